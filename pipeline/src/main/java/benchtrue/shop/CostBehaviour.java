@@ -1,0 +1,7 @@
+package benchtrue.shop;
+
+/** Whether a cost follows the bench hours. */
+public enum CostBehaviour {
+    FIXED,
+    VARIABLE
+}

@@ -1,0 +1,9 @@
+package benchtrue.shop;
+
+/** Where a quoted line stands, in order of precedence. */
+public enum LineState {
+    VOID,
+    DECLINED,
+    CLOSED,
+    OPEN
+}

@@ -1,0 +1,9 @@
+package benchtrue.shop;
+
+/** What a stretch of time was for. */
+public enum TimeKind {
+    BENCH,
+    HANDLING,
+    QUOTING,
+    SHOP
+}
