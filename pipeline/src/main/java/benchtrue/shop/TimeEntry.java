@@ -11,4 +11,5 @@ package benchtrue.shop;
  * @param seconds time worked; negative only on the cancelling half of a pair
  * @param kind what it was for
  */
-public record TimeEntry(int ticket, int line, int repairType, int technician, int workDay, long seconds, TimeKind kind) {}
+public record TimeEntry(
+        int ticket, int line, int repairType, int technician, int workDay, long seconds, TimeKind kind) {}
