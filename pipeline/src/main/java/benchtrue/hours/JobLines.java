@@ -1,0 +1,123 @@
+package benchtrue.hours;
+
+import benchtrue.reconcile.Ledger;
+import benchtrue.shop.Balance;
+import benchtrue.shop.LineState;
+import java.util.List;
+
+/**
+ * Every quoted line with the hours it took. Row numbers are those of {@link Ledger#lines()}.
+ *
+ * <p>{@code judged} lines are those that verdicts and factors may use: closed, accepted, of a repair type in a book, with a
+ * quote, charged as a repair or a package, not on time and not putting earlier work right.
+ */
+public final class JobLines {
+    private static final LineState[] STATES = LineState.values();
+    private final Ledger ledger;
+    private final LineColumns columns;
+    private final SplitModel model;
+    private final List<UnquotedWork> unquoted;
+    private final List<InseparablePair> inseparable;
+    private final List<Balance.Term> placed;
+
+    JobLines(
+            Ledger ledger,
+            LineColumns columns,
+            SplitModel model,
+            List<UnquotedWork> unquoted,
+            List<InseparablePair> inseparable,
+            List<Balance.Term> placed) {
+        this.ledger = ledger;
+        this.columns = columns;
+        this.model = model;
+        this.unquoted = List.copyOf(unquoted);
+        this.inseparable = List.copyOf(inseparable);
+        this.placed = List.copyOf(placed);
+    }
+
+    /** Columns of {@link JobLines}, one value a line; handed over, not shared. */
+    record LineColumns(
+            byte[] state,
+            long[] labelledSeconds,
+            long[] splitSeconds,
+            long[] reworkSeconds,
+            long[] bookSecondsThen,
+            double[] todayQuotedHours,
+            int[] mainTechnician,
+            boolean[] judged) {}
+
+    /** Returns the ledger the lines stand in. */
+    public Ledger ledger() {
+        return ledger;
+    }
+
+    /** Returns how many lines there are. */
+    public int size() {
+        return columns.state.length;
+    }
+
+    /** Returns where a line stands. */
+    public LineState state(int line) {
+        return STATES[columns.state[line]];
+    }
+
+    /** Returns the seconds of entries that name the line. */
+    public long labelledSeconds(int line) {
+        return columns.labelledSeconds[line];
+    }
+
+    /** Returns the seconds dealt to the line from entries on its ticket as a whole. */
+    public long splitSeconds(int line) {
+        return columns.splitSeconds[line];
+    }
+
+    /** Returns labelled and split seconds together. */
+    public long actualSeconds(int line) {
+        return columns.labelledSeconds[line] + columns.splitSeconds[line];
+    }
+
+    /** Returns, as a memo, the seconds that later lines spent putting this one right for reasons of the shop's own. */
+    public long reworkSeconds(int line) {
+        return columns.reworkSeconds[line];
+    }
+
+    /** Returns the book's seconds on the day of the quote, or absent for a type without a book entry. */
+    public long bookSecondsThen(int line) {
+        return columns.bookSecondsThen[line];
+    }
+
+    /** Returns the judged quote against today's book, q x B now / B then, in hours; NaN where there is none. */
+    public double todayQuotedHours(int line) {
+        return columns.todayQuotedHours[line];
+    }
+
+    /** Returns the technician with the most seconds on the line, or {@link benchtrue.shop.Absent#INDEX}. */
+    public int mainTechnician(int line) {
+        return columns.mainTechnician[line];
+    }
+
+    /** Returns whether verdicts and factors may use the line. */
+    public boolean judged(int line) {
+        return columns.judged[line];
+    }
+
+    /** Returns the model that splits again under other ticket weights. */
+    public SplitModel model() {
+        return model;
+    }
+
+    /** Returns hours on repair types that their ticket never quoted. */
+    public List<UnquotedWork> unquoted() {
+        return unquoted;
+    }
+
+    /** Returns the pairs of repair types that can't be told apart. */
+    public List<InseparablePair> inseparable() {
+        return inseparable;
+    }
+
+    /** Returns where all seconds of the ledger went: on lines, unquoted, without an accepted line, by kind. */
+    public List<Balance.Term> placed() {
+        return placed;
+    }
+}

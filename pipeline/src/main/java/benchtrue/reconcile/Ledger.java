@@ -1,0 +1,56 @@
+package benchtrue.reconcile;
+
+import benchtrue.shop.Names;
+import benchtrue.shop.Overhead;
+import benchtrue.shop.PaidHours;
+import benchtrue.shop.PartUses;
+import benchtrue.shop.PriceBooks;
+import benchtrue.shop.QuotedLines;
+import benchtrue.shop.Tickets;
+import benchtrue.shop.TimeEntries;
+import benchtrue.shop.Wage;
+import benchtrue.shop.Wait;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Everything the shop recorded up to the as-of date, keys unique and references resolved.
+ *
+ * @param asOf the as-of date; nothing after it is in here
+ * @param repairTypes names of repair types: of every price book, and {@code one-off} where used
+ * @param technicians names of technicians in the time log or on the wage list
+ * @param parts names of parts
+ * @param books all price-book versions
+ * @param tickets by key
+ * @param lines by ticket then line key
+ * @param time by ticket then day; entries without a ticket and shared ones first
+ * @param partUses by ticket
+ * @param wages by technician then date; empty where the table is missing
+ * @param paidHours by technician then month; empty where the table is missing
+ * @param overheads by month then account; empty where the table is missing
+ * @param waits by ticket then date; empty where the table is missing
+ * @param missing names of the optional tables that were not there, such as {@code paid-hours}
+ */
+public record Ledger(
+        int asOf,
+        Names repairTypes,
+        Names technicians,
+        Names parts,
+        PriceBooks books,
+        Tickets tickets,
+        QuotedLines lines,
+        TimeEntries time,
+        PartUses partUses,
+        List<Wage> wages,
+        List<PaidHours> paidHours,
+        List<Overhead> overheads,
+        List<Wait> waits,
+        Set<String> missing) {
+    public Ledger {
+        wages = List.copyOf(wages);
+        paidHours = List.copyOf(paidHours);
+        overheads = List.copyOf(overheads);
+        waits = List.copyOf(waits);
+        missing = Set.copyOf(missing);
+    }
+}

@@ -1,0 +1,27 @@
+package benchtrue.revision;
+
+/**
+ * One repair type's proposed row in the next price book.
+ *
+ * @param repairType code of the repair type
+ * @param bookSeconds today's hours
+ * @param proposedSeconds proposed hours; today's where held
+ * @param bookLabour today's labour price
+ * @param proposedLabour proposed labour price
+ * @param coverageBefore share of jobs that fit today's hours, NaN where unknown
+ * @param coverageAfter share of jobs expected to fit the proposed hours, NaN where unknown
+ * @param annualEffect money a year at today's volume, ten-thousandths
+ * @param basis what the proposal stands on, in words
+ * @param heldBecause why it is held or limited, in words; empty where it is not
+ */
+public record ProposedChange(
+        int repairType,
+        long bookSeconds,
+        long proposedSeconds,
+        long bookLabour,
+        long proposedLabour,
+        double coverageBefore,
+        double coverageAfter,
+        long annualEffect,
+        String basis,
+        String heldBecause) {}

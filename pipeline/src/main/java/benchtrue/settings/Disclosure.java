@@ -1,0 +1,7 @@
+package benchtrue.settings;
+
+/** Whether something is shown at all. */
+public enum Disclosure {
+    HIDDEN,
+    SHOWN
+}

@@ -1,0 +1,24 @@
+package benchtrue.settings;
+
+/**
+ * How hours are proposed (methods, section 8).
+ *
+ * @param rule which figure of the predictive distribution is taken
+ * @param coverage share of jobs that should fit the quote
+ * @param largestStep largest change of a repair type's hours in one revision, as a share
+ * @param priceRounding prices are rounded to a multiple of this, in ten-thousandths
+ */
+public record Policy(Rule rule, double coverage, double largestStep, long priceRounding) {
+    /** The policy of a shop that set none. */
+    public static final Policy DEFAULTS = new Policy(Rule.LARGER, 0.60, 0.25, 10_000);
+
+    /** Which figure is proposed. */
+    public enum Rule {
+        /** The larger of mean and quantile. */
+        LARGER,
+        /** The mean alone. */
+        BREAK_EVEN,
+        /** The quantile alone. */
+        COVERAGE
+    }
+}

@@ -1,0 +1,52 @@
+package benchtrue.settings;
+
+import benchtrue.shop.Absent;
+import java.time.ZoneId;
+
+/**
+ * What the owner decided about how the program works. The one place where defaults stand.
+ *
+ * @param currency ISO 4217 code
+ * @param zone the shop's time zone
+ * @param locale BCP 47 tag for numbers and dates on page and pictures
+ * @param shopRate posted price of a bench hour, or {@link Absent#AMOUNT}: then today's book labour over its hours
+ * @param burden payroll on-costs as a share of the wage
+ * @param tolerance how far the load factor may stand from 1 before it counts
+ * @param materiality money a year below which nothing is called under- or over-quoted, in ten-thousandths
+ * @param falseDiscovery rate of the Benjamini-Hochberg procedure
+ * @param resamples bootstrap resamples
+ * @param policy how hours are proposed
+ * @param people whether figures about people are computed and shown
+ * @param wallCopy whether a review without wages, costs and names is written
+ * @param seed of every random draw
+ */
+public record Settings(
+        String currency,
+        ZoneId zone,
+        String locale,
+        long shopRate,
+        double burden,
+        double tolerance,
+        long materiality,
+        double falseDiscovery,
+        int resamples,
+        Policy policy,
+        Disclosure people,
+        Disclosure wallCopy,
+        long seed) {
+    /** Settings of a shop folder without {@code shop.toml}. */
+    public static final Settings DEFAULTS = new Settings(
+            "XXX",
+            ZoneId.of("UTC"),
+            "en",
+            Absent.AMOUNT,
+            0.30,
+            0.05,
+            0,
+            0.10,
+            2_000,
+            Policy.DEFAULTS,
+            Disclosure.HIDDEN,
+            Disclosure.HIDDEN,
+            1);
+}

@@ -1,0 +1,32 @@
+package benchtrue.shop;
+
+import java.util.Arrays;
+
+/** A growing column of bytes. Not thread-safe; for building, never passed between stages. */
+public final class Bytes {
+    private byte[] values = new byte[16];
+    private int size;
+
+    /** Appends a value. */
+    public void add(byte value) {
+        if (size == values.length) {
+            values = Arrays.copyOf(values, size + (size >> 1));
+        }
+        values[size++] = value;
+    }
+
+    /** Returns the value at a place. */
+    public byte get(int place) {
+        return values[place];
+    }
+
+    /** Returns how many values there are. */
+    public int size() {
+        return size;
+    }
+
+    /** Returns the values in an array of their own. */
+    public byte[] toArray() {
+        return Arrays.copyOf(values, size);
+    }
+}

@@ -1,0 +1,249 @@
+package benchtrue.shop;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** All quoted lines as columns, in the order of ticket then line key, so that a ticket's lines stand together. */
+public final class QuotedLines {
+    private static final Outcome[] OUTCOMES = Outcome.values();
+    private static final ChargeKind[] CHARGE_KINDS = ChargeKind.values();
+    private static final QuoteBasis[] QUOTE_BASISS = QuoteBasis.values();
+    private static final PaidBy[] PAID_BYS = PaidBy.values();
+    private static final ReturnReason[] RETURN_REASONS = ReturnReason.values();
+    private final int[] ticket;
+    private final String[] line;
+    private final int[] repairType;
+    private final long[] quotedSeconds;
+    private final long[] quotedLabour;
+    private final long[] quotedParts;
+    private final byte[] outcome;
+    private final int[] quotedOn;
+    private final long[] firstQuotedSeconds;
+    private final long[] firstQuotedLabour;
+    private final long[] billedLabour;
+    private final long[] billedParts;
+    private final byte[] chargeKind;
+    private final byte[] quoteBasis;
+    private final byte[] paidBy;
+    private final int[] reworkOf;
+    private final int[] reworkOfLine;
+    private final byte[] returnReason;
+
+    private QuotedLines(Builder rows) {
+        ticket = rows.ticket.toArray();
+        line = rows.line.toArray(String[]::new);
+        repairType = rows.repairType.toArray();
+        quotedSeconds = rows.quotedSeconds.toArray();
+        quotedLabour = rows.quotedLabour.toArray();
+        quotedParts = rows.quotedParts.toArray();
+        outcome = rows.outcome.toArray();
+        quotedOn = rows.quotedOn.toArray();
+        firstQuotedSeconds = rows.firstQuotedSeconds.toArray();
+        firstQuotedLabour = rows.firstQuotedLabour.toArray();
+        billedLabour = rows.billedLabour.toArray();
+        billedParts = rows.billedParts.toArray();
+        chargeKind = rows.chargeKind.toArray();
+        quoteBasis = rows.quoteBasis.toArray();
+        paidBy = rows.paidBy.toArray();
+        reworkOf = rows.reworkOf.toArray();
+        reworkOfLine = rows.reworkOfLine.toArray();
+        returnReason = rows.returnReason.toArray();
+    }
+
+    /** Returns how many rows there are. */
+    public int size() {
+        return ticket.length;
+    }
+
+    /** Returns a row as a value; for reading a few, not for loops over millions. */
+    public QuotedLine get(int row) {
+        return new QuotedLine(
+                ticket(row),
+                line(row),
+                repairType(row),
+                quotedSeconds(row),
+                quotedLabour(row),
+                quotedParts(row),
+                outcome(row),
+                quotedOn(row),
+                firstQuotedSeconds(row),
+                firstQuotedLabour(row),
+                billedLabour(row),
+                billedParts(row),
+                chargeKind(row),
+                quoteBasis(row),
+                paidBy(row),
+                reworkOf(row),
+                reworkOfLine(row),
+                returnReason(row));
+    }
+
+    /** Returns {@link QuotedLine#ticket} of a row. */
+    public int ticket(int row) {
+        return ticket[row];
+    }
+
+    /** Returns {@link QuotedLine#line} of a row. */
+    public String line(int row) {
+        return line[row];
+    }
+
+    /** Returns {@link QuotedLine#repairType} of a row. */
+    public int repairType(int row) {
+        return repairType[row];
+    }
+
+    /** Returns {@link QuotedLine#quotedSeconds} of a row. */
+    public long quotedSeconds(int row) {
+        return quotedSeconds[row];
+    }
+
+    /** Returns {@link QuotedLine#quotedLabour} of a row. */
+    public long quotedLabour(int row) {
+        return quotedLabour[row];
+    }
+
+    /** Returns {@link QuotedLine#quotedParts} of a row. */
+    public long quotedParts(int row) {
+        return quotedParts[row];
+    }
+
+    /** Returns {@link QuotedLine#outcome} of a row. */
+    public Outcome outcome(int row) {
+        return OUTCOMES[outcome[row]];
+    }
+
+    /** Returns {@link QuotedLine#quotedOn} of a row. */
+    public int quotedOn(int row) {
+        return quotedOn[row];
+    }
+
+    /** Returns {@link QuotedLine#firstQuotedSeconds} of a row. */
+    public long firstQuotedSeconds(int row) {
+        return firstQuotedSeconds[row];
+    }
+
+    /** Returns {@link QuotedLine#firstQuotedLabour} of a row. */
+    public long firstQuotedLabour(int row) {
+        return firstQuotedLabour[row];
+    }
+
+    /** Returns {@link QuotedLine#billedLabour} of a row. */
+    public long billedLabour(int row) {
+        return billedLabour[row];
+    }
+
+    /** Returns {@link QuotedLine#billedParts} of a row. */
+    public long billedParts(int row) {
+        return billedParts[row];
+    }
+
+    /** Returns {@link QuotedLine#chargeKind} of a row. */
+    public ChargeKind chargeKind(int row) {
+        return CHARGE_KINDS[chargeKind[row]];
+    }
+
+    /** Returns {@link QuotedLine#quoteBasis} of a row. */
+    public QuoteBasis quoteBasis(int row) {
+        return QUOTE_BASISS[quoteBasis[row]];
+    }
+
+    /** Returns {@link QuotedLine#paidBy} of a row. */
+    public PaidBy paidBy(int row) {
+        return PAID_BYS[paidBy[row]];
+    }
+
+    /** Returns {@link QuotedLine#reworkOf} of a row. */
+    public int reworkOf(int row) {
+        return reworkOf[row];
+    }
+
+    /** Returns {@link QuotedLine#reworkOfLine} of a row. */
+    public int reworkOfLine(int row) {
+        return reworkOfLine[row];
+    }
+
+    /** Returns {@link QuotedLine#returnReason} of a row. */
+    public ReturnReason returnReason(int row) {
+        return returnReason[row] < 0 ? null : RETURN_REASONS[returnReason[row]];
+    }
+
+    /**
+     * Returns where each ticket's lines begin: the lines of ticket {@code t} are {@code starts[t]} up to and without
+     * {@code starts[t + 1]}.
+     */
+    public int[] starts(int tickets) {
+        int[] starts = new int[tickets + 1];
+        for (int t : ticket) {
+            starts[t + 1]++;
+        }
+        for (int t = 0; t < tickets; t++) {
+            starts[t + 1] += starts[t];
+        }
+        return starts;
+    }
+
+    /**
+     * Returns the hours that a line's actual hours are judged against: of the first accepted quote, else the quote;
+     * {@link Absent#AMOUNT} where neither was recorded.
+     */
+    public long judgedSeconds(int row) {
+        return Absent.firstOf(firstQuotedSeconds[row], quotedSeconds[row]);
+    }
+
+    /** Takes rows in the order of their keys. */
+    public static final class Builder {
+        private final Ints ticket = new Ints();
+        private final List<String> line = new ArrayList<>();
+        private final Ints repairType = new Ints();
+        private final Longs quotedSeconds = new Longs();
+        private final Longs quotedLabour = new Longs();
+        private final Longs quotedParts = new Longs();
+        private final Bytes outcome = new Bytes();
+        private final Ints quotedOn = new Ints();
+        private final Longs firstQuotedSeconds = new Longs();
+        private final Longs firstQuotedLabour = new Longs();
+        private final Longs billedLabour = new Longs();
+        private final Longs billedParts = new Longs();
+        private final Bytes chargeKind = new Bytes();
+        private final Bytes quoteBasis = new Bytes();
+        private final Bytes paidBy = new Bytes();
+        private final Ints reworkOf = new Ints();
+        private final Ints reworkOfLine = new Ints();
+        private final Bytes returnReason = new Bytes();
+
+        /** Appends a row and returns this builder. */
+        public Builder add(QuotedLine row) {
+            ticket.add(row.ticket());
+            line.add(row.line());
+            repairType.add(row.repairType());
+            quotedSeconds.add(row.quotedSeconds());
+            quotedLabour.add(row.quotedLabour());
+            quotedParts.add(row.quotedParts());
+            outcome.add((byte) row.outcome().ordinal());
+            quotedOn.add(row.quotedOn());
+            firstQuotedSeconds.add(row.firstQuotedSeconds());
+            firstQuotedLabour.add(row.firstQuotedLabour());
+            billedLabour.add(row.billedLabour());
+            billedParts.add(row.billedParts());
+            chargeKind.add((byte) row.chargeKind().ordinal());
+            quoteBasis.add((byte) row.quoteBasis().ordinal());
+            paidBy.add((byte) row.paidBy().ordinal());
+            reworkOf.add(row.reworkOf());
+            reworkOfLine.add(row.reworkOfLine());
+            returnReason.add(
+                    (byte) (row.returnReason() == null ? -1 : row.returnReason().ordinal()));
+            return this;
+        }
+
+        /** Returns how many rows were taken. */
+        public int size() {
+            return ticket.size();
+        }
+
+        /** Returns the rows as columns. */
+        public QuotedLines build() {
+            return new QuotedLines(this);
+        }
+    }
+}
