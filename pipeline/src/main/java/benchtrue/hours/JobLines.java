@@ -19,6 +19,7 @@ public final class JobLines {
     private final List<UnquotedWork> unquoted;
     private final List<InseparablePair> inseparable;
     private final List<Balance.Term> placed;
+    private final EntryPlaces places;
 
     JobLines(
             Ledger ledger,
@@ -26,13 +27,15 @@ public final class JobLines {
             SplitModel model,
             List<UnquotedWork> unquoted,
             List<InseparablePair> inseparable,
-            List<Balance.Term> placed) {
+            List<Balance.Term> placed,
+            EntryPlaces places) {
         this.ledger = ledger;
         this.columns = columns;
         this.model = model;
         this.unquoted = List.copyOf(unquoted);
         this.inseparable = List.copyOf(inseparable);
         this.placed = List.copyOf(placed);
+        this.places = places;
     }
 
     /** Columns of {@link JobLines}, one value a line; handed over, not shared. */
@@ -119,5 +122,10 @@ public final class JobLines {
     /** Returns where all seconds of the ledger went: on lines, unquoted, without an accepted line, by kind. */
     public List<Balance.Term> placed() {
         return placed;
+    }
+
+    /** Returns where each time entry went, so that wages can follow the hours. */
+    public EntryPlaces places() {
+        return places;
     }
 }
