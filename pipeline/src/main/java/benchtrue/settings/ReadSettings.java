@@ -1,0 +1,102 @@
+package benchtrue.settings;
+
+import benchtrue.shop.ExitCode;
+import benchtrue.shop.Money;
+import benchtrue.shop.Refusal;
+import benchtrue.shop.Words;
+import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.ZoneId;
+import java.util.Currency;
+import java.util.IllformedLocaleException;
+import java.util.Locale;
+
+/** Reads what the owner decided, from {@code shop.toml}. */
+public final class ReadSettings {
+    /** The file's name in the shop folder. */
+    public static final String FILE = "shop.toml";
+
+    private static final long MILLION = 1_000_000 * Money.UNIT;
+
+    /**
+     * Returns the settings of a shop folder; the defaults where it has no {@code shop.toml}.
+     *
+     * @throws Refusal naming line and column, where a key is unknown or its value can't be used
+     */
+    public Settings read(Path shop) {
+        Path file = shop.resolve(FILE);
+        if (Files.notExists(file)) {
+            return Settings.DEFAULTS;
+        }
+        return settings(SettingsFile.parse(text(file)));
+    }
+
+    private static String text(Path file) {
+        try {
+            String text = Files.readString(file, StandardCharsets.UTF_8);
+            return text.startsWith("\uFEFF") ? text.substring(1) : text;
+        } catch (CharacterCodingException e) {
+            throw new Refusal(ExitCode.SETTINGS, FILE + ": not UTF-8 text. Save it as UTF-8.", e);
+        } catch (IOException e) {
+            throw new Refusal(ExitCode.SETTINGS, FILE + ": can't be read. Check who may read the file.", e);
+        }
+    }
+
+    private static Settings settings(SettingsFile file) {
+        Settings absent = Settings.DEFAULTS;
+        return new Settings(
+                file.text(Key.CURRENCY, absent.currency(), ReadSettings::currency),
+                file.text(Key.ZONE, absent.zone(), ReadSettings::zone),
+                file.text(Key.LOCALE, absent.locale(), ReadSettings::locale),
+                file.amount(Key.SHOP_RATE, 1, MILLION, absent.shopRate()),
+                file.number(Key.BURDEN, 0, 2, absent.burden()),
+                file.number(Key.TOLERANCE, 0, 0.5, absent.tolerance()),
+                file.amount(Key.MATERIALITY, 0, MILLION, absent.materiality()),
+                file.number(Key.FALSE_DISCOVERY, 0.001, 0.5, absent.falseDiscovery()),
+                (int) file.whole(Key.RESAMPLES, 200, 100_000, absent.resamples()),
+                policy(file, absent.policy()),
+                file.disclosure(Key.SHOW_PEOPLE, absent.people()),
+                file.disclosure(Key.WALL_COPY, absent.wallCopy()),
+                file.whole(Key.SEED, 0, 9_000_000_000_000_000_000L, absent.seed()));
+    }
+
+    private static Policy policy(SettingsFile file, Policy absent) {
+        return new Policy(
+                file.text(
+                        Key.POLICY_RULE,
+                        absent.rule(),
+                        word -> Words.parse(Policy.Rule.class, word).orElse(null)),
+                file.number(Key.POLICY_COVERAGE, 0.3, 0.95, absent.coverage()),
+                file.number(Key.POLICY_LARGEST_STEP, 0.01, 1, absent.largestStep()),
+                file.amount(Key.POLICY_PRICE_ROUNDING, Money.UNIT / 100, 1_000 * Money.UNIT, absent.priceRounding()));
+    }
+
+    private static String currency(String code) {
+        try {
+            return Currency.getInstance(code).getCurrencyCode();
+        } catch (IllegalArgumentException unknown) {
+            return null;
+        }
+    }
+
+    private static ZoneId zone(String id) {
+        try {
+            return ZoneId.of(id);
+        } catch (DateTimeException unknown) {
+            return null;
+        }
+    }
+
+    private static String locale(String tag) {
+        try {
+            Locale built = new Locale.Builder().setLanguageTag(tag).build();
+            return built.getLanguage().isEmpty() ? null : built.toLanguageTag();
+        } catch (IllformedLocaleException unknown) {
+            return null;
+        }
+    }
+}

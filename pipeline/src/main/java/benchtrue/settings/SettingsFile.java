@@ -1,0 +1,130 @@
+package benchtrue.settings;
+
+import benchtrue.shop.ExitCode;
+import benchtrue.shop.Refusal;
+import benchtrue.shop.Spelling;
+import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.tomlj.Toml;
+import org.tomlj.TomlParseError;
+import org.tomlj.TomlParseResult;
+import org.tomlj.TomlPosition;
+
+/** The values of one {@code shop.toml}; whatever can't be used is refused with its line and column. */
+final class SettingsFile {
+    private static final String NAME = ReadSettings.FILE;
+    private final TomlParseResult values;
+
+    private SettingsFile(TomlParseResult values) {
+        this.values = values;
+    }
+
+    static SettingsFile parse(String text) {
+        TomlParseResult values = Toml.parse(text);
+        if (values.hasErrors()) {
+            TomlParseError first = values.errors().get(0);
+            throw refusal(
+                    first.position(),
+                    "not TOML: " + first.getMessage() + ". Write one key = value a line, text in double quotes");
+        }
+        SettingsFile file = new SettingsFile(values);
+        file.refuseUnknownKeys();
+        return file;
+    }
+
+    private void refuseUnknownKeys() {
+        Set<String> sections = Arrays.stream(Key.values())
+                .map(Key::parts)
+                .filter(parts -> parts.size() > 1)
+                .map(parts -> parts.get(0))
+                .collect(Collectors.toSet());
+        values.keyPathSet(true).stream()
+                .filter(path -> !known(path, sections))
+                .min(Comparator.comparingInt((List<String> path) -> place(path).line())
+                        .thenComparingInt(path -> place(path).column()))
+                .ifPresent(path -> {
+                    String name = String.join(".", path);
+                    throw refusal(place(path), "unknown key \"" + name + "\". " + advice(name));
+                });
+    }
+
+    private boolean known(List<String> path, Set<String> sections) {
+        boolean section = path.size() == 1 && sections.contains(path.get(0)) && values.isTable(path);
+        return section
+                || Arrays.stream(Key.values()).anyMatch(key -> key.parts().equals(path));
+    }
+
+    private TomlPosition place(List<String> path) {
+        return values.inputPositionOf(path);
+    }
+
+    private static String advice(String name) {
+        List<String> known = Arrays.stream(Key.values()).map(Key::path).toList();
+        return Spelling.nearest(name, known)
+                .map(key -> "Did you mean \"" + key + "\"?")
+                .orElse("Known keys: " + String.join(", ", known));
+    }
+
+    /** Returns a key's number, a whole number included, or what stands in its place where the file lacks it. */
+    double number(Key key, double low, double high, double absent) {
+        return value(key, absent, found -> {
+            if (found instanceof Long || found instanceof Double) {
+                double number = ((Number) found).doubleValue();
+                return number >= low && number <= high ? number : null;
+            }
+            return null;
+        });
+    }
+
+    /** Returns a key's amount in ten-thousandths; amounts finer than that are refused. */
+    long amount(Key key, long low, long high, long absent) {
+        return value(key, absent, found -> {
+            if (found instanceof Long || found instanceof Double d && Double.isFinite(d)) {
+                BigDecimal scaled = new BigDecimal(found.toString()).movePointRight(4);
+                boolean inRange = scaled.compareTo(BigDecimal.valueOf(low)) >= 0
+                        && scaled.compareTo(BigDecimal.valueOf(high)) <= 0
+                        && scaled.stripTrailingZeros().scale() <= 0;
+                return inRange ? scaled.longValueExact() : null;
+            }
+            return null;
+        });
+    }
+
+    long whole(Key key, long low, long high, long absent) {
+        return value(key, absent, found -> found instanceof Long n && n >= low && n <= high ? n : null);
+    }
+
+    /** Returns what a key's text stands for; the reading returns null for text it does not know. */
+    <T> T text(Key key, T absent, Function<String, T> reading) {
+        return value(key, absent, found -> found instanceof String s ? reading.apply(s) : null);
+    }
+
+    Disclosure disclosure(Key key, Disclosure absent) {
+        return value(
+                key, absent, found -> found instanceof Boolean b ? (b ? Disclosure.SHOWN : Disclosure.HIDDEN) : null);
+    }
+
+    private <T> T value(Key key, T absent, Function<Object, T> reading) {
+        Object found = values.get(key.parts());
+        if (found == null) {
+            return absent;
+        }
+        T read = reading.apply(found);
+        if (read == null) {
+            String shown = found instanceof String s ? "\"" + s + "\"" : found.toString();
+            throw refusal(place(key.parts()), "\"" + key.path() + "\" is " + shown + ", expected " + key.expected());
+        }
+        return read;
+    }
+
+    private static Refusal refusal(TomlPosition position, String what) {
+        return new Refusal(
+                ExitCode.SETTINGS,
+                NAME + ", line " + position.line() + ", column " + position.column() + ": " + what + ".");
+    }
+}
