@@ -1,0 +1,105 @@
+package benchtrue.tables;
+
+import benchtrue.costing.CostedLines;
+import benchtrue.hours.JobLines;
+import benchtrue.reconcile.Ledger;
+import benchtrue.shop.Money;
+import benchtrue.shop.QuotedLines;
+import benchtrue.shop.RepairType;
+import benchtrue.shop.Tickets;
+import benchtrue.shop.Words;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+
+/** {@code lines.csv}: one row a quoted line, by ticket then line. */
+final class LinesTable {
+    private static final List<String> HEADER = List.of(
+            "ticket",
+            "line",
+            "repair_type",
+            "family",
+            "instrument_class",
+            "quoted_by",
+            "opened",
+            "closed",
+            "state",
+            "quoted_hours",
+            "book_hours_then",
+            "actual_hours",
+            "labelled_hours",
+            "split_hours",
+            "rework_hours",
+            "main_technician",
+            "labour_revenue",
+            "parts_revenue",
+            "labour_cost",
+            "parts_cost",
+            "overhead_cost",
+            "margin",
+            "effective_rate");
+
+    private final CostedLines costs;
+    private final JobLines jobs;
+    private final Ledger ledger;
+    private final String[] families;
+
+    LinesTable(CostedLines costs) {
+        this.costs = costs;
+        this.jobs = costs.jobs();
+        this.ledger = jobs.ledger();
+        this.families = ledger.repairTypes().all().stream()
+                .map(key -> ledger.books()
+                        .type(key, ledger.asOf())
+                        .map(RepairType::family)
+                        .orElse(""))
+                .toArray(String[]::new);
+    }
+
+    void write(Path file) throws IOException {
+        try (CsvFile csv = CsvFile.create(file, HEADER)) {
+            for (int line = 0; line < jobs.size(); line++) {
+                job(csv, line);
+                hours(csv, line);
+                money(csv, line);
+                csv.endRow();
+            }
+        }
+    }
+
+    private void job(CsvFile csv, int line) throws IOException {
+        QuotedLines lines = ledger.lines();
+        Tickets tickets = ledger.tickets();
+        int ticket = lines.ticket(line);
+        int type = lines.repairType(line);
+        csv.text(tickets.ticket(ticket))
+                .text(lines.line(line))
+                .text(ledger.repairTypes().name(type))
+                .text(families[type])
+                .text(tickets.instrumentClass(ticket))
+                .text(tickets.quotedBy(ticket))
+                .day(tickets.opened(ticket))
+                .day(tickets.closed(ticket))
+                .text(Words.of(jobs.state(line)));
+    }
+
+    private void hours(CsvFile csv, int line) throws IOException {
+        csv.hours(ledger.lines().judgedSeconds(line))
+                .hours(jobs.bookSecondsThen(line))
+                .hours(jobs.actualSeconds(line))
+                .hours(jobs.labelledSeconds(line))
+                .hours(jobs.splitSeconds(line))
+                .hours(jobs.reworkSeconds(line))
+                .text(ledger.technicians().name(jobs.mainTechnician(line)));
+    }
+
+    private void money(CsvFile csv, int line) throws IOException {
+        csv.money(costs.labourRevenue(line))
+                .money(costs.partsRevenue(line))
+                .money(costs.labourCost(line))
+                .money(costs.partsCost(line))
+                .money(costs.overheadCost(line))
+                .money(costs.margin(line))
+                .money(Money.anHour(costs.labourRevenue(line), jobs.actualSeconds(line)));
+    }
+}

@@ -1,0 +1,19 @@
+package benchtrue.tables;
+
+import benchtrue.costing.CostedLines;
+import benchtrue.findings.Findings;
+import benchtrue.reconcile.Ledger;
+import benchtrue.revision.Revision;
+import java.io.IOException;
+import java.nio.file.Path;
+
+/** Writes the tables that other programs read; names and order of their columns are the data contract's. */
+public final class WriteTables {
+    /** Writes {@code lines.csv}, {@code findings.csv} and {@code revision.csv} into a folder that exists. */
+    public void write(CostedLines costs, Findings findings, Revision revision, Path folder) throws IOException {
+        Ledger ledger = costs.jobs().ledger();
+        new LinesTable(costs).write(folder.resolve("lines.csv"));
+        FindingsTable.write(findings, ledger, folder.resolve("findings.csv"));
+        RevisionTable.write(revision, ledger, folder.resolve("revision.csv"));
+    }
+}
