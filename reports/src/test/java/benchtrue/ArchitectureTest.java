@@ -1,0 +1,140 @@
+package benchtrue;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaPackage;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.core.importer.Location;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Data flows one way, and each library stays behind the packages that need it. */
+class ArchitectureTest {
+    /** A package may import those to its left, and the common ones. */
+    private static final List<String> FLOW = List.of(
+            "intake",
+            "reconcile",
+            "hours",
+            "costing",
+            "findings",
+            "revision",
+            "tables",
+            "nightly",
+            "charts",
+            "workbook",
+            "page",
+            "sample",
+            "command");
+
+    private static final List<String> COMMON = List.of("shop", "settings", "statistics");
+
+    private static final Map<String, Set<String>> COMMON_MAY_IMPORT =
+            Map.of("shop", Set.of(), "statistics", Set.of(), "settings", Set.of("shop"));
+
+    private static final Map<String, Set<String>> LIBRARY_ONLY_IN = Map.of(
+            "org.apache.commons.csv", Set.of("intake"),
+            "org.tomlj", Set.of("settings"),
+            "org.apache.commons.statistics", Set.of("statistics"),
+            "org.ejml", Set.of("statistics"),
+            "org.jfree", Set.of("charts"),
+            "org.apache.batik", Set.of("charts"),
+            "org.apache.poi", Set.of("workbook", "intake"),
+            "gg.jte", Set.of("page"),
+            "picocli", Set.of("command"),
+            "java.awt", Set.of("charts", "workbook"));
+
+    private static final JavaClasses CLASSES = new ClassFileImporter()
+            .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+            .withImportOption(ArchitectureTest::isNotATestJar)
+            .importPackages("benchtrue");
+
+    private static boolean isNotATestJar(Location location) {
+        return !location.contains("-tests.jar");
+    }
+
+    static Stream<String> packages() {
+        return Stream.concat(COMMON.stream(), FLOW.stream());
+    }
+
+    static Stream<String> libraries() {
+        return new TreeSet<>(LIBRARY_ONLY_IN.keySet()).stream();
+    }
+
+    @ParameterizedTest
+    @MethodSource("packages")
+    void aPackageImportsOnlyWhatStandsToItsLeft(String name) {
+        classes()
+                .that()
+                .resideInAPackage(inside(name))
+                .should()
+                .onlyDependOnClassesThat(notOfTheProjectOr(mayImport(name)))
+                .allowEmptyShould(true)
+                .check(CLASSES);
+    }
+
+    private static Set<String> mayImport(String name) {
+        Set<String> allowed = new TreeSet<>(COMMON_MAY_IMPORT.getOrDefault(name, Set.copyOf(COMMON)));
+        if (FLOW.contains(name)) {
+            allowed.addAll(FLOW.subList(0, FLOW.indexOf(name)));
+        }
+        allowed.add(name);
+        return allowed;
+    }
+
+    private static DescribedPredicate<JavaClass> notOfTheProjectOr(Set<String> allowed) {
+        return DescribedPredicate.describe(
+                "belong to " + allowed,
+                used -> !used.getPackageName().startsWith("benchtrue") || allowed.contains(stage(used)));
+    }
+
+    private static String stage(JavaClass used) {
+        String[] parts = used.getPackageName().split("\\.");
+        return parts.length > 1 ? parts[1] : "";
+    }
+
+    @ParameterizedTest
+    @MethodSource("libraries")
+    void aLibraryStaysBehindThePackagesThatNeedIt(String library) {
+        String[] allowed = LIBRARY_ONLY_IN.get(library).stream()
+                .map(ArchitectureTest::inside)
+                .toArray(String[]::new);
+        noClasses()
+                .that()
+                .resideOutsideOfPackages(allowed)
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage(library + "..")
+                .check(CLASSES);
+    }
+
+    @Test
+    void noTwoPackagesNeedEachOther() {
+        slices().matching("benchtrue.(**)").should().beFreeOfCycles().check(CLASSES);
+    }
+
+    @Test
+    void everyPackageHasItsPlaceInTheFlow() {
+        Set<String> found = CLASSES.getPackage("benchtrue").getSubpackages().stream()
+                .map(JavaPackage::getRelativeName)
+                .collect(Collectors.toSet());
+        assertThat(packages().toList()).containsAll(found);
+    }
+
+    private static String inside(String name) {
+        return "benchtrue." + name + "..";
+    }
+}
