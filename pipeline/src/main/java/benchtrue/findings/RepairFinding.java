@@ -36,4 +36,26 @@ public record RepairFinding(
         long annualShortfallLower,
         long annualShortfallUpper,
         Verdict verdict,
-        String why) {}
+        String why) {
+
+    /** Returns this finding with its sentence. */
+    RepairFinding withWhy(String sentence) {
+        return new RepairFinding(
+                repairType,
+                lines,
+                quotedHours,
+                actualSeconds,
+                reworkSeconds,
+                loadFactor,
+                typicalFactor,
+                lower,
+                upper,
+                chanceOver,
+                adjustedP,
+                annualShortfall,
+                annualShortfallLower,
+                annualShortfallUpper,
+                verdict,
+                sentence);
+    }
+}

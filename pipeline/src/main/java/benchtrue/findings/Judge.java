@@ -1,0 +1,64 @@
+package benchtrue.findings;
+
+import benchtrue.costing.CostedLines;
+import benchtrue.settings.Settings;
+import benchtrue.shop.Absent;
+
+/** Turns the evidence on one repair type into a verdict and money a year. */
+final class Judge {
+    private final CostedLines costs;
+    private final Settings settings;
+    private final TypeTotals totals;
+
+    Judge(CostedLines costs, Settings settings, TypeTotals totals) {
+        this.costs = costs;
+        this.settings = settings;
+        this.totals = totals;
+    }
+
+    RepairFinding judge(int type, LoadEvidence evidence, double typical, double underP, double overP) {
+        double load = totals.load(type);
+        long shortfall = money(type, load);
+        boolean known = evidence.known();
+        RepairFinding unworded = new RepairFinding(
+                type,
+                totals.lines()[type],
+                totals.quotedHours()[type],
+                totals.actualSeconds()[type],
+                totals.reworkSeconds()[type],
+                load,
+                typical,
+                evidence.range().low(),
+                evidence.range().high(),
+                evidence.chanceOver(),
+                StrictMath.min(underP, overP),
+                shortfall,
+                known ? money(type, evidence.range().low()) : Absent.AMOUNT,
+                known ? money(type, evidence.range().high()) : Absent.AMOUNT,
+                verdict(known, load, underP, overP, shortfall),
+                "");
+        return unworded.withWhy(new Reason(costs, settings).of(unworded));
+    }
+
+    private Verdict verdict(boolean known, double load, double underP, double overP, long shortfall) {
+        if (!known) {
+            return Verdict.TOO_FEW_JOBS;
+        }
+        boolean matters = StrictMath.abs(shortfall) >= settings.materiality();
+        if (load > 1 + settings.tolerance()) {
+            boolean sure = underP <= settings.falseDiscovery();
+            return sure && matters ? Verdict.UNDER_QUOTED : Verdict.LEANING_UNDER;
+        }
+        if (load < 1 - settings.tolerance()) {
+            boolean sure = overP <= settings.falseDiscovery();
+            return sure && matters ? Verdict.OVER_QUOTED : Verdict.LEANING_OVER;
+        }
+        return Verdict.ON_THE_MARK;
+    }
+
+    /** Money a year at the shop's rate if the type goes on taking {@code load} hours per quoted hour. */
+    private long money(int type, double load) {
+        double perYear = (load - 1) * totals.yearlyHours()[type] * costs.shopRate();
+        return Double.isNaN(perYear) ? 0 : (long) StrictMath.rint(perYear);
+    }
+}

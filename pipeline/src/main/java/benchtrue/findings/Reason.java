@@ -1,0 +1,84 @@
+package benchtrue.findings;
+
+import benchtrue.costing.CostedLines;
+import benchtrue.hours.InseparablePair;
+import benchtrue.settings.Settings;
+import benchtrue.shop.Hours;
+
+/** Puts a finding into words for the owner, with the figures in it. */
+final class Reason {
+    private final CostedLines costs;
+    private final Settings settings;
+    private final Figures figures;
+
+    Reason(CostedLines costs, Settings settings) {
+        this.costs = costs;
+        this.settings = settings;
+        this.figures = new Figures(settings.currency());
+    }
+
+    /** Returns the sentence on a finding, whose own sentence is still empty. */
+    String of(RepairFinding finding) {
+        if (finding.lines() == 0) {
+            return "No finished job yet.";
+        }
+        return jobs(finding) + rework(finding) + verdict(finding) + pairs(finding) + ".";
+    }
+
+    private static String jobs(RepairFinding finding) {
+        return Figures.count(finding.lines(), "job", "jobs") + " took " + Figures.ratio(finding.loadFactor())
+                + " hours per quoted hour"
+                + (Double.isNaN(finding.lower())
+                        ? ""
+                        : " (90 % range " + Figures.ratio(finding.lower()) + " to " + Figures.ratio(finding.upper())
+                                + ")");
+    }
+
+    private static String rework(RepairFinding finding) {
+        double share = Hours.of(finding.reworkSeconds()) / finding.quotedHours();
+        return share < 0.005 ? "" : ", " + Figures.ratio(share) + " of it putting earlier work right";
+    }
+
+    private String verdict(RepairFinding finding) {
+        return switch (finding.verdict()) {
+            case UNDER_QUOTED -> ", more than chance explains: it loses " + yearly(finding);
+            case OVER_QUOTED -> ", too few for chance to explain: its quotes run over by " + yearlyGain(finding);
+            case LEANING_UNDER -> leaning(finding, "above");
+            case LEANING_OVER -> leaning(finding, "below");
+            case ON_THE_MARK -> ", within " + Figures.percent(settings.tolerance()) + " of the quote";
+            case TOO_FEW_JOBS ->
+                ": too few to judge, at least " + FindVerdicts.ENOUGH_TICKETS + " tickets with logged hours are needed";
+        };
+    }
+
+    private String leaning(RepairFinding finding, String side) {
+        return finding.adjustedP() <= settings.falseDiscovery()
+                ? ", surely " + side + " the quote, but only about " + figures.about(finding.annualShortfall())
+                        + " a year: too little to matter"
+                : ", " + side + " the quote, but chance alone could do that";
+    }
+
+    private String yearly(RepairFinding finding) {
+        return figures.range(finding.annualShortfallLower(), finding.annualShortfallUpper()) + " a year at "
+                + figures.rate(costs.shopRate()) + " an hour";
+    }
+
+    private String yearlyGain(RepairFinding finding) {
+        return figures.range(-finding.annualShortfallUpper(), -finding.annualShortfallLower()) + " a year at "
+                + figures.rate(costs.shopRate()) + " an hour";
+    }
+
+    private String pairs(RepairFinding finding) {
+        StringBuilder text = new StringBuilder();
+        for (InseparablePair pair : costs.jobs().inseparable()) {
+            if (pair.first() == finding.repairType() || pair.second() == finding.repairType()) {
+                int other = pair.first() + pair.second() - finding.repairType();
+                text.append("; its hours can't be told apart from those of ")
+                        .append(costs.jobs().ledger().repairTypes().name(other))
+                        .append(", both together took ")
+                        .append(Figures.ratio(pair.jointLoad()));
+            }
+        }
+        return text.toString();
+    }
+}
