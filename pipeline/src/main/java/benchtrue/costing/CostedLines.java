@@ -2,6 +2,8 @@ package benchtrue.costing;
 
 import benchtrue.hours.JobLines;
 import benchtrue.shop.Absent;
+import benchtrue.shop.Balance;
+import java.util.List;
 
 /** Every quoted line with its money, in ten-thousandths; {@link Absent#AMOUNT} where the shop's files can't tell. */
 public final class CostedLines {
@@ -9,12 +11,14 @@ public final class CostedLines {
     private final LineMoney money;
     private final long shopRate;
     private final long overheadRate;
+    private final List<Balance> balances;
 
-    CostedLines(JobLines jobs, LineMoney money, long shopRate, long overheadRate) {
+    CostedLines(JobLines jobs, LineMoney money, long shopRate, long overheadRate, List<Balance> balances) {
         this.jobs = jobs;
         this.money = money;
         this.shopRate = shopRate;
         this.overheadRate = overheadRate;
+        this.balances = List.copyOf(balances);
     }
 
     /** Columns of {@link CostedLines}, one value a line; handed over, not shared. */
@@ -36,41 +40,54 @@ public final class CostedLines {
         return overheadRate;
     }
 
-    /** Returns labour billed, else quoted. */
+    /** Returns wages, parts and overhead: what was read against the lines and other places where it went. */
+    public List<Balance> balances() {
+        return balances;
+    }
+
+    /** Returns labour billed, else quoted; 0 where declined, void or given away; absent where nobody recorded it. */
     public long labourRevenue(int line) {
         return money.labourRevenue[line];
     }
 
-    /** Returns parts billed, else quoted. */
+    /** Returns parts billed, else quoted, else charged by the part; absent where nobody recorded any. */
     public long partsRevenue(int line) {
         return money.partsRevenue[line];
     }
 
-    /** Returns wages and payroll on-costs of the hours on the line. */
+    /** Returns wages and payroll on-costs of the hours on the line; absent where a wage is missing. */
     public long labourCost(int line) {
         return money.labourCost[line];
     }
 
-    /** Returns the cost of parts drawn for the line. */
+    /** Returns the cost of parts drawn for the line; absent without the table of parts. */
     public long partsCost(int line) {
         return money.partsCost[line];
     }
 
-    /** Returns the overhead carried by the line. */
+    /** Returns the overhead carried by the line; absent without overheads for the year of the work. */
     public long overheadCost(int line) {
         return money.overheadCost[line];
     }
 
-    /** Returns revenue less all costs; absent where a part of it is. */
+    /**
+     * Returns revenue less all costs; absent where a cost or the labour revenue is. A line that charges nothing for parts
+     * earns nothing with them.
+     */
     public long margin(int line) {
-        long labour = labourRevenue(line);
-        if (!Absent.has(labour) || !Absent.has(labourCost(line)) || !Absent.has(overheadCost(line))) {
+        boolean known = Absent.has(labourRevenue(line))
+                && Absent.has(labourCost(line))
+                && Absent.has(partsCost(line))
+                && Absent.has(overheadCost(line));
+        if (!known) {
             return Absent.AMOUNT;
         }
-        return labour
-                + Absent.firstOf(partsRevenue(line), 0)
-                - labourCost(line)
-                - Absent.firstOf(partsCost(line), 0)
-                - overheadCost(line);
+        long revenue = labourRevenue(line) + Absent.firstOf(partsRevenue(line), 0);
+        return revenue - labourCost(line) - partsCost(line) - overheadCost(line);
+    }
+
+    /** Returns labour revenue over actual hours as money an hour; absent without either. */
+    public long effectiveRate(int line) {
+        return Rate.hourly(labourRevenue(line), jobs.actualSeconds(line));
     }
 }

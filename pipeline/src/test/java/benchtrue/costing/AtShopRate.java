@@ -3,6 +3,7 @@ package benchtrue.costing;
 import benchtrue.hours.JobLines;
 import benchtrue.shop.Absent;
 import java.util.Arrays;
+import java.util.List;
 
 /** Job lines under a posted rate, with no money recorded for any of them. */
 public final class AtShopRate {
@@ -12,6 +13,6 @@ public final class AtShopRate {
         long[] absent = new long[jobs.size()];
         Arrays.fill(absent, Absent.AMOUNT);
         return new CostedLines(
-                jobs, new CostedLines.LineMoney(absent, absent, absent, absent, absent), shopRate, Absent.AMOUNT);
+                jobs, new CostedLines.LineMoney(absent, absent, absent, absent, absent), shopRate, Absent.AMOUNT, List.of());
     }
 }

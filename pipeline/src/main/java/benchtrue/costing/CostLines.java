@@ -1,0 +1,80 @@
+package benchtrue.costing;
+
+import benchtrue.costing.CostedLines.LineMoney;
+import benchtrue.hours.JobLines;
+import benchtrue.reconcile.Ledger;
+import benchtrue.settings.Settings;
+import benchtrue.shop.Absent;
+import benchtrue.shop.Balance;
+import benchtrue.shop.RepairType;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/** Puts revenue, wages, parts and overhead on every quoted line (methods, section 7, the line part). */
+public final class CostLines {
+    /**
+     * Returns every line with its money. Without wages, overheads or parts the costs that need them are absent, and so is
+     * the margin.
+     */
+    public CostedLines cost(JobLines jobs, Settings settings) {
+        Ledger ledger = jobs.ledger();
+        List<Balance> balances = new ArrayList<>();
+        Revenue revenue = Revenue.of(jobs);
+        OverheadRates rates = OverheadRates.of(ledger);
+        LineMoney money = new LineMoney(
+                revenue.labour(),
+                revenue.parts(),
+                labour(jobs, settings, balances),
+                parts(jobs, revenue, balances),
+                overhead(jobs, rates, balances));
+        long overheadRate = rates.ofYear(Months.year(Months.of(ledger.asOf())));
+        return new CostedLines(jobs, money, shopRate(ledger, settings), overheadRate, balances);
+    }
+
+    private static long[] labour(JobLines jobs, Settings settings, List<Balance> balances) {
+        if (jobs.ledger().wages().isEmpty()) {
+            return unknown(jobs);
+        }
+        HourCosts costs = FollowHours.follow(jobs, new Wages(jobs.ledger(), settings.burden()));
+        balances.add(costs.balance("wages and payroll on-costs"));
+        return costs.ofLines();
+    }
+
+    private static long[] overhead(JobLines jobs, OverheadRates rates, List<Balance> balances) {
+        if (jobs.ledger().overheads().isEmpty()) {
+            return unknown(jobs);
+        }
+        HourCosts costs = FollowHours.follow(jobs, rates);
+        balances.add(costs.balance("overhead carried by jobs"));
+        return costs.ofLines();
+    }
+
+    private static long[] parts(JobLines jobs, Revenue revenue, List<Balance> balances) {
+        if (jobs.ledger().missing().contains("parts-usage")) {
+            return unknown(jobs);
+        }
+        PartsCosts costs = PartsCosts.of(jobs, revenue.parts());
+        balances.add(costs.balance());
+        return costs.ofLine();
+    }
+
+    private static long[] unknown(JobLines jobs) {
+        long[] column = new long[jobs.size()];
+        Arrays.fill(column, Absent.AMOUNT);
+        return column;
+    }
+
+    private static long shopRate(Ledger ledger, Settings settings) {
+        if (Absent.has(settings.shopRate())) {
+            return settings.shopRate();
+        }
+        long labour = 0;
+        long seconds = 0;
+        for (RepairType type : ledger.books().inForce(ledger.asOf()).types().values()) {
+            labour = Math.addExact(labour, type.bookLabour());
+            seconds += type.bookSeconds();
+        }
+        return Rate.hourly(labour, seconds);
+    }
+}
