@@ -13,6 +13,10 @@ public final class AtShopRate {
         long[] absent = new long[jobs.size()];
         Arrays.fill(absent, Absent.AMOUNT);
         return new CostedLines(
-                jobs, new CostedLines.LineMoney(absent, absent, absent, absent, absent), shopRate, Absent.AMOUNT, List.of());
+                jobs,
+                new CostedLines.LineMoney(absent, absent, absent, absent, absent),
+                shopRate,
+                Absent.AMOUNT,
+                List.of());
     }
 }
