@@ -1,0 +1,13 @@
+package benchtrue.nightly;
+
+/** Hears how far a run is. */
+public interface Progress {
+    /**
+     * Hears that a stage begins.
+     *
+     * @param number the stage's place, from 1
+     * @param of how many stages there are
+     * @param what what the stage does, in words
+     */
+    void begins(int number, int of, String what);
+}

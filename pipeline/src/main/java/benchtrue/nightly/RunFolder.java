@@ -1,0 +1,122 @@
+package benchtrue.nightly;
+
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.file.FileSystems;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFilePermission;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/**
+ * The folder of one run while it is made: {@code out/.runs/<date>-<digest>.partial}. Only who holds the shop's lock makes
+ * or removes such folders, so that one found at the beginning of a run has lost its owner.
+ */
+final class RunFolder {
+    static final String RUNS = ".runs";
+    private static final String PARTIAL = ".partial";
+    private static final boolean POSIX =
+            FileSystems.getDefault().supportedFileAttributeViews().contains("posix");
+
+    private static final Set<PosixFilePermission> OWNER_FOLDER = PosixFilePermissions.fromString("rwx------");
+    private static final Set<PosixFilePermission> OWNER_FILE = PosixFilePermissions.fromString("rw-------");
+
+    private final Path partial;
+    private final Path whole;
+
+    private RunFolder(Path partial, Path whole) {
+        this.partial = partial;
+        this.whole = whole;
+    }
+
+    /** Begins a run's folder under a name that no earlier run took. */
+    static RunFolder begin(Path out, String name) throws IOException {
+        Path runs = out.resolve(RUNS);
+        Files.createDirectories(runs);
+        Path whole = runs.resolve(name);
+        for (int again = 2; Files.exists(whole); again++) {
+            whole = runs.resolve(name + "-" + again);
+        }
+        Path partial = runs.resolve(whole.getFileName() + PARTIAL);
+        Files.createDirectory(partial);
+        permit(partial, OWNER_FOLDER);
+        return new RunFolder(partial, whole);
+    }
+
+    /** Returns whether a folder belongs to a run that has not ended. */
+    static boolean isPartial(Path folder) {
+        return folder.getFileName().toString().endsWith(PARTIAL);
+    }
+
+    /** Returns the folder to write into. */
+    Path path() {
+        return partial;
+    }
+
+    /** Digests every file written so far, in the order of their names. */
+    List<FileDigest> digests() throws IOException {
+        List<FileDigest> digests = new ArrayList<>();
+        for (Path file : tree(partial)) {
+            if (Files.isRegularFile(file)) {
+                digests.add(FileDigest.of(partial, file));
+            }
+        }
+        digests.sort(Comparator.comparing(FileDigest::file));
+        return digests;
+    }
+
+    /** Brings every byte to the disk under the owner's permissions and gives the folder its name; returns it. */
+    Path seal() throws IOException {
+        for (Path file : tree(partial)) {
+            permit(file, Files.isDirectory(file) ? OWNER_FOLDER : OWNER_FILE);
+            sync(file);
+        }
+        Files.move(partial, whole, StandardCopyOption.ATOMIC_MOVE);
+        sync(whole.getParent());
+        return whole;
+    }
+
+    /** Removes the folder where the run can't go on. */
+    void abandon() throws IOException {
+        if (Files.exists(partial)) {
+            remove(partial);
+        }
+    }
+
+    static void remove(Path folder) throws IOException {
+        List<Path> tree = new ArrayList<>(tree(folder));
+        tree.sort(Comparator.reverseOrder());
+        for (Path file : tree) {
+            Files.delete(file);
+        }
+    }
+
+    private static List<Path> tree(Path folder) throws IOException {
+        try (Stream<Path> found = Files.walk(folder)) {
+            return found.sorted().toList();
+        }
+    }
+
+    private static void permit(Path file, Set<PosixFilePermission> permissions) throws IOException {
+        if (POSIX) {
+            Files.setPosixFilePermissions(file, permissions);
+        }
+    }
+
+    /** Brings a file, or a folder's list of names, to the disk. */
+    static void sync(Path file) throws IOException {
+        if (Files.isDirectory(file) && !POSIX) {
+            return; // Elsewhere a folder can't be opened, and its names are kept by the file system's own journal.
+        }
+        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ)) {
+            channel.force(true);
+        }
+    }
+}

@@ -1,0 +1,147 @@
+package benchtrue.nightly;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/**
+ * The published results: {@code out/<date>} and {@code out/latest}, each one link that is switched by one rename. Where
+ * links are refused, {@code <date>.txt} and {@code latest.txt} hold the name of the folder instead.
+ */
+final class Shelf {
+    private static final String LATEST = "latest";
+    private static final String NEXT = ".next-";
+    private static final String NAME_ONLY = ".txt";
+    private final Path out;
+    private final Links links;
+
+    Shelf(Path out) {
+        this(out, Files::createSymbolicLink);
+    }
+
+    Shelf(Path out, Links links) {
+        this.out = out;
+        this.links = links;
+    }
+
+    /** Makes a link, or throws where the file system or the user may not. */
+    interface Links {
+        void make(Path link, Path target) throws IOException;
+    }
+
+    /** Publishes a whole folder under its date; the latest is the newest date, whichever was run last. */
+    void publish(LocalDate date, Path whole) throws IOException {
+        TreeMap<LocalDate, Path> before = results();
+        point(date.toString(), out.relativize(whole));
+        if (before.isEmpty() || !before.lastKey().isAfter(date)) {
+            boolean linked = Files.isSymbolicLink(out.resolve(date.toString()));
+            point(LATEST, linked ? Path.of(date.toString()) : out.relativize(whole));
+        }
+        RunFolder.sync(out);
+        clear();
+    }
+
+    /** Returns the folder of the newest result before a date. */
+    Optional<Result> before(LocalDate date) throws IOException {
+        return Optional.ofNullable(results().lowerEntry(date)).map(e -> new Result(e.getKey(), e.getValue()));
+    }
+
+    /**
+     * One published result.
+     *
+     * @param asOf its as-of date
+     * @param folder where it stands
+     */
+    record Result(LocalDate asOf, Path folder) {}
+
+    private void point(String name, Path target) throws IOException {
+        Path next = out.resolve(NEXT + name);
+        Files.deleteIfExists(next);
+        try {
+            links.make(next, target);
+            Files.move(next, out.resolve(name), StandardCopyOption.ATOMIC_MOVE);
+            Files.deleteIfExists(out.resolve(name + NAME_ONLY));
+        } catch (UnsupportedOperationException | FileSystemException refused) {
+            write(name + NAME_ONLY, FileDigest.name(Path.of(""), target) + "\n");
+        }
+    }
+
+    private void write(String name, String text) throws IOException {
+        Path next = out.resolve(NEXT + name);
+        Files.writeString(next, text, StandardCharsets.UTF_8);
+        RunFolder.sync(next);
+        Files.move(next, out.resolve(name), StandardCopyOption.ATOMIC_MOVE);
+    }
+
+    private TreeMap<LocalDate, Path> results() throws IOException {
+        TreeMap<LocalDate, Path> results = new TreeMap<>();
+        if (Files.isDirectory(out)) {
+            for (Path entry : entries(out)) {
+                Optional<LocalDate> date = date(entry);
+                if (date.isPresent() && Files.isDirectory(folder(entry))) {
+                    results.put(date.get(), folder(entry));
+                }
+            }
+        }
+        return results;
+    }
+
+    private static Optional<LocalDate> date(Path entry) {
+        String name = entry.getFileName().toString();
+        try {
+            return Optional.of(LocalDate.parse(name.endsWith(NAME_ONLY) ? name.substring(0, name.length() - 4) : name));
+        } catch (DateTimeParseException notAResult) {
+            return Optional.empty();
+        }
+    }
+
+    private Path folder(Path entry) throws IOException {
+        boolean nameOnly = entry.getFileName().toString().endsWith(NAME_ONLY);
+        return nameOnly
+                ? out.resolve(Files.readString(entry, StandardCharsets.UTF_8).strip())
+                : entry;
+    }
+
+    /**
+     * Removes what lies in {@code .runs} and no link points at: runs that never ended and runs that were replaced. Only for
+     * the holder of the shop's lock, since nobody else makes such folders. Returns the names of runs that never ended.
+     */
+    List<String> clear() throws IOException {
+        Path runs = out.resolve(RunFolder.RUNS);
+        if (!Files.isDirectory(runs)) {
+            return List.of();
+        }
+        Set<Path> pointedAt = new HashSet<>();
+        for (Path folder : results().values()) {
+            pointedAt.add(folder.toRealPath());
+        }
+        List<String> neverEnded = new ArrayList<>();
+        for (Path run : entries(runs)) {
+            if (!pointedAt.contains(run.toRealPath())) {
+                RunFolder.remove(run);
+                if (RunFolder.isPartial(run)) {
+                    neverEnded.add(run.getFileName().toString());
+                }
+            }
+        }
+        return neverEnded;
+    }
+
+    private static List<Path> entries(Path folder) throws IOException {
+        try (Stream<Path> found = Files.list(folder)) {
+            return found.sorted().toList();
+        }
+    }
+}
