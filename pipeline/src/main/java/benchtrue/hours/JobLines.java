@@ -9,10 +9,12 @@ import java.util.List;
  * Every quoted line with the hours it took. Row numbers are those of {@link Ledger#lines()}.
  *
  * <p>{@code judged} lines are those that verdicts and factors may use: closed, accepted, of a repair type in a book, with a
- * quote, charged as a repair or a package, not on time and not putting earlier work right.
+ * quote, charged as a repair or a package, not on time and not putting earlier work right, on a ticket with bench time: a
+ * ticket closed without any was not logged, which is not a job done in no time.
  */
 public final class JobLines {
     private static final LineState[] STATES = LineState.values();
+    private static final Evidence[] EVIDENCE = Evidence.values();
     private final Ledger ledger;
     private final LineColumns columns;
     private final SplitModel model;
@@ -44,10 +46,13 @@ public final class JobLines {
             long[] labelledSeconds,
             long[] splitSeconds,
             long[] reworkSeconds,
+            long[] settlingSeconds,
             long[] bookSecondsThen,
             double[] todayQuotedHours,
             int[] mainTechnician,
-            boolean[] judged) {}
+            boolean[] judged,
+            byte[] evidence,
+            byte[] marks) {}
 
     /** Returns the ledger the lines stand in. */
     public Ledger ledger() {
@@ -56,52 +61,67 @@ public final class JobLines {
 
     /** Returns how many lines there are. */
     public int size() {
-        return columns.state.length;
+        return columns.state().length;
     }
 
     /** Returns where a line stands. */
     public LineState state(int line) {
-        return STATES[columns.state[line]];
+        return STATES[columns.state()[line]];
     }
 
     /** Returns the seconds of entries that name the line. */
     public long labelledSeconds(int line) {
-        return columns.labelledSeconds[line];
+        return columns.labelledSeconds()[line];
     }
 
     /** Returns the seconds dealt to the line from entries on its ticket as a whole. */
     public long splitSeconds(int line) {
-        return columns.splitSeconds[line];
+        return columns.splitSeconds()[line];
     }
 
     /** Returns labelled and split seconds together. */
     public long actualSeconds(int line) {
-        return columns.labelledSeconds[line] + columns.splitSeconds[line];
+        return columns.labelledSeconds()[line] + columns.splitSeconds()[line];
     }
 
     /** Returns, as a memo, the seconds that later lines spent putting this one right for reasons of the shop's own. */
     public long reworkSeconds(int line) {
-        return columns.reworkSeconds[line];
+        return columns.reworkSeconds()[line];
+    }
+
+    /** Returns, as a memo, the seconds of free adjustment within the weeks that the line's price promised. */
+    public long settlingSeconds(int line) {
+        return columns.settlingSeconds()[line];
+    }
+
+    /** Returns how surely the line's hours are known. */
+    public Evidence evidence(int line) {
+        return EVIDENCE[columns.evidence()[line]];
+    }
+
+    /** Returns whether a line carries a mark. */
+    public boolean marked(int line, LineMark mark) {
+        return (columns.marks()[line] & (1 << mark.ordinal())) != 0;
     }
 
     /** Returns the book's seconds on the day of the quote, or absent for a type without a book entry. */
     public long bookSecondsThen(int line) {
-        return columns.bookSecondsThen[line];
+        return columns.bookSecondsThen()[line];
     }
 
     /** Returns the judged quote against today's book, q x B now / B then, in hours; NaN where there is none. */
     public double todayQuotedHours(int line) {
-        return columns.todayQuotedHours[line];
+        return columns.todayQuotedHours()[line];
     }
 
     /** Returns the technician with the most seconds on the line, or {@link benchtrue.shop.Absent#INDEX}. */
     public int mainTechnician(int line) {
-        return columns.mainTechnician[line];
+        return columns.mainTechnician()[line];
     }
 
     /** Returns whether verdicts and factors may use the line. */
     public boolean judged(int line) {
-        return columns.judged[line];
+        return columns.judged()[line];
     }
 
     /** Returns the model that splits again under other ticket weights. */

@@ -49,8 +49,18 @@ public final class LabelledShop {
                 rework[failed] += labelled[line];
             }
         }
-        JobLines.LineColumns columns =
-                new JobLines.LineColumns(state, labelled, new long[n], rework, book, quoted, technician, judged);
+        JobLines.LineColumns columns = new JobLines.LineColumns(
+                state,
+                labelled,
+                new long[n],
+                rework,
+                new long[n],
+                book,
+                quoted,
+                technician,
+                judged,
+                new byte[n],
+                new byte[n]);
         return new JobLines(
                 ledger, columns, new Sums(ledger, columns), List.of(), List.of(), List.of(), places(ledger));
     }

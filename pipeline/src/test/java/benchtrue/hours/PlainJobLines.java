@@ -54,8 +54,18 @@ public final class PlainJobLines {
             quoted[line] = ledger.lines().quotedSeconds(line) / 3_600.0;
             bookThen[line] = book(line);
         }
-        LineColumns columns =
-                new LineColumns(state, labelled, split, new long[size], bookThen, quoted, new int[size], judged);
+        LineColumns columns = new LineColumns(
+                state,
+                labelled,
+                split,
+                new long[size],
+                new long[size],
+                bookThen,
+                quoted,
+                new int[size],
+                judged,
+                new byte[size],
+                new byte[size]);
         return new JobLines(
                 ledger, columns, null, List.of(), List.of(), List.of(), new EntryPlaces(place, entryLine, shared));
     }

@@ -1,0 +1,70 @@
+package benchtrue.hours;
+
+import benchtrue.hours.JobLines.LineColumns;
+import benchtrue.reconcile.Ledger;
+
+/** Says of each line how its hours are known and what a reader should know about them. */
+final class DescribeLines {
+    private DescribeLines() {}
+
+    static LineColumns describe(
+            Ledger ledger, LineFacts facts, PlacedTime placed, long[] splitSeconds, TraceRework rework) {
+        int size = splitSeconds.length;
+        boolean[] judged = judged(facts, placed);
+        byte[] evidence = new byte[size];
+        byte[] marks = new byte[size];
+        for (int line = 0; line < size; line++) {
+            boolean neverLogged = facts.ordinary[line] && !judged[line];
+            evidence[line] = (byte) evidence(facts, placed, splitSeconds, line).ordinal();
+            marks[line] = (byte) (bit(LineMark.QUOTE_FROM_BOOK, facts.quoteFromBook[line])
+                    | bit(LineMark.REWORK_SHARED, rework.shared[line])
+                    | bit(LineMark.REWORK_WITHOUT_REASON, rework.withoutReason[line])
+                    | bit(LineMark.NEVER_LOGGED, neverLogged));
+        }
+        return new LineColumns(
+                facts.state,
+                placed.labelledSeconds,
+                splitSeconds,
+                rework.reworkSeconds,
+                rework.settlingSeconds,
+                facts.bookSecondsThen,
+                facts.todayHours,
+                MainTechnicians.find(ledger, facts, placed, splitSeconds),
+                judged,
+                evidence,
+                marks);
+    }
+
+    /** Returns by line whether it is an ordinary closed job on a ticket with bench time. */
+    static boolean[] judged(LineFacts facts, PlacedTime placed) {
+        boolean[] judged = facts.ordinary.clone();
+        for (int line = 0; line < judged.length; line++) {
+            judged[line] &= SplitProblem.logged(facts, placed, facts.ticket[line]);
+        }
+        return judged;
+    }
+
+    static int bit(LineMark mark, boolean set) {
+        return set ? 1 << mark.ordinal() : 0;
+    }
+
+    private static Evidence evidence(LineFacts facts, PlacedTime placed, long[] splitSeconds, int line) {
+        if (placed.labelledSeconds[line] + splitSeconds[line] == 0) {
+            return Evidence.NONE;
+        }
+        if (splitSeconds[line] == 0 || alone(facts, placed, line)) {
+            return Evidence.LOGGED;
+        }
+        return placed.labelledSeconds[line] == 0 ? Evidence.SPLIT : Evidence.PARTLY_SPLIT;
+    }
+
+    /** The only line that its ticket's time can go to. */
+    private static boolean alone(LineFacts facts, PlacedTime placed, int line) {
+        int ticket = facts.ticket[line];
+        int takers = 0;
+        for (int other = facts.starts[ticket]; other < facts.starts[ticket + 1]; other++) {
+            takers += facts.takesHours[other] ? 1 : 0;
+        }
+        return takers == 1 && facts.takesHours[line] && placed.dealtSeconds[line] == 0;
+    }
+}

@@ -1,0 +1,58 @@
+package benchtrue.hours;
+
+import java.util.Arrays;
+
+/** Small dense symmetric positive definite matrices. */
+final class Symmetric {
+    private Symmetric() {}
+
+    /** Returns the inverse, by Cholesky's factorisation; the argument is left alone. */
+    static double[][] inverse(double[][] matrix) {
+        int n = matrix.length;
+        double[][] lower = factor(matrix);
+        double[][] inverse = new double[n][n];
+        double[] column = new double[n];
+        for (int c = 0; c < n; c++) {
+            Arrays.fill(column, 0);
+            column[c] = 1;
+            solve(lower, column);
+            for (int r = 0; r < n; r++) {
+                inverse[r][c] = column[r];
+            }
+        }
+        return inverse;
+    }
+
+    /** Returns the lower factor. */
+    static double[][] factor(double[][] matrix) {
+        int n = matrix.length;
+        double[][] lower = new double[n][n];
+        for (int r = 0; r < n; r++) {
+            for (int c = 0; c <= r; c++) {
+                double sum = matrix[r][c];
+                for (int k = 0; k < c; k++) {
+                    sum -= lower[r][k] * lower[c][k];
+                }
+                lower[r][c] = r == c ? Math.sqrt(sum) : sum / lower[c][c];
+            }
+        }
+        return lower;
+    }
+
+    /** Replaces {@code right} by the solution for a matrix given by its lower factor. */
+    static void solve(double[][] lower, double[] right) {
+        int n = lower.length;
+        for (int r = 0; r < n; r++) {
+            for (int k = 0; k < r; k++) {
+                right[r] -= lower[r][k] * right[k];
+            }
+            right[r] /= lower[r][r];
+        }
+        for (int r = n - 1; r >= 0; r--) {
+            for (int k = r + 1; k < n; k++) {
+                right[r] -= lower[k][r] * right[k];
+            }
+            right[r] /= lower[r][r];
+        }
+    }
+}
