@@ -115,18 +115,15 @@ public final class Bootstrap {
         if (b == 0) {
             return Double.NaN;
         }
-        int below = rank(sorted, x, false);
-        int upTo = rank(sorted, x, true);
-        return ((below + upTo) / 2.0 + 0.5) / (b + 1);
+        return ((below(sorted, x) + below(sorted, Math.nextUp(x))) / 2.0 + 0.5) / (b + 1);
     }
 
-    /** Number of values below {@code x}, or up to and with it. */
-    private static int rank(double[] sorted, double x, boolean withTies) {
+    private static int below(double[] sorted, double x) {
         int low = 0;
         int high = sorted.length;
         while (low < high) {
             int middle = (low + high) >>> 1;
-            if (withTies ? sorted[middle] <= x : sorted[middle] < x) {
+            if (sorted[middle] < x) {
                 low = middle + 1;
             } else {
                 high = middle;

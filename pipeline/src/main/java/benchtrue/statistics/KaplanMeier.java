@@ -1,0 +1,173 @@
+package benchtrue.statistics;
+
+import java.util.Arrays;
+import java.util.stream.IntStream;
+
+/**
+ * The product-limit curve (Kaplan, Meier 1958) with Greenwood's error (1926): the share of jobs still on the bench after so many
+ * hours, open jobs counted as far as they have gone.
+ *
+ * <p>A step is a time at which a job was finished. An open job is at risk at its own time; at a tie the finished job comes
+ * first. No finished job: a flat curve at 1. No job at all: {@code NaN} quantiles and mean. O(n log n).
+ */
+public final class KaplanMeier {
+    private static final double TIE = 1e-9;
+
+    private final double[] times;
+    private final int[] atRisk;
+    private final int[] events;
+    private final double[] survival;
+    private final double[] errors;
+    private final double end;
+
+    private KaplanMeier(double[] all, double[] finished) {
+        times = Arrays.stream(finished).distinct().toArray();
+        int steps = times.length;
+        atRisk = new int[steps];
+        events = new int[steps];
+        survival = new double[steps];
+        errors = new double[steps];
+        end = all.length == 0 ? Double.NaN : all[all.length - 1];
+        double share = 1;
+        double greenwood = 0;
+        int gone = 0;
+        int done = 0;
+        for (int i = 0; i < steps; i++) {
+            while (all[gone] < times[i]) {
+                gone++;
+            }
+            while (done < finished.length && finished[done] == times[i]) {
+                done++;
+                events[i]++;
+            }
+            atRisk[i] = all.length - gone;
+            share *= (atRisk[i] - events[i]) / (double) atRisk[i];
+            greenwood += hazardVariance(i);
+            survival[i] = share;
+            errors[i] = share * StrictMath.sqrt(greenwood);
+        }
+    }
+
+    /**
+     * Returns the curve.
+     *
+     * @param times hours of each job, in all or so far, in any order
+     * @param finished whether the job is done; an open job is censored
+     * @throws IllegalArgumentException if a time is negative or {@code NaN}
+     */
+    public static KaplanMeier of(double[] times, boolean[] finished) {
+        double[] all = Quantile.sorted(times);
+        if (all.length > 0 && !(all[0] >= 0 && all[all.length - 1] >= 0)) {
+            throw new IllegalArgumentException("a job's hours must be 0 or more");
+        }
+        double[] done = IntStream.range(0, times.length)
+                .filter(i -> finished[i])
+                .mapToDouble(i -> times[i])
+                .sorted()
+                .toArray();
+        return new KaplanMeier(all, done);
+    }
+
+    private double hazardVariance(int step) {
+        int left = atRisk[step] - events[step];
+        return left == 0 ? 0 : events[step] / ((double) atRisk[step] * left);
+    }
+
+    /** Returns the number of steps. */
+    public int steps() {
+        return times.length;
+    }
+
+    /** Returns the time of a step. */
+    public double time(int step) {
+        return times[step];
+    }
+
+    /** Returns how many jobs had lasted up to the step. */
+    public int atRisk(int step) {
+        return atRisk[step];
+    }
+
+    /** Returns how many jobs were finished at the step. */
+    public int events(int step) {
+        return events[step];
+    }
+
+    /** Returns the share of jobs that last longer than the step. */
+    public double survival(int step) {
+        return survival[step];
+    }
+
+    /** Returns Greenwood's standard error of {@link #survival}; 0 where the curve has reached 0. */
+    public double error(int step) {
+        return errors[step];
+    }
+
+    /** Returns the interval of {@link #survival} on the log(&minus;log) scale, which stays in 0 to 1; none where the curve has reached 0. */
+    public Interval interval(int step, double level) {
+        double z = Normal.quantile(1 - Interval.lowerTail(level));
+        double s = survival[step];
+        if (s == 0) {
+            return Interval.NONE;
+        }
+        double reach = StrictMath.abs(z * errors[step] / (s * StrictMath.log(s)));
+        return new Interval(StrictMath.pow(s, StrictMath.exp(reach)), StrictMath.pow(s, StrictMath.exp(-reach)));
+    }
+
+    /** Returns the share of jobs that last longer than {@code time}. */
+    public double survivalAt(double time) {
+        double share = 1;
+        for (int i = 0; i < times.length && times[i] <= time; i++) {
+            share = survival[i];
+        }
+        return share;
+    }
+
+    /**
+     * Returns the time by which a share of jobs is finished. Where the curve runs flat exactly at the share still open, the middle of
+     * the flat part, which ends at the longest job. {@code NaN}: not reached.
+     *
+     * @param share above 0, at most 1
+     */
+    public double quantile(double share) {
+        if (!(share > 0 && share <= 1)) {
+            throw new IllegalArgumentException("a share of jobs must lie above 0 and at most at 1, found " + share);
+        }
+        double open = 1 - share;
+        for (int i = 0; i < times.length; i++) {
+            if (survival[i] <= open + TIE) {
+                double next = i + 1 < times.length ? times[i + 1] : end;
+                return survival[i] >= open - TIE ? (times[i] + next) / 2 : times[i];
+            }
+        }
+        return Double.NaN;
+    }
+
+    /** Returns the mean up to the longest job: the area under the curve. */
+    public double restrictedMean() {
+        return areaFrom(-1);
+    }
+
+    /** Returns the standard error of {@link #restrictedMean}. */
+    public double restrictedMeanError() {
+        double variance = 0;
+        for (int i = 0; i < times.length; i++) {
+            double area = areaFrom(i);
+            variance += area * area * hazardVariance(i);
+        }
+        return StrictMath.sqrt(variance);
+    }
+
+    /** Area under the curve from a step (from time 0 at step -1) to the longest job. */
+    private double areaFrom(int step) {
+        double area = 0;
+        double from = step < 0 ? 0 : times[step];
+        double share = step < 0 ? 1 : survival[step];
+        for (int i = step + 1; i < times.length; i++) {
+            area += share * (times[i] - from);
+            from = times[i];
+            share = survival[i];
+        }
+        return area + share * (end - from);
+    }
+}
