@@ -1,7 +1,11 @@
 package benchtrue.settings;
 
 import benchtrue.shop.Absent;
+import benchtrue.shop.Money;
+import benchtrue.shop.Words;
 import java.time.ZoneId;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * What the owner decided about how the program works. The one place where defaults stand.
@@ -49,4 +53,28 @@ public record Settings(
             Disclosure.HIDDEN,
             Disclosure.HIDDEN,
             1);
+
+    /** Returns every value by its key in {@code shop.toml}, amounts as text; a shop rate that was not set is left out. */
+    public SortedMap<String, Object> byKey() {
+        SortedMap<String, Object> values = new TreeMap<>();
+        values.put(Key.CURRENCY.path(), currency);
+        values.put(Key.ZONE.path(), zone.getId());
+        values.put(Key.LOCALE.path(), locale);
+        if (Absent.has(shopRate)) {
+            values.put(Key.SHOP_RATE.path(), Money.text(shopRate));
+        }
+        values.put(Key.BURDEN.path(), burden);
+        values.put(Key.TOLERANCE.path(), tolerance);
+        values.put(Key.MATERIALITY.path(), Money.text(materiality));
+        values.put(Key.FALSE_DISCOVERY.path(), falseDiscovery);
+        values.put(Key.RESAMPLES.path(), resamples);
+        values.put(Key.SEED.path(), seed);
+        values.put(Key.SHOW_PEOPLE.path(), people == Disclosure.SHOWN);
+        values.put(Key.WALL_COPY.path(), wallCopy == Disclosure.SHOWN);
+        values.put(Key.POLICY_RULE.path(), Words.of(policy.rule()));
+        values.put(Key.POLICY_COVERAGE.path(), policy.coverage());
+        values.put(Key.POLICY_LARGEST_STEP.path(), policy.largestStep());
+        values.put(Key.POLICY_PRICE_ROUNDING.path(), Money.text(policy.priceRounding()));
+        return values;
+    }
 }

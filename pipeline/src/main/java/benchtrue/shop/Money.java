@@ -35,17 +35,6 @@ public final class Money {
                 .longValueExact();
     }
 
-    /**
-     * Returns what an hour brought where some seconds brought an amount, half-even; absent where the amount is or where
-     * there were no seconds.
-     */
-    public static long anHour(long tenThousandths, long seconds) {
-        if (!Absent.has(tenThousandths) || seconds <= 0) {
-            return Absent.AMOUNT;
-        }
-        return halfEven(Math.multiplyExact(tenThousandths, Hours.SECONDS), seconds);
-    }
-
     private static long halfEven(long numerator, long denominator) {
         long quotient = Math.floorDiv(numerator, denominator);
         long twice = 2 * Math.floorMod(numerator, denominator);

@@ -3,7 +3,6 @@ package benchtrue.tables;
 import benchtrue.costing.CostedLines;
 import benchtrue.hours.JobLines;
 import benchtrue.reconcile.Ledger;
-import benchtrue.shop.Money;
 import benchtrue.shop.QuotedLines;
 import benchtrue.shop.RepairType;
 import benchtrue.shop.Tickets;
@@ -100,6 +99,6 @@ final class LinesTable {
                 .money(costs.partsCost(line))
                 .money(costs.overheadCost(line))
                 .money(costs.margin(line))
-                .money(Money.anHour(costs.labourRevenue(line), jobs.actualSeconds(line)));
+                .money(costs.effectiveRate(line));
     }
 }

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneId;
+import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -118,5 +119,12 @@ class ReadSettingsTest {
         assertThatThrownBy(() -> new ReadSettings().read(shop))
                 .isInstanceOf(Refusal.class)
                 .hasMessageContaining("not UTF-8");
+    }
+
+    @Test
+    void theRecordOfARunNamesEveryKey() throws IOException {
+        assertThat(read("shop_rate = 95.5").byKey())
+                .containsOnlyKeys(Arrays.stream(Key.values()).map(Key::path).toList())
+                .containsEntry("shop_rate", "95.5000");
     }
 }

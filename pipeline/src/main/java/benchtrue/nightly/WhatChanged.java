@@ -1,0 +1,139 @@
+package benchtrue.nightly;
+
+import benchtrue.findings.RepairFinding;
+import benchtrue.findings.Verdict;
+import benchtrue.reconcile.Ledger;
+import benchtrue.shop.Absent;
+import benchtrue.shop.Figures;
+import benchtrue.shop.RepairType;
+import benchtrue.tables.EarlierFinding;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/** {@code digest.txt}: what changed since the newest earlier result, at most thirty lines, short enough to mail. */
+final class WhatChanged {
+    private static final int MOST_VERDICTS = 12;
+    private static final int MOST_MOVES = 6;
+
+    /** A smaller change of hours per quoted hour is no news. */
+    private static final double SMALLEST_MOVE = 0.02;
+
+    private final Review review;
+    private final Figures figures;
+
+    WhatChanged(Review review) {
+        this.review = review;
+        this.figures = Figures.of(review.settings().locale(), review.settings().currency());
+    }
+
+    private record Pair(RepairFinding now, EarlierFinding before) {
+        double move() {
+            double move = now.loadFactor() - before.loadFactor();
+            return Double.isFinite(move) ? Math.abs(move) : 0;
+        }
+
+        boolean sameVerdict() {
+            return now.verdict().words().equals(before.verdict());
+        }
+    }
+
+    /** Returns the text of a first result. */
+    String first() {
+        List<String> lines = new ArrayList<>();
+        lines.add(heading() + " No earlier result to compare with.");
+        standing(lines);
+        return String.join("\n", lines) + "\n";
+    }
+
+    /** Returns the text that compares with an earlier result. */
+    String since(int earlierDay, List<EarlierFinding> earlier) {
+        Map<String, EarlierFinding> before =
+                earlier.stream().collect(Collectors.toMap(EarlierFinding::repairType, Function.identity()));
+        List<Pair> pairs = new ArrayList<>();
+        for (RepairFinding now : review.findings().repairs()) {
+            Optional.ofNullable(before.get(key(now))).ifPresent(then -> pairs.add(new Pair(now, then)));
+        }
+        List<String> lines = new ArrayList<>();
+        lines.add(heading() + " Compared with the result of " + figures.day(earlierDay) + ".");
+        standing(lines);
+        long judgedBefore = earlier.stream().mapToLong(EarlierFinding::lines).sum();
+        lines.add("Closed jobs behind it: " + figures.count(judged()) + ", were " + figures.count(judgedBefore) + ".");
+        section(lines, "Changed verdicts:", changedVerdicts(pairs), MOST_VERDICTS, this::verdictLine);
+        section(lines, "Same verdict, other figures:", moved(pairs), MOST_MOVES, this::moveLine);
+        return String.join("\n", lines) + "\n";
+    }
+
+    private String heading() {
+        return "Benchtrue, results to " + figures.day(review.ledger().asOf()) + ".";
+    }
+
+    private void standing(List<String> lines) {
+        List<RepairFinding> under = review.findings().repairs().stream()
+                .filter(f -> f.verdict() == Verdict.UNDER_QUOTED)
+                .toList();
+        long lost = under.stream()
+                .mapToLong(f -> Absent.firstOf(f.annualShortfall(), 0))
+                .sum();
+        lines.add("Under-quoted repairs: " + figures.count(under.size())
+                + (under.isEmpty() ? "." : ", losing about " + figures.money(lost) + " a year."));
+    }
+
+    private long judged() {
+        return review.findings().repairs().stream()
+                .mapToLong(RepairFinding::lines)
+                .sum();
+    }
+
+    private static List<Pair> changedVerdicts(List<Pair> pairs) {
+        return pairs.stream()
+                .filter(p -> !p.sameVerdict())
+                .sorted(Comparator.comparingLong((Pair p) -> -Absent.firstOf(p.now.annualShortfall(), 0)))
+                .toList();
+    }
+
+    private static List<Pair> moved(List<Pair> pairs) {
+        return pairs.stream()
+                .filter(p -> p.sameVerdict() && p.move() >= SMALLEST_MOVE)
+                .sorted(Comparator.comparingDouble((Pair p) -> -p.move()))
+                .toList();
+    }
+
+    private static void section(
+            List<String> lines, String heading, List<Pair> pairs, int most, Function<Pair, String> line) {
+        lines.add(heading + (pairs.isEmpty() ? " none." : ""));
+        pairs.stream().limit(most).map(line).forEach(lines::add);
+        if (pairs.size() > most) {
+            lines.add("  and " + (pairs.size() - most) + " more, see findings.csv.");
+        }
+    }
+
+    private String verdictLine(Pair pair) {
+        return "  " + title(pair.now) + ": now " + pair.now.verdict().words() + ", was " + pair.before.verdict() + "; "
+                + factors(pair);
+    }
+
+    private String moveLine(Pair pair) {
+        return "  " + title(pair.now) + ": " + factors(pair);
+    }
+
+    private String factors(Pair pair) {
+        return figures.number(pair.now.loadFactor(), 2) + " hours per quoted hour over "
+                + figures.count(pair.now.lines()) + " jobs, was " + figures.number(pair.before.loadFactor(), 2)
+                + " over " + figures.count(pair.before.lines()) + ".";
+    }
+
+    private String key(RepairFinding finding) {
+        return review.ledger().repairTypes().name(finding.repairType());
+    }
+
+    private String title(RepairFinding finding) {
+        Ledger ledger = review.ledger();
+        String key = key(finding);
+        return ledger.books().type(key, ledger.asOf()).map(RepairType::title).orElse(key);
+    }
+}
