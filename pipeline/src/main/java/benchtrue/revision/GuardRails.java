@@ -1,0 +1,109 @@
+package benchtrue.revision;
+
+import benchtrue.findings.Verdict;
+import benchtrue.settings.Settings;
+import benchtrue.shop.Absent;
+import benchtrue.shop.RepairType;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * How far the program may go without the owner (methods, section 8): nothing on too few jobs, no shorter hours for hazardous
+ * work, for structural or finish work without shortest safe hours, or below those; one step at a time.
+ *
+ * @param seconds hours that may be proposed; today's where held
+ * @param reasons why it is held or limited
+ */
+record GuardRails(long seconds, List<String> reasons) {
+    private static final long NONE = -1;
+    private static final Set<String> NEED_LEAST_HOURS = Set.of("structural", "finish");
+
+    GuardRails {
+        reasons = List.copyOf(reasons);
+    }
+
+    static GuardRails of(RepairType type, Verdict verdict, double factor, Settings settings) {
+        double wanted = factor * type.bookSeconds();
+        if (type.bookSeconds() <= 0) {
+            return held(type, "no hours in the book to start from");
+        }
+        if (verdict == Verdict.TOO_FEW_JOBS || Double.isNaN(factor)) {
+            return held(type, "too few jobs to change it");
+        }
+        if (StrictMath.abs(factor - 1) <= settings.tolerance()) {
+            return held(type, "within " + Words.percent(settings.tolerance()) + " of the book");
+        }
+        return factor < 1 ? down(type, wanted, settings) : step(type, wanted, settings, new ArrayList<>());
+    }
+
+    private static GuardRails held(RepairType type, String reason) {
+        List<String> reasons = new ArrayList<>(List.of(reason));
+        if (Absent.has(type.leastSeconds()) && type.bookSeconds() < type.leastSeconds()) {
+            reasons.add("today's hours stand below the shortest safe hours (" + Words.hours(type.leastSeconds())
+                    + "): check this entry");
+        }
+        return new GuardRails(type.bookSeconds(), reasons);
+    }
+
+    private static GuardRails down(RepairType type, double wanted, Settings settings) {
+        if (!type.hazards().isEmpty()) {
+            return held(
+                    type,
+                    "held for you: work with " + String.join(", ", type.hazards())
+                            + " is never shortened by the program; ventilation, cure and clean-up belong in the quote");
+        }
+        if (!Absent.has(type.leastSeconds())) {
+            return NEED_LEAST_HOURS.contains(type.family())
+                    ? held(type, "held for you: " + type.family() + " work without shortest safe hours in the book")
+                    : step(type, wanted, settings, new ArrayList<>());
+        }
+        List<String> reasons = new ArrayList<>();
+        if (wanted < type.leastSeconds()) {
+            reasons.add("not below the shortest safe hours (" + Words.hours(type.leastSeconds()) + ")");
+        }
+        return step(type, wanted, settings, reasons);
+    }
+
+    private static GuardRails step(RepairType type, double wanted, Settings settings, List<String> reasons) {
+        double step = settings.policy().largestStep();
+        double lowest = type.bookSeconds() * (1 - step);
+        double highest = type.bookSeconds() * (1 + step);
+        double least = Absent.has(type.leastSeconds()) ? type.leastSeconds() : 0;
+        double safe = StrictMath.max(wanted, least);
+        if (least > highest) {
+            String raised = "raised to the shortest safe hours, more than " + Words.percent(step) + " at once";
+            return new GuardRails(HourGrid.atLeast(least), List.of(raised));
+        }
+        if (safe < lowest || safe > highest) {
+            reasons.add("one revision moves at most " + Words.percent(step) + "; the rest, to " + Words.hours(safe)
+                    + ", is carried forward");
+        }
+        double clipped = StrictMath.max(lowest, StrictMath.min(highest, safe));
+        long rounded = rounded(clipped, StrictMath.max(lowest, least), highest);
+        return settled(type, wanted, rounded == NONE ? Math.max(type.bookSeconds(), (long) least) : rounded, reasons);
+    }
+
+    /** Returns the nearest hours a book is written in between two limits, or {@link #NONE}. */
+    private static long rounded(double seconds, double low, double high) {
+        long nearest = HourGrid.nearest(seconds);
+        if (nearest > high) {
+            nearest = HourGrid.atMost(high);
+        }
+        if (nearest < low) {
+            nearest = HourGrid.atLeast(low);
+        }
+        return nearest >= low && nearest <= high ? nearest : NONE;
+    }
+
+    /** Rounding must not turn a longer job into a shorter quote, nor the other way round. */
+    private static GuardRails settled(RepairType type, double wanted, long rounded, List<String> reasons) {
+        boolean turned = (rounded - type.bookSeconds()) * (wanted - type.bookSeconds()) <= 0
+                && !(Absent.has(type.leastSeconds()) && type.bookSeconds() < type.leastSeconds());
+        if (turned) {
+            reasons.add("rounding leaves today's hours");
+            return new GuardRails(type.bookSeconds(), reasons);
+        }
+        return new GuardRails(rounded, reasons);
+    }
+}

@@ -1,0 +1,50 @@
+package benchtrue.revision;
+
+import benchtrue.costing.CostedLines;
+import benchtrue.findings.Findings;
+import benchtrue.findings.RepairFinding;
+import benchtrue.reconcile.Ledger;
+import benchtrue.settings.Settings;
+import benchtrue.shop.Hours;
+import benchtrue.shop.RepairType;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Drafts the next price book within the guard rails (methods, section 8). */
+public final class ProposeRevision {
+    /** Returns one row for each repair type of today's book. */
+    public Revision propose(CostedLines costs, Findings findings, Settings settings) {
+        PastJobs past = new PastJobs(costs.jobs());
+        Ledger ledger = costs.jobs().ledger();
+        List<ProposedChange> changes = new ArrayList<>();
+        for (RepairFinding finding : findings.repairs()) {
+            Optional<RepairType> today = ledger.books()
+                    .inForce(ledger.asOf())
+                    .type(ledger.repairTypes().name(finding.repairType()));
+            today.ifPresent(type -> changes.add(change(type, finding, past, costs.shopRate(), settings)));
+        }
+        return new Revision(changes);
+    }
+
+    private static ProposedChange change(
+            RepairType type, RepairFinding finding, PastJobs past, long shopRate, Settings settings) {
+        Target target = Target.of(finding, past, settings.policy());
+        GuardRails railed = GuardRails.of(type, finding.verdict(), target.factor(), settings);
+        long price = Price.of(type, railed.seconds(), shopRate, settings.policy());
+        double bookHours = Hours.of(type.bookSeconds());
+        double after = bookHours > 0 ? Hours.of(railed.seconds()) / bookHours : Double.NaN;
+        double jobsAYear = bookHours > 0 ? past.yearlyHours(finding.repairType()) / bookHours : 0;
+        return new ProposedChange(
+                finding.repairType(),
+                type.bookSeconds(),
+                railed.seconds(),
+                type.bookLabour(),
+                price,
+                past.within(finding.repairType(), 1),
+                past.within(finding.repairType(), after),
+                (long) StrictMath.rint((price - type.bookLabour()) * jobsAYear),
+                finding.lines() == 0 ? "no finished job yet" : target.basis(),
+                String.join("; ", railed.reasons()));
+    }
+}
