@@ -4,13 +4,11 @@ import benchtrue.costing.CostedLines;
 import benchtrue.hours.JobLines;
 import benchtrue.reconcile.Ledger;
 import benchtrue.settings.Settings;
-import benchtrue.shop.QuotedLines;
 import benchtrue.shop.RepairType;
 import benchtrue.statistics.BenjaminiHochberg;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeSet;
 
 /** Finds which repair types are under- or over-quoted, from the shop's own records. */
 public final class FindVerdicts {
@@ -21,17 +19,21 @@ public final class FindVerdicts {
     public Findings find(CostedLines costs, Settings settings) {
         JobLines jobs = costs.jobs();
         TypeTotals totals = TypeTotals.of(jobs);
-        LoadEvidence[] evidence = new WeighLoads(jobs.model(), settings).weigh(ticketTypes(jobs), enough(totals));
+        WeighLoads loads = new WeighLoads(jobs, settings);
+        LoadEvidence[] evidence = loads.weigh(enough(totals));
         double[] adjustedP = adjust(evidence);
-        double[] typical = new TypicalFactors(jobs.ledger(), OwnHours.of(jobs)).byType();
+        OwnHours own = OwnHours.of(jobs);
+        double[] typical = new TypicalFactors(jobs.ledger(), own).byType();
+        List<CopiedQuotes> copied = new SpotCopiedQuotes(jobs, own).byType(loads);
+        Judge judge = new Judge(costs, settings, totals, copied);
         List<RepairFinding> repairs = new ArrayList<>();
         for (int type = 0; type < evidence.length; type++) {
             if (inSomeBook(jobs.ledger(), type).isPresent()) {
-                repairs.add(new Judge(costs, settings, totals)
-                        .judge(type, evidence[type], typical[type], adjustedP[2 * type], adjustedP[2 * type + 1]));
+                repairs.add(
+                        judge.judge(type, evidence[type], typical[type], adjustedP[2 * type], adjustedP[2 * type + 1]));
             }
         }
-        return new Findings(repairs);
+        return new Findings(repairs, FindFoundWork.of(costs), SumUnquotedWork.of(costs), copied);
     }
 
     private static Optional<RepairType> inSomeBook(Ledger ledger, int type) {
@@ -54,21 +56,5 @@ public final class FindVerdicts {
             p[2 * type + 1] = evidence[type].overP();
         }
         return BenjaminiHochberg.adjust(p);
-    }
-
-    private static int[][] ticketTypes(JobLines jobs) {
-        QuotedLines lines = jobs.ledger().lines();
-        int[][] types = new int[jobs.ledger().tickets().size()][];
-        int[] starts = lines.starts(types.length);
-        for (int ticket = 0; ticket < types.length; ticket++) {
-            TreeSet<Integer> held = new TreeSet<>();
-            for (int line = starts[ticket]; line < starts[ticket + 1]; line++) {
-                if (jobs.judged(line)) {
-                    held.add(lines.repairType(line));
-                }
-            }
-            types[ticket] = held.stream().mapToInt(Integer::intValue).toArray();
-        }
-        return types;
     }
 }

@@ -3,17 +3,24 @@ package benchtrue.findings;
 import benchtrue.costing.CostedLines;
 import benchtrue.settings.Settings;
 import benchtrue.shop.Absent;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 /** Turns the evidence on one repair type into a verdict and money a year. */
 final class Judge {
     private final CostedLines costs;
     private final Settings settings;
     private final TypeTotals totals;
+    private final Map<Integer, CopiedQuotes> copied;
 
-    Judge(CostedLines costs, Settings settings, TypeTotals totals) {
+    Judge(CostedLines costs, Settings settings, TypeTotals totals, List<CopiedQuotes> copied) {
         this.costs = costs;
         this.settings = settings;
         this.totals = totals;
+        this.copied = copied.stream()
+                .filter(CopiedQuotes::many)
+                .collect(Collectors.toMap(CopiedQuotes::repairType, row -> row));
     }
 
     RepairFinding judge(int type, LoadEvidence evidence, double typical, double underP, double overP) {
@@ -35,9 +42,22 @@ final class Judge {
                 shortfall,
                 known ? money(type, evidence.range().low()) : Absent.AMOUNT,
                 known ? money(type, evidence.range().high()) : Absent.AMOUNT,
-                verdict(known, load, underP, overP, shortfall),
+                doubtCopies(verdict(known, load, underP, overP, shortfall), copied.get(type)),
                 "");
-        return unworded.withWhy(new Reason(costs, settings).of(unworded));
+        return unworded.withWhy(new Reason(costs, settings).of(unworded, copied.get(type)));
+    }
+
+    /** A log that repeats the quote agrees with any quote: such a type is on the mark only if its other jobs are. */
+    private Verdict doubtCopies(Verdict verdict, CopiedQuotes copies) {
+        if (verdict != Verdict.ON_THE_MARK || copies == null) {
+            return verdict;
+        }
+        if (Double.isNaN(copies.lowerWithout())) {
+            return Verdict.TOO_FEW_JOBS;
+        }
+        return copies.loadWithout() > 1 + settings.tolerance()
+                ? Verdict.LEANING_UNDER
+                : copies.loadWithout() < 1 - settings.tolerance() ? Verdict.LEANING_OVER : verdict;
     }
 
     private Verdict verdict(boolean known, double load, double underP, double overP, long shortfall) {

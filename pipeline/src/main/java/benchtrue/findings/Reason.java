@@ -17,12 +17,27 @@ final class Reason {
         this.figures = new Figures(settings.currency());
     }
 
-    /** Returns the sentence on a finding, whose own sentence is still empty. */
-    String of(RepairFinding finding) {
+    /**
+     * Returns the sentence on a finding, whose own sentence is still empty.
+     *
+     * @param copies what the log owes to copied quotes, or null where that is little
+     */
+    String of(RepairFinding finding, CopiedQuotes copies) {
         if (finding.lines() == 0) {
             return "No finished job yet.";
         }
-        return jobs(finding) + rework(finding) + verdict(finding) + pairs(finding) + ".";
+        return jobs(finding) + rework(finding) + verdict(finding) + copies(copies) + pairs(finding) + ".";
+    }
+
+    private static String copies(CopiedQuotes copies) {
+        if (copies == null) {
+            return "";
+        }
+        return "; about " + StrictMath.round(copies.copied()) + " of " + copies.checked()
+                + " totals repeat the quote to the minute and say nothing about the work, "
+                + (Double.isNaN(copies.loadWithout())
+                        ? "and without them nothing is left"
+                        : "without them the jobs took " + Figures.ratio(copies.loadWithout()));
     }
 
     private static String jobs(RepairFinding finding) {

@@ -8,11 +8,16 @@ import benchtrue.shop.Outcome;
 import benchtrue.shop.QuotedLines;
 import benchtrue.shop.RepairType;
 import benchtrue.shop.TicketStatus;
+import benchtrue.shop.TimeEntries;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
-/** Job lines of a shop whose every hour names its line, under one price book: nothing is left to split. */
+/**
+ * Job lines of a shop whose every hour names its line, under one price book: nothing is left to split. Hours that name a
+ * repair type and no line count as work that was never quoted.
+ */
 public final class LabelledShop {
     private LabelledShop() {}
 
@@ -62,7 +67,15 @@ public final class LabelledShop {
                 new byte[n],
                 new byte[n]);
         return new JobLines(
-                ledger, columns, new Sums(ledger, columns), List.of(), List.of(), List.of(), places(ledger));
+                ledger, columns, new Sums(ledger, columns), unquoted(ledger), List.of(), List.of(), places(ledger));
+    }
+
+    private static List<UnquotedWork> unquoted(Ledger ledger) {
+        TimeEntries time = ledger.time();
+        return IntStream.range(0, time.size())
+                .filter(entry -> time.line(entry) == Absent.INDEX && time.repairType(entry) != Absent.INDEX)
+                .mapToObj(entry -> new UnquotedWork(time.ticket(entry), time.repairType(entry), time.seconds(entry)))
+                .toList();
     }
 
     private static EntryPlaces places(Ledger ledger) {

@@ -1,0 +1,77 @@
+package benchtrue.findings;
+
+import benchtrue.hours.JobLines;
+import benchtrue.statistics.Interval;
+import benchtrue.statistics.Jackknife;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/** Finds repair types whose time log repeats the quote, and what their load factor is without those lines. */
+final class SpotCopiedQuotes {
+    private final JobLines jobs;
+    private final LoggedTotals totals;
+    private final double[] chance;
+
+    SpotCopiedQuotes(JobLines jobs, OwnHours own) {
+        this.jobs = jobs;
+        totals = LoggedTotals.of(jobs, own);
+        chance = CopyChances.of(jobs, totals);
+    }
+
+    /** Returns the chance of each line that its hours were copied. */
+    double[] chances() {
+        return chance.clone();
+    }
+
+    /** Returns one row a repair type with a match. */
+    List<CopiedQuotes> byType(WeighLoads loads) {
+        int types = jobs.ledger().repairTypes().size();
+        int[] checked = new int[types];
+        int[] matches = new int[types];
+        double[] expected = new double[types];
+        double[] copied = new double[types];
+        for (int line = 0; line < jobs.size(); line++) {
+            if (jobs.judged(line) && !Double.isNaN(totals.honest()[line])) {
+                int type = jobs.ledger().lines().repairType(line);
+                checked[type]++;
+                matches[type] += totals.matches()[line] ? 1 : 0;
+                expected[type] += totals.honest()[line];
+                copied[type] += chance[line];
+            }
+        }
+        if (Arrays.stream(matches).sum() == 0) {
+            return List.of();
+        }
+        Jackknife[] without = loads.jackknives(honestWeights());
+        List<CopiedQuotes> rows = new ArrayList<>();
+        for (int type = 0; type < types; type++) {
+            if (matches[type] > 0) {
+                Interval range = without[type].groups() < FindVerdicts.ENOUGH_TICKETS
+                        ? new Interval(Double.NaN, Double.NaN)
+                        : WeighLoads.range(without[type]);
+                rows.add(new CopiedQuotes(
+                        type,
+                        checked[type],
+                        matches[type],
+                        expected[type],
+                        copied[type],
+                        StrictMath.exp(without[type].estimate()),
+                        range.low(),
+                        range.high()));
+            }
+        }
+        return rows;
+    }
+
+    /** Counts each ticket by the chance that none of its lines was copied. */
+    private double[] honestWeights() {
+        double[] weights = new double[jobs.ledger().tickets().size()];
+        Arrays.fill(weights, 1);
+        for (int line = 0; line < chance.length; line++) {
+            int ticket = jobs.ledger().lines().ticket(line);
+            weights[ticket] = StrictMath.min(weights[ticket], 1 - chance[line]);
+        }
+        return weights;
+    }
+}
