@@ -21,4 +21,9 @@ public record Findings(
         unquotedWork = List.copyOf(unquotedWork);
         copiedQuotes = List.copyOf(copiedQuotes);
     }
+
+    /** Verdicts and nothing beside them. */
+    public Findings(List<RepairFinding> repairs) {
+        this(repairs, List.of(), List.of(), List.of());
+    }
 }

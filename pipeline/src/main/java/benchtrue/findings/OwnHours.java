@@ -1,9 +1,9 @@
 package benchtrue.findings;
 
+import benchtrue.hours.Evidence;
 import benchtrue.hours.JobLines;
 import benchtrue.shop.Hours;
 import benchtrue.shop.Ints;
-import benchtrue.shop.LineState;
 
 /**
  * Judged lines whose hours are surely their own: logged to the line, or to a ticket with nothing else on it. Split hours are
@@ -16,12 +16,9 @@ record OwnHours(int[] line, double[] logRatio) {
 
     /** Returns the lines of a shop; those without any hours are left out. */
     static OwnHours of(JobLines jobs) {
-        int[] beside = linesByTicket(jobs);
         Ints rows = new Ints();
         for (int line = 0; line < jobs.size(); line++) {
-            boolean own = jobs.judged(line)
-                    && (jobs.splitSeconds(line) == 0
-                            || beside[jobs.ledger().lines().ticket(line)] == 1);
+            boolean own = jobs.judged(line) && jobs.evidence(line) == Evidence.LOGGED;
             if (own && jobs.actualSeconds(line) > 0 && jobs.todayQuotedHours(line) > 0) {
                 rows.add(line);
             }
@@ -32,15 +29,5 @@ record OwnHours(int[] line, double[] logRatio) {
             logRatio[i] = StrictMath.log(Hours.of(jobs.actualSeconds(line)) / jobs.todayQuotedHours(line));
         }
         return new OwnHours(rows.toArray(), logRatio);
-    }
-
-    private static int[] linesByTicket(JobLines jobs) {
-        int[] lines = new int[jobs.ledger().tickets().size()];
-        for (int line = 0; line < jobs.size(); line++) {
-            if (jobs.state(line) == LineState.CLOSED || jobs.state(line) == LineState.OPEN) {
-                lines[jobs.ledger().lines().ticket(line)]++;
-            }
-        }
-        return lines;
     }
 }

@@ -3,10 +3,6 @@ package benchtrue.findings;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchtrue.ShopBuilder;
-import benchtrue.costing.AtShopRate;
-import benchtrue.hours.LabelledShop;
-import benchtrue.settings.Settings;
-import benchtrue.shop.Money;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -31,7 +27,7 @@ class CopiedQuotesTest {
 
     @Test
     void aRepairIsNotCalledOnTheMarkBecauseItsLogRepeatsTheQuote() {
-        RepairFinding nut = find(shop(0.85, 1.3)).repairs().get(0);
+        RepairFinding nut = JudgedShop.find(shop(0.85, 1.3)).repairs().get(0);
         assertThat(nut.loadFactor()).isBetween(0.96, 1.0499);
         assertThat(nut.verdict()).isEqualTo(Verdict.LEANING_UNDER);
         assertThat(nut.why()).contains("repeat the quote to the minute").contains("without them the jobs took 1.2");
@@ -39,7 +35,7 @@ class CopiedQuotesTest {
 
     @Test
     void whereEveryTotalRepeatsTheQuoteNothingIsKnown() {
-        RepairFinding nut = find(shop(1.0, 1.0)).repairs().get(0);
+        RepairFinding nut = JudgedShop.find(shop(1.0, 1.0)).repairs().get(0);
         assertThat(nut.loadFactor()).isEqualTo(1);
         assertThat(nut.verdict()).isEqualTo(Verdict.TOO_FEW_JOBS);
     }
@@ -72,11 +68,6 @@ class CopiedQuotesTest {
     }
 
     private static CopiedQuotes copied(ShopBuilder shop) {
-        return find(shop).copiedQuotes().get(0);
-    }
-
-    private static Findings find(ShopBuilder shop) {
-        return new FindVerdicts()
-                .find(AtShopRate.of(LabelledShop.of(shop.build()), 100 * Money.UNIT), Settings.DEFAULTS);
+        return JudgedShop.find(shop).copiedQuotes().get(0);
     }
 }

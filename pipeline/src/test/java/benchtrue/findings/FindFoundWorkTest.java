@@ -4,9 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import benchtrue.ShopBuilder;
-import benchtrue.costing.AtShopRate;
-import benchtrue.costing.CostedLines;
-import benchtrue.hours.LabelledShop;
 import benchtrue.shop.Money;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -22,7 +19,7 @@ class FindFoundWorkTest {
             }
             shop.ticket("S" + i).line("setup", 1);
         }
-        List<FoundWork> found = FindFoundWork.of(costs(shop));
+        List<FoundWork> found = FindFoundWork.of(JudgedShop.costs(shop));
         assertThat(found).hasSize(1);
         FoundWork brace = found.get(0);
         assertThat(brace.quoted()).isEqualTo(1);
@@ -47,7 +44,7 @@ class FindFoundWorkTest {
                 shop.line("brace", 1).foundOn("2026-01-15");
             }
         }
-        assertThat(FindFoundWork.of(costs(shop))).isEmpty();
+        assertThat(FindFoundWork.of(JudgedShop.costs(shop))).isEmpty();
     }
 
     @Test
@@ -62,7 +59,7 @@ class FindFoundWorkTest {
                     .declined();
             shop.ticket("S" + i).line("setup", 1);
         }
-        assertThat(FindFoundWork.of(costs(shop))).isEmpty();
+        assertThat(FindFoundWork.of(JudgedShop.costs(shop))).isEmpty();
     }
 
     @Test
@@ -75,7 +72,7 @@ class FindFoundWorkTest {
                 .did("Ben", "setup", 0.25);
         shop.ticket("B").line("crack", 2).did("Ada", "setup", 1).did("Ada", "brace", 3);
         shop.ticket("C").opened("2024-01-10").line("crack", 2).did("Ada", "setup", 8);
-        List<UnquotedTotal> totals = SumUnquotedWork.of(costs(shop));
+        List<UnquotedTotal> totals = SumUnquotedWork.of(JudgedShop.costs(shop));
         assertThat(totals)
                 .containsExactly(
                         new UnquotedTotal(0, 1, 3 * 3_600, 3, 300 * Money.UNIT),
@@ -88,9 +85,5 @@ class FindFoundWorkTest {
                 .type("brace", 1)
                 .type("crack", 2)
                 .type("setup", 1);
-    }
-
-    private static CostedLines costs(ShopBuilder shop) {
-        return AtShopRate.of(LabelledShop.of(shop.build()), 100 * Money.UNIT);
     }
 }

@@ -4,9 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import benchtrue.ShopBuilder;
-import benchtrue.costing.AtShopRate;
-import benchtrue.hours.LabelledShop;
-import benchtrue.reconcile.Ledger;
 import benchtrue.settings.Settings;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Money;
@@ -28,7 +25,7 @@ class FindVerdictsTest {
         for (int i = 0; i < WORKED.length; i++) {
             shop.ticket("T" + i).line("refret", QUOTED[i]).logged("Ada", "1", WORKED[i]);
         }
-        RepairFinding refret = find(shop.build()).repairs().get(0);
+        RepairFinding refret = JudgedShop.find(shop).repairs().get(0);
         // R 4.2.2: l = log(leave-one-out ratios); se = sqrt(8/9 sum((l - mean(l))^2)); qt, pt with 8 df.
         assertThat(refret.lines()).isEqualTo(9);
         assertThat(refret.loadFactor()).isCloseTo(1.3235600157236, within(1e-9));
@@ -42,7 +39,7 @@ class FindVerdictsTest {
 
     @Test
     void eachVerdictHasItsOwnWords() {
-        Findings findings = find(fiveRepairs().build());
+        Findings findings = JudgedShop.find(fiveRepairs());
         assertThat(findings.repairs())
                 .extracting(repair -> repair.verdict() + ": " + repair.why())
                 .containsExactly(
@@ -69,7 +66,7 @@ class FindVerdictsTest {
                 .line("nut", 1)
                 .putsRight("T0", "1", ReturnReason.OUR_FAULT)
                 .logged("Ada", "1", 3);
-        RepairFinding nut = find(shop.build()).repairs().get(0);
+        RepairFinding nut = JudgedShop.find(shop).repairs().get(0);
         assertThat(nut.lines()).isEqualTo(6);
         assertThat(nut.actualSeconds()).isEqualTo(6 * 3_600);
         assertThat(nut.reworkSeconds()).isEqualTo(3 * 3_600);
@@ -80,7 +77,8 @@ class FindVerdictsTest {
     @Test
     void aSureButSmallLossIsNotCalledUnderQuoted() {
         Settings settings = materiality(1_000_000 * Money.UNIT);
-        RepairFinding binding = find(fiveRepairs().build(), settings).repairs().get(0);
+        RepairFinding binding =
+                JudgedShop.find(fiveRepairs(), settings).repairs().get(0);
         assertThat(binding.adjustedP()).isLessThan(0.10);
         assertThat(binding.verdict()).isEqualTo(Verdict.LEANING_UNDER);
         assertThat(binding.why()).contains("too little to matter");
@@ -93,7 +91,7 @@ class FindVerdictsTest {
             String opened = i < 5 ? "2023-01-10" : "2026-01-10";
             shop.ticket("T" + i).opened(opened).line("nut", 1).logged("Ada", "1", 1.2 + i % 5 * 0.1);
         }
-        RepairFinding nut = find(shop.build()).repairs().get(0);
+        RepairFinding nut = JudgedShop.find(shop).repairs().get(0);
         // Five quoted hours in the last year, 0.4 hours too few for each, at 100 an hour.
         assertThat(nut.annualShortfall()).isEqualTo(200 * Money.UNIT);
         assertThat(nut.annualShortfallLower()).isBetween(0L, 200 * Money.UNIT);
@@ -102,7 +100,7 @@ class FindVerdictsTest {
 
     @Test
     void aRepairWithFourJobsGetsNoRangeAndNoVerdict() {
-        RepairFinding few = find(fiveRepairs().build()).repairs().get(4);
+        RepairFinding few = JudgedShop.find(fiveRepairs()).repairs().get(4);
         assertThat(few.lines()).isEqualTo(4);
         assertThat(few.lower()).isNaN();
         assertThat(few.adjustedP()).isNaN();
@@ -116,18 +114,18 @@ class FindVerdictsTest {
         for (int i = 0; i < 27; i++) {
             shop.ticket("T" + i).line("nut", 1).logged("Ada", "1", 2);
         }
-        RepairFinding saddle = find(shop.build()).repairs().get(2);
+        RepairFinding saddle = JudgedShop.find(shop).repairs().get(2);
         assertThat(saddle.lines()).isZero();
         assertThat(saddle.typicalFactor()).isCloseTo(2, within(1e-9));
         shop.ticket("U").line("saddle", 1).logged("Ada", "1", 1);
-        double leaning = find(shop.build()).repairs().get(2).typicalFactor();
+        double leaning = JudgedShop.find(shop).repairs().get(2).typicalFactor();
         assertThat(leaning).isBetween(1.5, 1.9);
     }
 
     @Test
     void figuresAreTheSameOnAnyNumberOfThreads() throws Exception {
-        Ledger ledger = fiveRepairs().build();
-        assertThat(onThreads(1, () -> find(ledger))).isEqualTo(onThreads(4, () -> find(ledger)));
+        assertThat(onThreads(1, () -> JudgedShop.find(fiveRepairs())))
+                .isEqualTo(onThreads(4, () -> JudgedShop.find(fiveRepairs())));
     }
 
     private static <T> T onThreads(int threads, Callable<T> work) throws Exception {
@@ -177,13 +175,5 @@ class FindVerdictsTest {
                 d.people(),
                 d.wallCopy(),
                 d.seed());
-    }
-
-    private static Findings find(Ledger ledger) {
-        return find(ledger, Settings.DEFAULTS);
-    }
-
-    private static Findings find(Ledger ledger, Settings settings) {
-        return new FindVerdicts().find(AtShopRate.of(LabelledShop.of(ledger), 100 * Money.UNIT), settings);
     }
 }
