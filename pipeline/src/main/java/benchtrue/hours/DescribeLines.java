@@ -8,7 +8,12 @@ final class DescribeLines {
     private DescribeLines() {}
 
     static LineColumns describe(
-            Ledger ledger, LineFacts facts, PlacedTime placed, long[] splitSeconds, TraceRework rework) {
+            Ledger ledger,
+            LineFacts facts,
+            Returns returns,
+            PlacedTime placed,
+            long[] splitSeconds,
+            TraceRework rework) {
         int size = splitSeconds.length;
         boolean[] judged = judged(facts, placed);
         byte[] evidence = new byte[size];
@@ -19,7 +24,9 @@ final class DescribeLines {
             marks[line] = (byte) (bit(LineMark.QUOTE_FROM_BOOK, facts.quoteFromBook[line])
                     | bit(LineMark.REWORK_SHARED, rework.shared[line])
                     | bit(LineMark.REWORK_WITHOUT_REASON, rework.withoutReason[line])
-                    | bit(LineMark.NEVER_LOGGED, neverLogged));
+                    | bit(LineMark.NEVER_LOGGED, neverLogged)
+                    | bit(LineMark.PUTS_RIGHT, returns.kind(line) == ReturnKind.FAILURE)
+                    | bit(LineMark.SETTLES, returns.kind(line) == ReturnKind.SETTLING));
         }
         return new LineColumns(
                 facts.state,

@@ -9,5 +9,9 @@ public enum LineMark {
     /** Hours that put this line right came back without a reason; counted as the shop's own. */
     REWORK_WITHOUT_REASON,
     /** Its ticket was closed without a minute of bench time; it says nothing about how long the job takes. */
-    NEVER_LOGGED
+    NEVER_LOGGED,
+    /** It puts an earlier line right for reasons of the shop's own; nobody pays twice for that. */
+    PUTS_RIGHT,
+    /** It is the free adjustment that an earlier line's price promised. */
+    SETTLES
 }

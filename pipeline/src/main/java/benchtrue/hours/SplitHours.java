@@ -41,7 +41,7 @@ public final class SplitHours {
         MapEm resample = new MapEm(problem, cells, RESAMPLE_TOLERANCE);
         return new JobLines(
                 ledger,
-                DescribeLines.describe(ledger, facts, placed, splitSeconds, rework),
+                DescribeLines.describe(ledger, facts, returns, placed, splitSeconds, rework),
                 new ResampledSplit(
                         problem,
                         resample,
