@@ -1,0 +1,92 @@
+package benchtrue.charts;
+
+import java.awt.BasicStroke;
+import java.awt.Stroke;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Stacks the parts of a picture from top to bottom; nothing is drawn before all is placed. */
+final class Flow {
+    static final int MARGIN = 12;
+    private final int width;
+    private final List<Layout.Part> parts = new ArrayList<>();
+    private double top = MARGIN;
+
+    Flow(int width) {
+        this.width = width;
+    }
+
+    /** Returns where the next part begins. */
+    double top() {
+        return top;
+    }
+
+    /** Returns the room between the margins. */
+    double room() {
+        return width - 2.0 * MARGIN;
+    }
+
+    Flow gap(double height) {
+        top += height;
+        return this;
+    }
+
+    Flow part(Layout.Part part, double height) {
+        parts.add(part);
+        top += height;
+        return this;
+    }
+
+    /** Adds text over the whole width, in as many lines as it needs. */
+    Flow text(Face face, Ink ink, String text) {
+        for (String line : face.wrap(text, room())) {
+            part(words(face, ink, MARGIN, top + face.ascent(), line), face.lineHeight());
+        }
+        return this;
+    }
+
+    /** Adds the key of marks and lines, as many to a row as fit. */
+    Flow legend(List<Key> keys) {
+        double x = MARGIN;
+        for (Key key : keys) {
+            List<String> lines = Face.SMALL.wrap(key.words(), room() - Key.SAMPLE);
+            double needed = Key.SAMPLE + Face.SMALL.width(lines.get(0));
+            if (x > MARGIN && x + needed > width - MARGIN) {
+                x = MARGIN;
+                top += Face.SMALL.lineHeight() + 2;
+            }
+            parts.add(key.at(x, top, lines));
+            top += (lines.size() - 1) * Face.SMALL.lineHeight();
+            x += needed + 18;
+        }
+        return gap(keys.isEmpty() ? 0 : Face.SMALL.lineHeight() + 2);
+    }
+
+    Layout done() {
+        return new Layout(width, (int) Math.ceil(top + MARGIN), parts);
+    }
+
+    static Layout.Part words(Face face, Ink ink, double x, double baseline, String text) {
+        return sheet -> {
+            sheet.setFont(face.font());
+            sheet.setColor(ink.light());
+            sheet.drawString(text, (float) x, (float) baseline);
+        };
+    }
+
+    /** Covers what stands behind words. */
+    static Layout.Part paper(double x, double y, double width, double height) {
+        return sheet -> {
+            sheet.setColor(Ink.PAPER.light());
+            sheet.fill(new Rectangle2D.Double(x, y, width, height));
+        };
+    }
+
+    /** Returns a line of a width and dashes, with square ends. */
+    static Stroke stroke(float width, float... dashes) {
+        return dashes.length == 0
+                ? new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER)
+                : new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, dashes, 0);
+    }
+}

@@ -1,0 +1,51 @@
+package benchtrue.charts;
+
+import benchtrue.shop.Figures;
+import java.util.List;
+
+/**
+ * Every job of one repair type as a point over time, with lines for what the book says.
+ *
+ * @param jobs by day
+ * @param lines such as the book's hours and the proposal
+ * @param from first day shown
+ * @param to last day shown
+ * @param figures how numbers are written
+ */
+record JobChart(List<Job> jobs, List<Line> lines, int from, int to, Figures figures) implements Drawing {
+    JobChart {
+        jobs = List.copyOf(jobs);
+        lines = List.copyOf(lines);
+    }
+
+    /**
+     * One job.
+     *
+     * @param day day it came in
+     * @param hours hours it took
+     * @param mark what stands for it
+     */
+    record Job(int day, double hours, Mark mark) {}
+
+    /**
+     * Hours that stay the same until they step.
+     *
+     * @param words what the line is, with its figure of today
+     * @param days first day of each step
+     * @param hours hours from that day on
+     * @param look how it is drawn
+     */
+    record Line(String words, int[] days, double[] hours, Look look) {}
+
+    /** How a line is drawn; told apart by dashes before colour. */
+    enum Look {
+        BOOK,
+        PROPOSED,
+        USUAL
+    }
+
+    @Override
+    public void layOn(Flow flow) {
+        new JobSheet(this, flow).lay();
+    }
+}

@@ -1,0 +1,141 @@
+package benchtrue.charts;
+
+import java.awt.Stroke;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
+import org.jfree.data.xy.XYSeries;
+import org.jfree.data.xy.XYSeriesCollection;
+
+/** Draws a {@link JobChart}: points and stepped lines over a day axis, the key below. */
+final class JobSheet {
+    private static final int AXIS = 22;
+    private final JobChart chart;
+    private final Flow flow;
+    private final double ceiling;
+
+    JobSheet(JobChart chart, Flow flow) {
+        this.chart = chart;
+        this.flow = flow;
+        ceiling = ceiling();
+    }
+
+    /** A few jobs far above the rest are drawn at the upper edge, so that the others stay readable. */
+    private double ceiling() {
+        double[] hours =
+                chart.jobs().stream().mapToDouble(JobChart.Job::hours).sorted().toArray();
+        double lines = chart.lines().stream()
+                .flatMapToDouble(line -> java.util.Arrays.stream(line.hours()))
+                .max()
+                .orElse(0);
+        double most = hours.length == 0 ? 1 : hours[hours.length - 1];
+        double usual = hours.length == 0 ? 1 : hours[(int) ((hours.length - 1) * 0.95)];
+        return Math.max(lines * 1.1, most > 2 * usual ? 1.25 * usual : 1.05 * most);
+    }
+
+    void lay() {
+        double height = flow.room() < 520 ? 210 : 260;
+        double left = Flow.MARGIN;
+        flow.text(Face.SMALL, Ink.MUTED, "hours a job");
+        double y = flow.top();
+        flow.part(
+                sheet -> plot().draw(sheet, new Rectangle2D.Double(left, y, flow.room(), height), null, null, null),
+                height + 6);
+        flow.legend(keys());
+    }
+
+    private XYPlot plot() {
+        NumberAxis hours = Scale.axis(0, ceiling, 5, chart.figures());
+        XYPlot plot = Plots.plain(new DayAxis(chart.from(), chart.to()), hours);
+        plot.setFixedDomainAxisSpace(Plots.space(6, AXIS, 0, 0));
+        plot.setFixedRangeAxisSpace(Plots.space(0, 0, 34, 4));
+        plot.setRangeGridlinesVisible(true);
+        points(plot);
+        lines(plot);
+        return plot;
+    }
+
+    private void points(XYPlot plot) {
+        Map<Mark, XYSeries> series = new EnumMap<>(Mark.class);
+        for (JobChart.Job job : chart.jobs()) {
+            series.computeIfAbsent(job.mark(), mark -> new XYSeries(mark, false, true))
+                    .add(job.day(), Math.min(job.hours(), ceiling), false);
+        }
+        XYSeriesCollection data = new XYSeriesCollection();
+        XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(false, true);
+        renderer.setUseFillPaint(true);
+        renderer.setUseOutlinePaint(true);
+        series.forEach((mark, points) -> {
+            Plots.style(renderer, data.getSeriesCount(), mark);
+            data.addSeries(points);
+        });
+        plot.setDataset(0, data);
+        plot.setRenderer(0, renderer);
+    }
+
+    private void lines(XYPlot plot) {
+        XYSeriesCollection data = new XYSeriesCollection();
+        XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
+        for (JobChart.Line line : chart.lines()) {
+            int place = data.getSeriesCount();
+            renderer.setSeriesPaint(place, ink(line.look()).light());
+            renderer.setSeriesStroke(place, stroke(line.look()));
+            data.addSeries(steps(line, place));
+        }
+        plot.setDataset(1, data);
+        plot.setRenderer(1, renderer);
+    }
+
+    private XYSeries steps(JobChart.Line line, int name) {
+        XYSeries steps = new XYSeries(name, false, true);
+        for (int i = 0; i < line.days().length; i++) {
+            int until = i + 1 < line.days().length ? line.days()[i + 1] : chart.to();
+            if (until <= chart.from()) {
+                continue;
+            }
+            steps.add(Math.max(line.days()[i], chart.from()), line.hours()[i], false);
+            steps.add(until, line.hours()[i], false);
+        }
+        return steps;
+    }
+
+    private List<Key> keys() {
+        List<Key> keys = new ArrayList<>();
+        for (JobChart.Line line : chart.lines()) {
+            keys.add(Key.of(ink(line.look()), stroke(line.look()), line.words()));
+        }
+        EnumSet<Mark> marks = EnumSet.noneOf(Mark.class);
+        chart.jobs().forEach(job -> marks.add(job.mark()));
+        marks.forEach(mark -> keys.add(Key.of(mark, mark.words())));
+        long above = chart.jobs().stream().filter(job -> job.hours() > ceiling).count();
+        if (above > 0) {
+            keys.add(new Key(
+                    chart.figures().count(above) + " above " + chart.figures().hours(ceiling)
+                            + ", drawn at the upper edge",
+                    sheet -> {}));
+        }
+        return keys;
+    }
+
+    private static Ink ink(JobChart.Look look) {
+        return switch (look) {
+            case BOOK -> Ink.TEXT;
+            case PROPOSED -> Ink.PROPOSED;
+            case USUAL -> Ink.UNDER;
+        };
+    }
+
+    private static Stroke stroke(JobChart.Look look) {
+        return switch (look) {
+            case BOOK -> Flow.stroke(2);
+            case PROPOSED -> Flow.stroke(2.5f, 8, 4);
+            case USUAL -> Flow.stroke(1.5f, 2, 3);
+        };
+    }
+}

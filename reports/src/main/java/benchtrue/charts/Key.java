@@ -1,0 +1,53 @@
+package benchtrue.charts;
+
+import java.awt.Graphics2D;
+import java.awt.Stroke;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Line2D;
+import java.util.List;
+
+/**
+ * One entry of a picture's key: a sample and what it stands for.
+ *
+ * @param words what it stands for
+ * @param sample draws the sample around the origin
+ */
+record Key(String words, Layout.Part sample) {
+    /** Room for the sample before the words, pixels. */
+    static final int SAMPLE = 26;
+
+    static Key of(Mark mark, String words) {
+        return new Key(words, sheet -> paint(sheet, mark));
+    }
+
+    static Key of(Ink ink, Stroke stroke, String words) {
+        return new Key(words, sheet -> {
+            sheet.setColor(ink.light());
+            sheet.setStroke(stroke);
+            sheet.draw(new Line2D.Double(-9, 0, 9, 0));
+        });
+    }
+
+    static void paint(Graphics2D sheet, Mark mark) {
+        sheet.setColor(mark.filling() == Mark.Filling.FULL ? mark.ink().light() : Ink.PAPER.light());
+        sheet.fill(mark.shape());
+        sheet.setColor(mark.ink().light());
+        sheet.setStroke(Flow.stroke(1.5f));
+        sheet.draw(mark.shape());
+    }
+
+    /** Returns the sample with the words beside it, in lines. */
+    Layout.Part at(double x, double top, List<String> lines) {
+        return sheet -> {
+            AffineTransform before = sheet.getTransform();
+            sheet.translate(x + 9, top + Face.SMALL.ascent() - 4);
+            sample.draw(sheet);
+            sheet.setTransform(before);
+            double baseline = top + Face.SMALL.ascent();
+            for (String line : lines) {
+                Flow.words(Face.SMALL, Ink.MUTED, x + SAMPLE, baseline, line).draw(sheet);
+                baseline += Face.SMALL.lineHeight();
+            }
+        };
+    }
+}

@@ -1,0 +1,53 @@
+package benchtrue.charts;
+
+import benchtrue.shop.Figures;
+import java.util.List;
+
+/**
+ * Figures one to a row, named on the left, on one common axis.
+ *
+ * @param axisTitle what the axis measures, with its unit
+ * @param form how a figure is drawn
+ * @param reference value to compare with, NaN for none
+ * @param tolerance how far from the reference still counts as on the mark; 0 for no band
+ * @param rows top to bottom
+ * @param keys what the marks stand for
+ * @param figures how numbers are written
+ */
+record RowChart(
+        String axisTitle,
+        Form form,
+        double reference,
+        double tolerance,
+        List<Row> rows,
+        List<Key> keys,
+        Figures figures)
+        implements Drawing {
+    RowChart {
+        rows = List.copyOf(rows);
+        keys = List.copyOf(keys);
+    }
+
+    /** How a figure is drawn: a mark at the value, or a bar from zero to it. */
+    enum Form {
+        MARKS,
+        BARS
+    }
+
+    /**
+     * One figure.
+     *
+     * @param label what it is of
+     * @param value where its mark stands; NaN for none
+     * @param lower lower end of its interval, NaN for none
+     * @param upper upper end
+     * @param mark what stands for it
+     * @param note the figures in words
+     */
+    record Row(String label, double value, double lower, double upper, Mark mark, String note) {}
+
+    @Override
+    public void layOn(Flow flow) {
+        new RowSheet(this, flow).lay();
+    }
+}

@@ -1,0 +1,124 @@
+package benchtrue.charts;
+
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.w3c.dom.Element;
+import org.w3c.dom.NamedNodeMap;
+import org.w3c.dom.Node;
+
+/** Writes a drawing as one SVG element: no prologue, no identifiers, the same text on every JDK. */
+final class SvgText {
+    private static final String FAMILY = "'Benchtrue Sans', Arimo, 'Liberation Sans', Arial, Helvetica, sans-serif";
+    private static final Set<String> KEPT = Set.of(
+            "x",
+            "y",
+            "x1",
+            "x2",
+            "y1",
+            "y2",
+            "cx",
+            "cy",
+            "r",
+            "rx",
+            "ry",
+            "d",
+            "points",
+            "width",
+            "height",
+            "transform",
+            "fill",
+            "stroke",
+            "stroke-width",
+            "stroke-dasharray",
+            "font-size",
+            "font-weight",
+            "textLength",
+            "lengthAdjust");
+    private static final Pattern COLOUR = Pattern.compile("rgb\\((\\d+),(\\d+),(\\d+)\\)");
+    private final StringBuilder text = new StringBuilder(16_384);
+
+    private SvgText() {}
+
+    /** Returns a drawing of a size, named for readers who can't see it. */
+    static String of(Element root, int width, int height, String title) {
+        SvgText writer = new SvgText();
+        writer.text
+                .append("<svg xmlns=\"" + Svg.NAMESPACE + "\" viewBox=\"0 0 ")
+                .append(width + " " + height + "\" width=\"" + width + "\" height=\"" + height)
+                .append("\" role=\"img\" fill=\"black\" stroke=\"black\" font-size=\"12px\" font-family=\"" + FAMILY
+                        + "\"><title>");
+        writer.escape(title);
+        writer.text.append("</title>\n");
+        writer.children(root);
+        return writer.text.append("</svg>\n").toString();
+    }
+
+    private void children(Element parent) {
+        for (Node child = parent.getFirstChild(); child != null; child = child.getNextSibling()) {
+            if (child instanceof Element element) {
+                element(element);
+            } else if (child.getNodeType() == Node.TEXT_NODE) {
+                escape(child.getNodeValue());
+            }
+        }
+    }
+
+    private void element(Element element) {
+        String name = element.getTagName();
+        if (name.equals("defs") || (name.equals("g") && !element.hasChildNodes())) {
+            return;
+        }
+        text.append('<').append(name);
+        attributes(element.getAttributes());
+        if (element.hasChildNodes()) {
+            text.append('>');
+            children(element);
+            text.append("</").append(name).append('>');
+        } else {
+            text.append("/>");
+        }
+        text.append('\n');
+    }
+
+    private void attributes(NamedNodeMap all) {
+        for (int i = 0; i < all.getLength(); i++) {
+            String name = all.item(i).getNodeName();
+            if (KEPT.contains(name)) {
+                text.append(' ').append(name).append("=\"");
+                escape(value(name, all.item(i).getNodeValue()));
+                text.append('"');
+            }
+        }
+    }
+
+    private static String value(String name, String value) {
+        if (!name.equals("fill") && !name.equals("stroke")) {
+            return value;
+        }
+        if (value.equals("white")) {
+            return "#ffffff";
+        }
+        Matcher colour = COLOUR.matcher(value);
+        return colour.matches()
+                ? Ink.code(new java.awt.Color(part(colour, 1), part(colour, 2), part(colour, 3)))
+                : value;
+    }
+
+    private static int part(Matcher colour, int place) {
+        return Integer.parseInt(colour.group(place));
+    }
+
+    private void escape(String raw) {
+        for (int i = 0; i < raw.length(); i++) {
+            char c = raw.charAt(i);
+            switch (c) {
+                case '<' -> text.append("&lt;");
+                case '>' -> text.append("&gt;");
+                case '&' -> text.append("&amp;");
+                case '"' -> text.append("&quot;");
+                default -> text.append(c);
+            }
+        }
+    }
+}
