@@ -35,18 +35,8 @@ public enum Ink {
     }
 
     /** Returns the colour on light paper; pictures are drawn in these. */
-    public Color light() {
+    Color light() {
         return light;
-    }
-
-    /** Returns the colour on dark paper. */
-    public Color dark() {
-        return dark;
-    }
-
-    /** Returns a colour as SVG and CSS write it. */
-    static String code(Color color) {
-        return String.format("#%06x", color.getRGB() & 0xffffff);
     }
 
     /** Returns the light colour as it stands in a picture's SVG. */
@@ -54,8 +44,13 @@ public enum Ink {
         return code(light);
     }
 
-    /** Returns the dark colour for a style sheet. */
+    /** Returns the colour on dark paper, for a style sheet. */
     public String darkCode() {
         return code(dark);
+    }
+
+    /** Returns a colour as SVG and CSS write it. */
+    static String code(Color color) {
+        return "#" + Integer.toHexString(color.getRGB()).substring(2);
     }
 }

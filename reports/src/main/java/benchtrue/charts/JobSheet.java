@@ -68,11 +68,9 @@ final class JobSheet {
                     .add(job.day(), Math.min(job.hours(), ceiling), false);
         }
         XYSeriesCollection data = new XYSeriesCollection();
-        XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(false, true);
-        renderer.setUseFillPaint(true);
-        renderer.setUseOutlinePaint(true);
+        MarkRenderer renderer = new MarkRenderer();
         series.forEach((mark, points) -> {
-            Plots.style(renderer, data.getSeriesCount(), mark);
+            renderer.next(mark);
             data.addSeries(points);
         });
         plot.setDataset(0, data);

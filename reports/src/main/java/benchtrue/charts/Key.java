@@ -1,6 +1,5 @@
 package benchtrue.charts;
 
-import java.awt.Graphics2D;
 import java.awt.Stroke;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Line2D;
@@ -17,7 +16,7 @@ record Key(String words, Layout.Part sample) {
     static final int SAMPLE = 26;
 
     static Key of(Mark mark, String words) {
-        return new Key(words, sheet -> paint(sheet, mark));
+        return new Key(words, sheet -> mark.paint(sheet, 0, 0));
     }
 
     static Key of(Ink ink, Stroke stroke, String words) {
@@ -26,14 +25,6 @@ record Key(String words, Layout.Part sample) {
             sheet.setStroke(stroke);
             sheet.draw(new Line2D.Double(-9, 0, 9, 0));
         });
-    }
-
-    static void paint(Graphics2D sheet, Mark mark) {
-        sheet.setColor(mark.filling() == Mark.Filling.FULL ? mark.ink().light() : Ink.PAPER.light());
-        sheet.fill(mark.shape());
-        sheet.setColor(mark.ink().light());
-        sheet.setStroke(Flow.stroke(1.5f));
-        sheet.draw(mark.shape());
     }
 
     /** Returns the sample with the words beside it, in lines. */

@@ -1,23 +1,24 @@
 package benchtrue.charts;
 
+import java.awt.Graphics2D;
 import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 
 /** What stands for a figure; told apart by shape and by filling before colour. */
 enum Mark {
-    UNDER("under-quoted", pointing(6), Ink.UNDER, Filling.FULL),
-    LEANING_UNDER("leaning under", pointing(6), Ink.UNDER, Filling.HOLLOW),
-    ON_THE_MARK("on the mark", circle(4.5), Ink.NEUTRAL, Filling.FULL),
-    LEANING_OVER("leaning over", pointing(-6), Ink.OVER, Filling.HOLLOW),
-    OVER("over-quoted", pointing(-6), Ink.OVER, Filling.FULL),
-    TOO_FEW("too few jobs", cross(4), Ink.NEUTRAL, Filling.FULL),
-    JOB_OVER("longer than its quote", circle(3.2), Ink.UNDER, Filling.FULL),
-    JOB_WITHIN("within its quote", circle(3.2), Ink.OVER, Filling.HOLLOW),
-    SHARE_OVER("longer, hours dealt from the whole ticket", diamond(3.6), Ink.UNDER, Filling.FULL),
-    SHARE_WITHIN("within, hours dealt from the whole ticket", diamond(3.6), Ink.OVER, Filling.HOLLOW),
-    PROPOSED("proposed", diamond(5.5), Ink.PROPOSED, Filling.FULL),
-    PLAIN("", circle(4.5), Ink.NEUTRAL, Filling.FULL);
+    UNDER("under-quoted", Form.RIGHT, 6, Ink.UNDER, Filling.FULL),
+    LEANING_UNDER("leaning under", Form.RIGHT, 6, Ink.UNDER, Filling.HOLLOW),
+    ON_THE_MARK("on the mark", Form.CIRCLE, 4.5, Ink.NEUTRAL, Filling.FULL),
+    LEANING_OVER("leaning over", Form.LEFT, 6, Ink.OVER, Filling.HOLLOW),
+    OVER("over-quoted", Form.LEFT, 6, Ink.OVER, Filling.FULL),
+    TOO_FEW("too few jobs", Form.CROSS, 4, Ink.NEUTRAL, Filling.FULL),
+    JOB_OVER("longer than its quote", Form.CIRCLE, 3.2, Ink.UNDER, Filling.FULL),
+    JOB_WITHIN("within its quote", Form.CIRCLE, 3.2, Ink.OVER, Filling.HOLLOW),
+    SHARE_OVER("longer; its share of a whole ticket's hours", Form.DIAMOND, 3.6, Ink.UNDER, Filling.FULL),
+    SHARE_WITHIN("within; its share of a whole ticket's hours", Form.DIAMOND, 3.6, Ink.OVER, Filling.HOLLOW),
+    PLAIN("", Form.CIRCLE, 4.5, Ink.NEUTRAL, Filling.FULL),
+    UNSOLD("", Form.CIRCLE, 4.5, Ink.NEUTRAL, Filling.HOLLOW);
 
     /** Whether a mark is painted or only outlined. */
     enum Filling {
@@ -25,14 +26,24 @@ enum Mark {
         HOLLOW
     }
 
+    private enum Form {
+        CIRCLE,
+        DIAMOND,
+        RIGHT,
+        LEFT,
+        CROSS
+    }
+
     private final String words;
-    private final Shape shape;
+    private final Form form;
+    private final double size;
     private final Ink ink;
     private final Filling filling;
 
-    Mark(String words, Shape shape, Ink ink, Filling filling) {
+    Mark(String words, Form form, double size, Ink ink, Filling filling) {
         this.words = words;
-        this.shape = shape;
+        this.form = form;
+        this.size = size;
         this.ink = ink;
         this.filling = filling;
     }
@@ -42,66 +53,48 @@ enum Mark {
         return words;
     }
 
-    Shape shape() {
-        return shape;
-    }
-
     Ink ink() {
         return ink;
     }
 
-    Filling filling() {
-        return filling;
+    Ink inside() {
+        return filling == Filling.FULL ? ink : Ink.PAPER;
     }
 
-    private static Shape circle(double radius) {
-        return new Ellipse2D.Double(-radius, -radius, 2 * radius, 2 * radius);
+    /** Paints the mark around a place. */
+    void paint(Graphics2D sheet, double x, double y) {
+        Shape shape = shape(x, y);
+        sheet.setColor(inside().light());
+        sheet.fill(shape);
+        sheet.setColor(ink.light());
+        sheet.setStroke(Flow.stroke(1.5f));
+        sheet.draw(shape);
     }
 
-    /** A triangle that points right for a positive size, left for a negative one. */
-    private static Shape pointing(double size) {
-        double height = Math.abs(size);
-        return outline(-size * 0.8, -height, size, 0, -size * 0.8, height);
+    private Shape shape(double x, double y) {
+        return switch (form) {
+            case CIRCLE -> new Ellipse2D.Double(x - size, y - size, 2 * size, 2 * size);
+            case DIAMOND -> outline(x, y, -size, 0, 0, -size, size, 0, 0, size);
+            case RIGHT -> outline(x, y, -size * 0.8, -size, size, 0, -size * 0.8, size);
+            case LEFT -> outline(x, y, size * 0.8, -size, -size, 0, size * 0.8, size);
+            case CROSS -> cross(x, y);
+        };
     }
 
-    private static Shape diamond(double size) {
-        return outline(-size, 0, 0, -size, size, 0, 0, size);
-    }
-
-    private static Shape cross(double size) {
-        double arm = size * 0.35;
-        return outline(
-                -size,
-                -size + arm,
-                -arm,
-                0,
-                -size,
-                size - arm,
-                -size + arm,
-                size,
-                0,
-                arm,
-                size - arm,
-                size,
-                size,
-                size - arm,
-                arm,
-                0,
-                size,
-                -size + arm,
-                size - arm,
-                -size,
-                0,
-                -arm,
-                -size + arm,
-                -size);
-    }
-
-    private static Shape outline(double... points) {
+    private Shape cross(double x, double y) {
         Path2D path = new Path2D.Double();
-        path.moveTo(points[0], points[1]);
+        path.moveTo(x - size, y - size);
+        path.lineTo(x + size, y + size);
+        path.moveTo(x - size, y + size);
+        path.lineTo(x + size, y - size);
+        return path;
+    }
+
+    private static Shape outline(double x, double y, double... points) {
+        Path2D path = new Path2D.Double();
+        path.moveTo(x + points[0], y + points[1]);
         for (int i = 2; i < points.length; i += 2) {
-            path.lineTo(points[i], points[i + 1]);
+            path.lineTo(x + points[i], y + points[i + 1]);
         }
         path.closePath();
         return path;

@@ -1,11 +1,8 @@
 package benchtrue.charts;
 
-import java.awt.Color;
 import org.jfree.chart.axis.AxisSpace;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.XYPlot;
-import org.jfree.chart.renderer.xy.XYErrorRenderer;
-import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.chart.ui.RectangleInsets;
 
 /** Plots and renderers without any of the library's own decoration. */
@@ -35,33 +32,5 @@ final class Plots {
         space.setLeft(left);
         space.setRight(right);
         return space;
-    }
-
-    /** Returns a renderer of marks with a line along their interval. */
-    static XYErrorRenderer intervals() {
-        XYErrorRenderer renderer = new XYErrorRenderer();
-        renderer.setDrawXError(true);
-        renderer.setDrawYError(false);
-        renderer.setCapLength(6);
-        renderer.setErrorStroke(Flow.stroke(1.75f));
-        renderer.setUseFillPaint(true);
-        renderer.setUseOutlinePaint(true);
-        return renderer;
-    }
-
-    /** Gives a series the look of a mark. */
-    static void style(XYLineAndShapeRenderer renderer, int series, Mark mark) {
-        Color ink = mark.ink().light();
-        renderer.setSeriesPaint(series, ink);
-        renderer.setSeriesOutlinePaint(series, ink);
-        renderer.setSeriesOutlineStroke(series, Flow.stroke(1.5f));
-        renderer.setSeriesFillPaint(series, mark.filling() == Mark.Filling.FULL ? ink : Ink.PAPER.light());
-        renderer.setSeriesShape(series, mark.shape());
-    }
-
-    /** Leaves of a series its interval only, for bars that show the value themselves. */
-    static void intervalOnly(XYErrorRenderer renderer, int series) {
-        renderer.setSeriesPaint(series, Ink.TEXT.light());
-        renderer.setSeriesShapesVisible(series, false);
     }
 }

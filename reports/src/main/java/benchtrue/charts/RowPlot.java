@@ -10,7 +10,6 @@ import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.IntervalMarker;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
-import org.jfree.chart.renderer.xy.XYErrorRenderer;
 import org.jfree.chart.ui.Layer;
 import org.jfree.data.xy.XYIntervalSeries;
 import org.jfree.data.xy.XYIntervalSeriesCollection;
@@ -79,9 +78,6 @@ final class RowPlot {
         plot.setFixedRangeAxisSpace(Plots.space(0, 0, 0, 0));
         plot.setDomainGridlinesVisible(true);
         reference(plot);
-        if (chart.form() == RowChart.Form.BARS) {
-            spots.forEach(spot -> bar(plot, spot));
-        }
         marks(plot);
         return plot;
     }
@@ -105,13 +101,13 @@ final class RowPlot {
         plot.addDomainMarker(new ValueMarker(chart.reference(), Ink.TEXT.light(), Flow.stroke(1.5f)), Layer.BACKGROUND);
     }
 
-    private void bar(XYPlot plot, Spot spot) {
+    private void bar(MarkRenderer renderer, Spot spot) {
         double value = spot.row().value();
         if (Double.isNaN(value)) {
             return;
         }
         Mark mark = spot.row().mark();
-        plot.addAnnotation(
+        renderer.addAnnotation(
                 new XYBoxAnnotation(
                         Math.min(0, value),
                         spot.y() + BAR,
@@ -119,15 +115,16 @@ final class RowPlot {
                         spot.y() - BAR,
                         Flow.stroke(1.5f),
                         mark.ink().light(),
-                        mark.filling() == Mark.Filling.FULL ? mark.ink().light() : Ink.PAPER.light()),
-                false);
+                        mark.inside().light()),
+                Layer.BACKGROUND);
     }
 
     private void marks(XYPlot plot) {
+        boolean bars = chart.form() == RowChart.Form.BARS;
         Map<Mark, XYIntervalSeries> series = new EnumMap<>(Mark.class);
         for (Spot spot : spots) {
             RowChart.Row row = spot.row();
-            if (Double.isNaN(row.value()) || (chart.form() == RowChart.Form.BARS && Double.isNaN(row.lower()))) {
+            if (Double.isNaN(row.value()) || (bars && Double.isNaN(row.lower()))) {
                 continue;
             }
             double lower = Double.isNaN(row.lower()) ? row.value() : Math.max(row.lower(), least);
@@ -136,14 +133,18 @@ final class RowPlot {
                     .add(row.value(), lower, upper, spot.y(), spot.y(), spot.y());
         }
         XYIntervalSeriesCollection data = new XYIntervalSeriesCollection();
-        XYErrorRenderer renderer = Plots.intervals();
+        MarkRenderer renderer = new MarkRenderer();
         series.forEach((mark, values) -> {
-            Plots.style(renderer, data.getSeriesCount(), mark);
-            if (chart.form() == RowChart.Form.BARS) {
-                Plots.intervalOnly(renderer, data.getSeriesCount());
-            }
             data.addSeries(values);
+            if (bars) {
+                renderer.nextIntervalOnly();
+            } else {
+                renderer.next(mark);
+            }
         });
+        if (bars) {
+            spots.forEach(spot -> bar(renderer, spot));
+        }
         plot.setDataset(data);
         plot.setRenderer(renderer);
     }

@@ -10,7 +10,7 @@ import org.w3c.dom.Node;
 /** Writes a drawing as one SVG element: no prologue, no identifiers, the same text on every JDK. */
 final class SvgText {
     private static final String FAMILY = "'Benchtrue Sans', Arimo, 'Liberation Sans', Arial, Helvetica, sans-serif";
-    private static final Set<String> KEPT = Set.of(
+    private static final Set<String> GEOMETRY = Set.of(
             "x",
             "y",
             "x1",
@@ -26,7 +26,8 @@ final class SvgText {
             "points",
             "width",
             "height",
-            "transform",
+            "transform");
+    private static final Set<String> PAINT = Set.of(
             "fill",
             "stroke",
             "stroke-width",
@@ -56,12 +57,24 @@ final class SvgText {
 
     private void children(Element parent) {
         for (Node child = parent.getFirstChild(); child != null; child = child.getNextSibling()) {
-            if (child instanceof Element element) {
-                element(element);
-            } else if (child.getNodeType() == Node.TEXT_NODE) {
+            if (child.getNodeType() == Node.TEXT_NODE) {
                 escape(child.getNodeValue());
+            } else if (child.getNextSibling() instanceof Element outline && outlines(outline, (Element) child)) {
+                outline.setAttribute("fill", ((Element) child).getAttribute("fill"));
+                element(outline);
+                child = outline;
+            } else {
+                element((Element) child);
             }
         }
+    }
+
+    /** A filled shape and the outline drawn over it become one element. */
+    private static boolean outlines(Element outline, Element filled) {
+        return filled.getAttribute("stroke").equals("none")
+                && outline.getAttribute("fill").equals("none")
+                && outline.getTagName().equals(filled.getTagName())
+                && GEOMETRY.stream().allMatch(name -> filled.getAttribute(name).equals(outline.getAttribute(name)));
     }
 
     private void element(Element element) {
@@ -84,9 +97,10 @@ final class SvgText {
     private void attributes(NamedNodeMap all) {
         for (int i = 0; i < all.getLength(); i++) {
             String name = all.item(i).getNodeName();
-            if (KEPT.contains(name)) {
+            String value = all.item(i).getNodeValue();
+            if ((GEOMETRY.contains(name) || PAINT.contains(name)) && !value.isEmpty()) {
                 text.append(' ').append(name).append("=\"");
-                escape(value(name, all.item(i).getNodeValue()));
+                escape(value(name, value));
                 text.append('"');
             }
         }

@@ -1,0 +1,125 @@
+package benchtrue.charts;
+
+import benchtrue.findings.RepairFinding;
+import benchtrue.hours.Evidence;
+import benchtrue.hours.JobLines;
+import benchtrue.reconcile.Ledger;
+import benchtrue.revision.ProposedChange;
+import benchtrue.shop.Absent;
+import benchtrue.shop.Hours;
+import benchtrue.shop.PriceBook;
+import benchtrue.shop.RepairType;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Every job of one repair type over time, against the book and the proposal. */
+final class JobHistory {
+    private static final int MOST_JOBS = 400;
+    private final Subject subject;
+    private final RepairFinding finding;
+    private final Ledger ledger;
+    private final JobLines jobs;
+    private final String key;
+
+    JobHistory(Subject subject, RepairFinding finding) {
+        this.subject = subject;
+        this.finding = finding;
+        ledger = subject.review().ledger();
+        jobs = subject.review().jobs();
+        key = ledger.repairTypes().name(finding.repairType());
+    }
+
+    /**
+     * Returns the picture.
+     *
+     * @param lines the type's judged lines
+     */
+    Picture picture(List<Integer> lines) {
+        int step = (lines.size() + MOST_JOBS - 1) / MOST_JOBS;
+        List<Integer> ordered = lines.stream()
+                .sorted(Comparator.comparingInt(this::day).thenComparingInt(line -> line))
+                .toList();
+        List<JobChart.Job> points = new ArrayList<>();
+        for (int i = ordered.size() - 1; i >= 0; i -= Math.max(step, 1)) {
+            points.add(0, job(ordered.get(i)));
+        }
+        int from = day(ordered.get(0));
+        int to = Math.max(ledger.asOf(), from + 1);
+        return new Picture(
+                "jobs-" + FileName.of(key, finding.repairType()),
+                title(),
+                note(step),
+                new JobChart(points, book(), from, to, subject.figures()));
+    }
+
+    private int day(int line) {
+        return Absent.firstOf(
+                ledger.lines().quotedOn(line),
+                ledger.tickets().opened(ledger.lines().ticket(line)));
+    }
+
+    private JobChart.Job job(int line) {
+        long quoted = Absent.firstOf(ledger.lines().judgedSeconds(line), jobs.bookSecondsThen(line));
+        boolean over = jobs.actualSeconds(line) > quoted;
+        boolean logged = jobs.evidence(line) == Evidence.LOGGED;
+        Mark mark = over ? (logged ? Mark.JOB_OVER : Mark.SHARE_OVER) : (logged ? Mark.JOB_WITHIN : Mark.SHARE_WITHIN);
+        return new JobChart.Job(day(line), Hours.of(jobs.actualSeconds(line)), mark);
+    }
+
+    private String title() {
+        return subject.label(finding.repairType()) + " takes "
+                + subject.figures().number(finding.loadFactor(), 2) + " hours for each hour quoted"
+                + change().filter(change -> change.proposedSeconds() != change.bookSeconds())
+                        .map(change -> "; proposed: " + subject.figures().hours(change.proposedSeconds())
+                                + " instead of " + subject.figures().hours(change.bookSeconds()))
+                        .orElse("");
+    }
+
+    private String note(int step) {
+        return subject.count(finding.lines(), "closed job", "closed jobs") + ", 90\u00a0% interval "
+                + subject.figures().number(finding.lower(), 2) + " to "
+                + subject.figures().number(finding.upper(), 2)
+                + ", putting right included. A point is a job on the day it was quoted."
+                + (step > 1 ? " Drawn: one job in " + subject.figures().count(step) + "." : "");
+    }
+
+    private Optional<ProposedChange> change() {
+        return subject.review().revision().changes().stream()
+                .filter(change -> change.repairType() == finding.repairType())
+                .findFirst();
+    }
+
+    private List<JobChart.Line> book() {
+        List<JobChart.Line> lines = new ArrayList<>();
+        List<Integer> days = new ArrayList<>();
+        List<Double> hours = new ArrayList<>();
+        for (PriceBook version : ledger.books().versions()) {
+            Optional<RepairType> type = version.type(key);
+            if (type.isPresent() && version.effective() <= ledger.asOf()) {
+                days.add(days.isEmpty() ? Integer.MIN_VALUE : version.effective());
+                hours.add(Hours.of(type.get().bookSeconds()));
+            }
+        }
+        if (!days.isEmpty()) {
+            double today = hours.get(hours.size() - 1);
+            lines.add(line("book, today " + subject.figures().hours(today), days, hours, JobChart.Look.BOOK));
+        }
+        change().filter(change -> change.proposedSeconds() != change.bookSeconds())
+                .ifPresent(change -> lines.add(line(
+                        "proposed " + subject.figures().hours(change.proposedSeconds()),
+                        List.of(Integer.MIN_VALUE),
+                        List.of(Hours.of(change.proposedSeconds())),
+                        JobChart.Look.PROPOSED)));
+        return lines;
+    }
+
+    private static JobChart.Line line(String words, List<Integer> days, List<Double> hours, JobChart.Look look) {
+        return new JobChart.Line(
+                words,
+                days.stream().mapToInt(Integer::intValue).toArray(),
+                hours.stream().mapToDouble(Double::doubleValue).toArray(),
+                look);
+    }
+}

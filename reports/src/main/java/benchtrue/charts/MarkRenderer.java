@@ -1,0 +1,58 @@
+package benchtrue.charts;
+
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import org.jfree.chart.axis.ValueAxis;
+import org.jfree.chart.entity.EntityCollection;
+import org.jfree.chart.plot.CrosshairState;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.XYErrorRenderer;
+import org.jfree.data.xy.XYDataset;
+
+/** Draws each series as a mark, with a line along its interval where the data set has one. */
+final class MarkRenderer extends XYErrorRenderer {
+    private static final long serialVersionUID = 1;
+    private final transient List<Mark> marks = new ArrayList<>();
+
+    MarkRenderer() {
+        setDrawXError(true);
+        setDrawYError(false);
+        setCapLength(6);
+        setErrorStroke(Flow.stroke(1.75f));
+    }
+
+    /** Says what the next series stands for. */
+    void next(Mark mark) {
+        setSeriesPaint(marks.size(), mark.ink().light());
+        marks.add(mark);
+    }
+
+    /** Leaves of the next series its interval only, for bars that show the value themselves. */
+    void nextIntervalOnly() {
+        setSeriesPaint(marks.size(), Ink.TEXT.light());
+        setSeriesShapesVisible(marks.size(), false);
+        marks.add(Mark.PLAIN);
+    }
+
+    @Override
+    protected void drawSecondaryPass(
+            Graphics2D sheet,
+            XYPlot plot,
+            XYDataset data,
+            int pass,
+            int series,
+            int item,
+            ValueAxis across,
+            Rectangle2D area,
+            ValueAxis up,
+            CrosshairState crosshair,
+            EntityCollection entities) {
+        double x = across.valueToJava2D(data.getXValue(series, item), area, plot.getDomainAxisEdge());
+        double y = up.valueToJava2D(data.getYValue(series, item), area, plot.getRangeAxisEdge());
+        if (!Double.isNaN(x) && !Double.isNaN(y)) {
+            marks.get(series).paint(sheet, x, y);
+        }
+    }
+}

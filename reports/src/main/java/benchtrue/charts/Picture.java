@@ -1,0 +1,71 @@
+package benchtrue.charts;
+
+import java.awt.image.BufferedImage;
+
+/** One picture of a review. Its title says the finding; its note gives sample size, dates and what intervals are. */
+public final class Picture {
+    private final String name;
+    private final String title;
+    private final String note;
+    private final Drawing drawing;
+
+    Picture(String name, String title, String note, Drawing drawing) {
+        this.name = name;
+        this.title = title;
+        this.note = note;
+        this.drawing = drawing;
+    }
+
+    /** How wide a sheet is, in pixels of a page. */
+    public enum Sheet {
+        /** For a screen or paper. */
+        WIDE(760),
+        /** For a telephone. */
+        NARROW(336);
+
+        private final int width;
+
+        Sheet(int width) {
+            this.width = width;
+        }
+    }
+
+    /** Returns the file's name without its ending. */
+    public String name() {
+        return name;
+    }
+
+    public String title() {
+        return title;
+    }
+
+    public String note() {
+        return note;
+    }
+
+    Drawing drawing() {
+        return drawing;
+    }
+
+    /** Returns an SVG element without the heading, for a page that has the heading as text. */
+    public String figure(Sheet sheet) {
+        Flow flow = new Flow(sheet.width);
+        drawing.layOn(flow);
+        return flow.done().svg(title);
+    }
+
+    /** Returns the whole picture, with its heading. */
+    String svg() {
+        return layout().svg(title);
+    }
+
+    BufferedImage image(double scale) {
+        return layout().image(scale);
+    }
+
+    private Layout layout() {
+        Flow flow = new Flow(Sheet.WIDE.width).text(Face.TITLE, Ink.TEXT, title).text(Face.TEXT, Ink.MUTED, note);
+        drawing.layOn(flow.gap(6));
+        return flow.done();
+    }
+}
