@@ -1,0 +1,127 @@
+package benchtrue.nightly;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import benchtrue.ShopBuilder;
+import benchtrue.settings.Settings;
+import benchtrue.shop.ExitCode;
+import benchtrue.shop.Refusal;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class PublishTest {
+    private static final Report PICTURE = (review, folder) -> {
+        Files.createDirectories(folder.resolve("charts"));
+        Files.writeString(folder.resolve("charts/a.svg"), "<svg/>");
+    };
+
+    @TempDir
+    Path out;
+
+    private static Review review(String asOf, double hours) {
+        ShopBuilder shop = new ShopBuilder().asOf(asOf).type("refret", 8).type("setup", 1.5, "setup");
+        for (int i = 0; i < 8; i++) {
+            shop.ticket("T" + i).line("refret", 8).logged("ann", "1", hours + 0.25 * i);
+        }
+        Stages stages =
+                new Stages(ReviewLedger.STAGES, (number, of, what) -> {}, Clock.fixed(Instant.EPOCH, ZoneOffset.UTC));
+        return new ReviewLedger(stages).review(shop.build(), Settings.DEFAULTS, List.of());
+    }
+
+    private static Inputs inputs(String content) {
+        return new Inputs(List.of(new FileDigest("exports/tickets.csv", content.length(), content)));
+    }
+
+    private Publish publish(Report... reports) {
+        return new Publish(out, List.of(reports), "1.2.3");
+    }
+
+    private List<String> tree() throws IOException {
+        try (Stream<Path> found = Files.walk(out)) {
+            return found.map(file -> FileDigest.name(out, file))
+                    .filter(name -> !name.isEmpty())
+                    .sorted()
+                    .toList();
+        }
+    }
+
+    @Test
+    void everyFileIsThereAndInTheRecordOfTheRun() throws IOException {
+        Path folder = publish(PICTURE).publish(review("2026-10-31", 8), inputs("a"));
+        assertThat(folder).isEqualTo(out.resolve("2026-10-31"));
+        String record = Files.readString(folder.resolve("run.json"));
+        for (String file : List.of("charts/a.svg", "digest.txt", "findings.csv", "lines.csv", "revision.csv")) {
+            assertThat(record)
+                    .contains("\"" + file + "\"")
+                    .contains(FileDigest.of(folder, folder.resolve(file)).sha256());
+        }
+        assertThat(record).contains("\"version\": \"1.2.3\"", "\"as_of\": \"2026-10-31\"", "\"quoted_lines\": 8");
+    }
+
+    @Test
+    void theSameNightAgainGivesTheSameBytes(@TempDir Path elsewhere) throws IOException {
+        Path here = publish(PICTURE).publish(review("2026-10-31", 8), inputs("a"));
+        String first = Files.readString(here.resolve("run.json"));
+        assertThat(Files.readString(publish(PICTURE)
+                        .publish(review("2026-10-31", 8), inputs("a"))
+                        .resolve("run.json")))
+                .isEqualTo(first);
+        Path there = new Publish(elsewhere.resolve("new/out"), List.of(PICTURE), "1.2.3")
+                .publish(review("2026-10-31", 8), inputs("a"));
+        assertThat(there.resolve("run.json")).hasContent(first);
+    }
+
+    @Test
+    void aReportThatFailsPublishesNothingAndTheLastGoodResultStands() throws IOException {
+        publish(PICTURE).publish(review("2026-09-30", 8), inputs("a"));
+        publish(PICTURE).publish(review("2026-10-31", 8), inputs("a"));
+        List<String> before = tree();
+        Report full = (review, folder) -> {
+            Files.writeString(folder.resolve("half.txt"), "half");
+            throw new IOException("No space left on device");
+        };
+        assertThatThrownBy(() -> publish(PICTURE, full).publish(review("2026-10-31", 9), inputs("b")))
+                .isInstanceOfSatisfying(
+                        Refusal.class, r -> assertThat(r.exitCode()).isEqualTo(ExitCode.CANNOT_WRITE))
+                .hasMessageContaining("No space left on device");
+        assertThat(tree()).isEqualTo(before);
+    }
+
+    @Test
+    void aFaultInAReportPublishesNothing() throws IOException {
+        Report faulty = (review, folder) -> {
+            throw new IllegalStateException("a fault");
+        };
+        assertThatThrownBy(() -> publish(faulty).publish(review("2026-10-31", 9), inputs("b")))
+                .isInstanceOf(IllegalStateException.class);
+        assertThat(tree()).containsExactly(".runs");
+    }
+
+    @Test
+    void aFirstResultSaysThatThereIsNothingToCompareWith() throws IOException {
+        Path folder = publish().publish(review("2026-10-31", 8), inputs("a"));
+        assertThat(Files.readString(folder.resolve("digest.txt")))
+                .startsWith("Benchtrue, results to 31 Oct 2026. No earlier result to compare with.\n");
+    }
+
+    @Test
+    void theDigestSaysWhichVerdictsChanged() throws IOException {
+        publish().publish(review("2026-09-30", 7.2), inputs("a"));
+        Path folder = publish().publish(review("2026-10-31", 12), inputs("b"));
+        assertThat(Files.readAllLines(folder.resolve("digest.txt")))
+                .hasSizeLessThanOrEqualTo(30)
+                .contains(
+                        "Benchtrue, results to 31 Oct 2026. Compared with the result of 30 Sep 2026.",
+                        "  refret: now under-quoted, was on the mark; 1.61 hours per quoted hour over 8 jobs,"
+                                + " was 1.01 over 8.");
+    }
+}

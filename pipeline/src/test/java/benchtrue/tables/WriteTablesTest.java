@@ -1,0 +1,137 @@
+package benchtrue.tables;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import benchtrue.ShopBuilder;
+import benchtrue.costing.CostLines;
+import benchtrue.costing.CostedLines;
+import benchtrue.findings.Findings;
+import benchtrue.findings.RepairFinding;
+import benchtrue.findings.Verdict;
+import benchtrue.hours.SplitHours;
+import benchtrue.reconcile.Ledger;
+import benchtrue.revision.ProposedChange;
+import benchtrue.revision.Revision;
+import benchtrue.settings.Settings;
+import benchtrue.shop.Absent;
+import benchtrue.shop.CostBehaviour;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class WriteTablesTest {
+    @TempDir
+    Path folder;
+
+    private static Ledger shop() {
+        ShopBuilder shop = new ShopBuilder()
+                .type("refret", 8)
+                .type("=setup", 1.5, "setup")
+                .wage("ann", 25, "2025-01-01")
+                .wage("ben", 20, "2025-01-01")
+                .overhead("2026-01", "rent", 870, CostBehaviour.FIXED);
+        shop.ticket("T1").of("acoustic-guitar", "front, desk").line("refret", 8).logged("ann", "1", 10.25);
+        shop.ticket("U1").line("refret", 8).whole("ben", 11);
+        shop.ticket("V1").line("=setup", 1.5).stillOpen().logged("ben", "1", 0.5);
+        shop.ticket("W1").line("=setup", 1.5).declined();
+        return shop.build();
+    }
+
+    /** Codes follow the keys' order: 0 is the set-up, 1 the refret. */
+    private static final Findings FINDINGS = new Findings(List.of(
+            new RepairFinding(
+                    0,
+                    1,
+                    1.5,
+                    5_761,
+                    0,
+                    1.0669,
+                    Double.NaN,
+                    Double.NaN,
+                    Double.NaN,
+                    Double.NaN,
+                    Double.NaN,
+                    Absent.AMOUNT,
+                    Absent.AMOUNT,
+                    Absent.AMOUNT,
+                    Verdict.TOO_FEW_JOBS,
+                    "1 job: too few to judge."),
+            new RepairFinding(
+                    1,
+                    2,
+                    16,
+                    76_500,
+                    1_800,
+                    1.359375,
+                    1.31,
+                    1.27,
+                    1.38,
+                    0.999997,
+                    0.0000223,
+                    25_636_560,
+                    21_000_000,
+                    30_000_000,
+                    Verdict.UNDER_QUOTED,
+                    "2 jobs took 1.36 hours per quoted hour, more than chance explains.")));
+
+    private static final Revision REVISION = new Revision(List.of(
+            new ProposedChange(0, 5_400, 5_400, 1_500_000, 1_500_000, Double.NaN, Double.NaN, 0, "", "too few jobs"),
+            new ProposedChange(
+                    1,
+                    28_800,
+                    36_000,
+                    8_000_000,
+                    10_000_000,
+                    0,
+                    0.25,
+                    16_000_000,
+                    "60 % of jobs fit",
+                    "at most 25 %; the rest, to 10.8 h, is carried forward")));
+
+    private void write(Ledger ledger) throws IOException {
+        Settings settings = Settings.DEFAULTS;
+        CostedLines costs = new CostLines().cost(new SplitHours().split(ledger, settings), settings);
+        new WriteTables().write(costs, FINDINGS, REVISION, folder);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"lines.csv", "findings.csv", "revision.csv"})
+    void aSmallShopsTablesAreAsTheyWereApproved(String table) throws IOException {
+        write(shop());
+        try (InputStream approved = getClass().getResourceAsStream(table)) {
+            assertThat(Files.readString(folder.resolve(table)))
+                    .isEqualTo(new String(approved.readAllBytes(), StandardCharsets.UTF_8));
+        }
+    }
+
+    @Test
+    void earlierFindingsAreReadBackAsTheyWereWritten() throws IOException {
+        write(shop());
+        assertThat(new ReadFindings().read(folder))
+                .containsExactly(
+                        new EarlierFinding("=setup", 1, 1.0669, Absent.AMOUNT, "too few jobs"),
+                        new EarlierFinding("refret", 2, 1.359375, 25_636_560, "under-quoted"));
+    }
+
+    @Test
+    void withoutWagesAndOverheadsTheCostsAreEmptyNotZero() throws IOException {
+        write(new ShopBuilder()
+                .without("technicians")
+                .without("overheads")
+                .without("parts-usage")
+                .type("=setup", 1.5)
+                .type("refret", 8)
+                .ticket("T1")
+                .line("refret", 8)
+                .logged("ann", "1", 10)
+                .build());
+        assertThat(Files.readAllLines(folder.resolve("lines.csv")).get(1)).endsWith(",ann,800.0000,,,,,,80.0000");
+    }
+}
