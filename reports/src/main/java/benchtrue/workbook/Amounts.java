@@ -1,0 +1,25 @@
+package benchtrue.workbook;
+
+import benchtrue.shop.Absent;
+import benchtrue.shop.Hours;
+import benchtrue.shop.Money;
+
+/** Hours, money and days as a spreadsheet's numbers; NaN where not recorded. */
+final class Amounts {
+    /** A spreadsheet counts days from 1899-12-30 (its 1900 date system, from March 1900 on). */
+    private static final int SERIAL_OF_1970 = 25_569;
+
+    private Amounts() {}
+
+    static double hours(long seconds) {
+        return Absent.has(seconds) ? Hours.of(seconds) : Double.NaN;
+    }
+
+    static double money(long tenThousandths) {
+        return Absent.has(tenThousandths) ? Money.units(tenThousandths) : Double.NaN;
+    }
+
+    static double serial(int day) {
+        return Absent.has(day) ? day + SERIAL_OF_1970 : Double.NaN;
+    }
+}

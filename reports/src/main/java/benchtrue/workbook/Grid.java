@@ -1,0 +1,75 @@
+package benchtrue.workbook;
+
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+
+/** Fills one row of a sheet from left to right; unknown numbers leave their cell empty. */
+final class Grid {
+    private final Sheet sheet;
+    private final Look look;
+    private Row row;
+    private int column;
+
+    Grid(Sheet sheet, Look look) {
+        this.sheet = sheet;
+        this.look = look;
+    }
+
+    /** Begins a row, numbered from 1 as a person sees it. */
+    Grid row(int number) {
+        row = sheet.createRow(number - 1);
+        column = 0;
+        return this;
+    }
+
+    Grid tall(float points) {
+        row.setHeightInPoints(points);
+        return this;
+    }
+
+    Grid skip() {
+        column++;
+        return this;
+    }
+
+    Grid text(String text, Look.Kind kind) {
+        if (!text.isEmpty()) {
+            next(kind).setCellValue(text);
+        } else {
+            column++;
+        }
+        return this;
+    }
+
+    Grid text(String text) {
+        return text(text, Look.Kind.TEXT);
+    }
+
+    Grid number(double value, Look.Kind kind) {
+        if (Double.isFinite(value)) {
+            next(kind).setCellValue(value);
+        } else {
+            column++;
+        }
+        return this;
+    }
+
+    /** Writes a formula with the value that it has; empty text where the value is unknown. */
+    Grid formula(String formula, double value, Look.Kind kind) {
+        Cell cell = next(kind);
+        cell.setCellFormula(formula);
+        if (Double.isFinite(value)) {
+            cell.setCellValue(value);
+        } else {
+            cell.setCellValue("");
+        }
+        return this;
+    }
+
+    private Cell next(Look.Kind kind) {
+        Cell cell = row.createCell(column++);
+        cell.setCellStyle(look.of(kind));
+        return cell;
+    }
+}

@@ -1,0 +1,160 @@
+package benchtrue.workbook;
+
+import benchtrue.costing.CostedLines;
+import benchtrue.hours.JobLines;
+import benchtrue.nightly.Review;
+import benchtrue.reconcile.Ledger;
+import benchtrue.shop.Hours;
+import benchtrue.shop.PriceBooks;
+import benchtrue.shop.QuotedLines;
+import benchtrue.shop.Tickets;
+import benchtrue.shop.Words;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.apache.poi.ss.usermodel.Sheet;
+
+/** Every quoted line with its hours and money: the rows behind the findings. */
+final class LinesSheet {
+    static final String NAME = "Lines";
+
+    /** A sheet with more rows is slow to open; the newest lines are kept. */
+    static final int MOST_LINES = 50_000;
+
+    private static final int FIRST_ROW = 4;
+    private static final List<Heading> HEADINGS = List.of(
+            new Heading("Ticket", 12),
+            new Heading("Line", 6),
+            new Heading("Repair type", 24),
+            new Heading("Instrument class", 18),
+            new Heading("Opened", 11),
+            new Heading("Closed", 11),
+            new Heading("Stands", 9),
+            new Heading("Counts in the findings", 10),
+            new Heading("Quoted hours", 9),
+            new Heading("Quoted hours against today's book", 12),
+            new Heading("Logged to the line (h)", 10),
+            new Heading("Dealt from the ticket (h)", 10),
+            new Heading("Bench hours", 9),
+            new Heading("Hours putting it right (h)", 10),
+            new Heading("Labour revenue", 11),
+            new Heading("Parts revenue", 11),
+            new Heading("Labour cost", 11),
+            new Heading("Parts cost", 11),
+            new Heading("Overhead carried", 11),
+            new Heading("Margin", 11),
+            new Heading("Earned per bench hour", 11));
+
+    private final JobLines jobs;
+    private final CostedLines costs;
+    private final Ledger ledger;
+    private final int[] shown;
+
+    LinesSheet(Review review) {
+        jobs = review.jobs();
+        costs = review.costs();
+        ledger = review.ledger();
+        shown = newest(jobs);
+    }
+
+    /** Returns the rows shown, in the order of the ledger. */
+    private static int[] newest(JobLines jobs) {
+        Tickets tickets = jobs.ledger().tickets();
+        QuotedLines lines = jobs.ledger().lines();
+        if (jobs.size() <= MOST_LINES) {
+            return IntStream.range(0, jobs.size()).toArray();
+        }
+        int[] opened = IntStream.range(0, jobs.size())
+                .map(line -> tickets.opened(lines.ticket(line)))
+                .toArray();
+        int[] sorted = opened.clone();
+        Arrays.sort(sorted);
+        int since = sorted[jobs.size() - MOST_LINES];
+        int later = (int) Arrays.stream(opened).filter(day -> day > since).count();
+        int[] room = {MOST_LINES - later};
+        return IntStream.range(0, jobs.size())
+                .filter(line -> opened[line] > since || (opened[line] == since && room[0]-- > 0))
+                .toArray();
+    }
+
+    /** Returns whether every line is on the sheet, so that formulas over it give the shop's whole figures. */
+    boolean whole() {
+        return shown.length == jobs.size();
+    }
+
+    /** Returns an absolute range over one of the sheet's columns. */
+    String range(char column) {
+        int last = FIRST_ROW + Math.max(shown.length, 1) - 1;
+        return NAME + "!$" + column + "$" + FIRST_ROW + ":$" + column + "$" + last;
+    }
+
+    void write(Sheet sheet, Look look) {
+        Grid grid = new Grid(sheet, look);
+        grid.row(1).text("Every quoted line, with the hours it took and what it earned", Look.Kind.TITLE);
+        grid.row(2).text(caption());
+        Heading.write(HEADINGS, FIRST_ROW - 1, sheet, grid);
+        for (int i = 0; i < shown.length; i++) {
+            line(grid.row(FIRST_ROW + i), FIRST_ROW + i, shown[i]);
+        }
+    }
+
+    private String caption() {
+        String hours = "Hours in slanted grey were logged to a ticket as a whole and dealt over its lines.";
+        return whole()
+                ? hours
+                : "Only the newest " + shown.length + " of " + jobs.size() + " lines; all are in lines.csv. " + hours;
+    }
+
+    private void line(Grid grid, int row, int line) {
+        Tickets tickets = ledger.tickets();
+        QuotedLines lines = ledger.lines();
+        int ticket = lines.ticket(line);
+        grid.text(tickets.ticket(ticket))
+                .text(lines.line(line))
+                .text(ledger.repairTypes().name(lines.repairType(line)))
+                .text(tickets.instrumentClass(ticket))
+                .number(Amounts.serial(tickets.opened(ticket)), Look.Kind.DATE)
+                .number(Amounts.serial(tickets.closed(ticket)), Look.Kind.DATE)
+                .text(Words.of(jobs.state(line)))
+                .text(jobs.judged(line) ? "yes" : "no");
+        hours(grid, row, line);
+        money(grid, row, line);
+    }
+
+    private void hours(Grid grid, int row, int line) {
+        boolean split = jobs.splitSeconds(line) > 0;
+        grid.number(Amounts.hours(ledger.lines().judgedSeconds(line)), Look.Kind.HOURS)
+                .number(jobs.todayQuotedHours(line), Look.Kind.HOURS)
+                .number(Hours.of(jobs.labelledSeconds(line)), Look.Kind.HOURS)
+                .number(split ? Hours.of(jobs.splitSeconds(line)) : 0, Look.Kind.SPLIT_HOURS)
+                .formula(
+                        "K" + row + "+L" + row,
+                        Hours.of(jobs.actualSeconds(line)),
+                        split ? Look.Kind.SPLIT_HOURS : Look.Kind.HOURS)
+                .number(Hours.of(jobs.reworkSeconds(line)), Look.Kind.HOURS);
+    }
+
+    private void money(Grid grid, int row, int line) {
+        double revenue = Amounts.money(costs.labourRevenue(line));
+        double rate = jobs.actualSeconds(line) > 0 ? revenue / Hours.of(jobs.actualSeconds(line)) : Double.NaN;
+        grid.number(revenue, Look.Kind.MONEY)
+                .number(Amounts.money(costs.partsRevenue(line)), Look.Kind.MONEY)
+                .number(Amounts.money(costs.labourCost(line)), Look.Kind.MONEY)
+                .number(Amounts.money(costs.partsCost(line)), Look.Kind.MONEY)
+                .number(Amounts.money(costs.overheadCost(line)), Look.Kind.MONEY);
+        String r = Integer.toString(row);
+        String known = "OR(O#=\"\",Q#=\"\",S#=\"\")".replace("#", r);
+        grid.formula(
+                "IF(" + known + ",\"\",N(O#)+N(P#)-N(Q#)-N(R#)-N(S#))".replace("#", r),
+                Amounts.money(costs.margin(line)),
+                Look.Kind.MONEY);
+        grid.formula("IF(OR(O#=\"\",M#=0),\"\",O#/M#)".replace("#", r), rate, Look.Kind.MONEY);
+    }
+
+    /** Returns the title of a repair type as the newest book that has it says; its key where none has. */
+    static String title(Ledger ledger, int repairType) {
+        String key = ledger.repairTypes().name(repairType);
+        PriceBooks books = ledger.books();
+        return books.type(key, ledger.asOf()).map(type -> type.title()).orElse(key);
+    }
+}

@@ -1,0 +1,83 @@
+package benchtrue.workbook;
+
+import java.util.EnumMap;
+import java.util.Map;
+import org.apache.poi.ss.usermodel.BorderStyle;
+import org.apache.poi.ss.usermodel.CellStyle;
+import org.apache.poi.ss.usermodel.FillPatternType;
+import org.apache.poi.ss.usermodel.Font;
+import org.apache.poi.ss.usermodel.HorizontalAlignment;
+import org.apache.poi.ss.usermodel.IndexedColors;
+import org.apache.poi.ss.usermodel.VerticalAlignment;
+import org.apache.poi.ss.usermodel.Workbook;
+
+/** The cell styles of a workbook, each made once. */
+final class Look {
+    /** What a cell holds, and so how it looks. */
+    enum Kind {
+        TEXT("@"),
+        WRAPPED("@"),
+        HEADING("@"),
+        TITLE("@"),
+        COUNT("#,##0"),
+        HOURS("#,##0.00"),
+        SPLIT_HOURS("#,##0.00"),
+        RATIO("0.00"),
+        SHARE("0%"),
+        MONEY("#,##0.00"),
+        WHOLE_MONEY("#,##0"),
+        DATE("yyyy-mm-dd"),
+        INPUT("#,##0.00");
+
+        private final String format;
+
+        Kind(String format) {
+            this.format = format;
+        }
+    }
+
+    private final Map<Kind, CellStyle> styles = new EnumMap<>(Kind.class);
+
+    Look(Workbook workbook) {
+        for (Kind kind : Kind.values()) {
+            CellStyle style = workbook.createCellStyle();
+            style.setDataFormat(workbook.createDataFormat().getFormat(kind.format));
+            style.setVerticalAlignment(VerticalAlignment.TOP);
+            styles.put(kind, style);
+        }
+        styles.get(Kind.WRAPPED).setWrapText(true);
+        heading(workbook, styles.get(Kind.HEADING));
+        Font title = workbook.createFont();
+        title.setBold(true);
+        title.setFontHeightInPoints((short) 14);
+        styles.get(Kind.TITLE).setFont(title);
+        Font split = workbook.createFont();
+        split.setItalic(true);
+        split.setColor(IndexedColors.GREY_80_PERCENT.getIndex());
+        styles.get(Kind.SPLIT_HOURS).setFont(split);
+        input(styles.get(Kind.INPUT));
+    }
+
+    private static void heading(Workbook workbook, CellStyle style) {
+        Font bold = workbook.createFont();
+        bold.setBold(true);
+        style.setFont(bold);
+        style.setWrapText(true);
+        style.setAlignment(HorizontalAlignment.LEFT);
+        style.setVerticalAlignment(VerticalAlignment.BOTTOM);
+        style.setBorderBottom(BorderStyle.MEDIUM);
+    }
+
+    private static void input(CellStyle style) {
+        style.setFillForegroundColor(IndexedColors.LEMON_CHIFFON.getIndex());
+        style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
+        style.setBorderBottom(BorderStyle.THIN);
+        style.setBorderTop(BorderStyle.THIN);
+        style.setBorderLeft(BorderStyle.THIN);
+        style.setBorderRight(BorderStyle.THIN);
+    }
+
+    CellStyle of(Kind kind) {
+        return styles.get(kind);
+    }
+}
