@@ -1,31 +1,48 @@
 package benchtrue.workbook;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
+import java.util.Collections;
 import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
+import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
+import org.apache.poi.ss.usermodel.Workbook;
 
-/** Packs a workbook again with one fixed time on every part, so that the same review gives the same bytes. */
+/** Packs a workbook with one fixed time on every part, so that the same review gives the same bytes. */
 final class FixedArchive {
     /** The earliest time the archive format can hold. */
     private static final LocalDateTime FIXED = LocalDateTime.of(1980, 1, 1, 0, 0);
 
     private FixedArchive() {}
 
-    static void write(byte[] workbook, Path file) throws IOException {
-        try (ZipInputStream parts = new ZipInputStream(new ByteArrayInputStream(workbook));
+    /** Writes the workbook to a file; what stands beside it meanwhile is gone afterwards, also on failure. */
+    static void write(Workbook workbook, Path file) throws IOException {
+        Path loose = file.resolveSibling(file.getFileName() + ".part");
+        try {
+            try (OutputStream bytes = Files.newOutputStream(loose)) {
+                workbook.write(bytes);
+            }
+            pack(loose, file);
+        } finally {
+            Files.deleteIfExists(loose);
+        }
+    }
+
+    private static void pack(Path loose, Path file) throws IOException {
+        try (ZipFile parts = new ZipFile(loose.toFile());
                 OutputStream bytes = Files.newOutputStream(file);
                 ZipOutputStream archive = new ZipOutputStream(bytes)) {
-            for (ZipEntry part = parts.getNextEntry(); part != null; part = parts.getNextEntry()) {
+            for (ZipEntry part : Collections.list(parts.entries())) {
                 ZipEntry fixed = new ZipEntry(part.getName());
                 fixed.setTimeLocal(FIXED);
                 archive.putNextEntry(fixed);
-                parts.transferTo(archive);
+                try (InputStream content = parts.getInputStream(part)) {
+                    content.transferTo(archive);
+                }
                 archive.closeEntry();
             }
         }

@@ -145,7 +145,7 @@ final class LinesSheet {
         String r = Integer.toString(row);
         String known = "OR(O#=\"\",Q#=\"\",S#=\"\")".replace("#", r);
         grid.formula(
-                "IF(" + known + ",\"\",N(O#)+N(P#)-N(Q#)-N(R#)-N(S#))".replace("#", r),
+                "IF(" + known + ",\"\",O#+P#-Q#-R#-S#)".replace("#", r),
                 Amounts.money(costs.margin(line)),
                 Look.Kind.MONEY);
         grid.formula("IF(OR(O#=\"\",M#=0),\"\",O#/M#)".replace("#", r), rate, Look.Kind.MONEY);

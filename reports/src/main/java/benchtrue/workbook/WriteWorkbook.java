@@ -2,7 +2,6 @@ package benchtrue.workbook;
 
 import benchtrue.nightly.Report;
 import benchtrue.nightly.Review;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -20,13 +19,11 @@ public final class WriteWorkbook implements Report {
 
     @Override
     public void write(Review review, Path folder) throws IOException {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (XSSFWorkbook whole = new XSSFWorkbook();
                 SXSSFWorkbook streamed = fill(whole, review)) {
             date(whole, review.ledger().asOf());
-            streamed.write(bytes);
+            FixedArchive.write(streamed, folder.resolve("review.xlsx"));
         }
-        FixedArchive.write(bytes.toByteArray(), folder.resolve("review.xlsx"));
     }
 
     /** Only the sheet of lines can be long, so only it is streamed; formulas elsewhere are parsed as they are set. */

@@ -1,0 +1,36 @@
+package benchtrue;
+
+import benchtrue.costing.CostLines;
+import benchtrue.costing.CostedLines;
+import benchtrue.findings.FindVerdicts;
+import benchtrue.findings.Findings;
+import benchtrue.hours.JobLines;
+import benchtrue.hours.SplitHours;
+import benchtrue.nightly.Review;
+import benchtrue.reconcile.Ledger;
+import benchtrue.revision.ProposeRevision;
+import benchtrue.settings.Settings;
+import java.util.List;
+
+/** Takes a shop through the stages to what a report is given. */
+public final class ReviewOf {
+    private ReviewOf() {}
+
+    public static Review shop(ShopBuilder shop) {
+        return ledger(shop.build(), Settings.DEFAULTS);
+    }
+
+    public static Review ledger(Ledger ledger, Settings settings) {
+        JobLines jobs = new SplitHours().split(ledger, settings);
+        CostedLines costs = new CostLines().cost(jobs, settings);
+        Findings findings = new FindVerdicts().find(costs, settings);
+        return new Review(
+                settings,
+                ledger,
+                jobs,
+                costs,
+                findings,
+                new ProposeRevision().propose(costs, findings, settings),
+                List.of());
+    }
+}
