@@ -8,8 +8,8 @@ import java.util.HashMap;
 import java.util.Map;
 
 /**
- * Overhead that a bench hour carries, set for each calendar year: the year before tells it where at least six of its
- * months have overheads and bench hours, else the year itself so far. Textbooks set it from a budget (OpenStax,
+ * Overhead that a bench hour carries, set for each calendar year: by the owner, else the year before tells it where at
+ * least six of its months have overheads and bench hours, else the year itself so far. Textbooks set it from a budget (OpenStax,
  * Principles of Accounting 2, section 4.4); a shop without one budgets what last year cost.
  */
 final class OverheadRates implements EntryPrice {

@@ -36,7 +36,25 @@ enum Key {
     POLICY_LARGEST_STEP(
             "policy.largest_step", "a share from 0.01 to 1", "largest change of a repair's hours in one revision"),
     POLICY_PRICE_ROUNDING(
-            "policy.price_rounding", "an amount from 0.01 to 1000", "prices are rounded to a multiple of this");
+            "policy.price_rounding", "an amount from 0.01 to 1000", "prices are rounded to a multiple of this"),
+    MONEY_OVERTIME_PREMIUM(
+            "money.overtime_premium",
+            "a share from 0 to 2",
+            "what an overtime hour costs above the wage, as a share of it; local law says when it is due"),
+    MONEY_OVERTIME_AFTER(
+            "money.overtime_after",
+            "hours from 1 to 168",
+            "hours a technician logs in a week from Monday before the premium is paid"),
+    MONEY_TARGET_MARGIN(
+            "money.target_margin", "a share from 0 to 0.9", "share of revenue that should be left after all costs"),
+    MONEY_LEAST_LOGGED_SHARE(
+            "money.least_logged_share",
+            "a share from 0 to 1",
+            "share of paid time in the log below which the review opens with it"),
+    MONEY_OVERHEAD_RATE(
+            "money.overhead_rate",
+            "an amount above 0",
+            "overhead that a bench hour carries; without it, what last year's bench hours carried");
 
     private final String path;
     private final String expected;

@@ -1,10 +1,12 @@
 package benchtrue.settings;
 
 import benchtrue.shop.ExitCode;
+import benchtrue.shop.Hours;
 import benchtrue.shop.Money;
 import benchtrue.shop.Refusal;
 import benchtrue.shop.Words;
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -61,7 +63,18 @@ public final class ReadSettings {
                 policy(file, absent.policy()),
                 file.disclosure(Key.SHOW_PEOPLE, absent.people()),
                 file.disclosure(Key.WALL_COPY, absent.wallCopy()),
-                file.whole(Key.SEED, 0, 9_000_000_000_000_000_000L, absent.seed()));
+                file.whole(Key.SEED, 0, 9_000_000_000_000_000_000L, absent.seed()),
+                money(file, absent.money()));
+    }
+
+    private static MoneyRules money(SettingsFile file, MoneyRules absent) {
+        double overtimeAfter = file.number(Key.MONEY_OVERTIME_AFTER, 1, 168, Hours.of(absent.overtimeAfterSeconds()));
+        return new MoneyRules(
+                file.number(Key.MONEY_OVERTIME_PREMIUM, 0, 2, absent.overtimePremium()),
+                Hours.seconds(BigDecimal.valueOf(overtimeAfter)),
+                file.number(Key.MONEY_TARGET_MARGIN, 0, 0.9, absent.targetMargin()),
+                file.number(Key.MONEY_LEAST_LOGGED_SHARE, 0, 1, absent.leastLoggedShare()),
+                file.amount(Key.MONEY_OVERHEAD_RATE, 1, MILLION, absent.overheadRate()));
     }
 
     private static Policy policy(SettingsFile file, Policy absent) {

@@ -1,6 +1,7 @@
 package benchtrue.settings;
 
 import benchtrue.shop.Absent;
+import benchtrue.shop.Hours;
 import benchtrue.shop.Money;
 import benchtrue.shop.Words;
 import java.time.ZoneId;
@@ -23,6 +24,7 @@ import java.util.TreeMap;
  * @param people whether figures about people are computed and shown
  * @param wallCopy whether a review without wages, costs and names is written
  * @param seed of every random draw
+ * @param money how the shop reckons its costs
  */
 public record Settings(
         String currency,
@@ -37,7 +39,8 @@ public record Settings(
         Policy policy,
         Disclosure people,
         Disclosure wallCopy,
-        long seed) {
+        long seed,
+        MoneyRules money) {
     /** Settings of a shop folder without {@code shop.toml}. */
     public static final Settings DEFAULTS = new Settings(
             "XXX",
@@ -52,9 +55,42 @@ public record Settings(
             Policy.DEFAULTS,
             Disclosure.HIDDEN,
             Disclosure.HIDDEN,
-            1);
+            1,
+            MoneyRules.DEFAULTS);
 
-    /** Returns every value by its key in {@code shop.toml}, amounts as text; a shop rate that was not set is left out. */
+    /** Takes everything but the rules for costs, which keep their defaults. */
+    public Settings(
+            String currency,
+            ZoneId zone,
+            String locale,
+            long shopRate,
+            double burden,
+            double tolerance,
+            long materiality,
+            double falseDiscovery,
+            int resamples,
+            Policy policy,
+            Disclosure people,
+            Disclosure wallCopy,
+            long seed) {
+        this(
+                currency,
+                zone,
+                locale,
+                shopRate,
+                burden,
+                tolerance,
+                materiality,
+                falseDiscovery,
+                resamples,
+                policy,
+                people,
+                wallCopy,
+                seed,
+                MoneyRules.DEFAULTS);
+    }
+
+    /** Returns every value by its key in {@code shop.toml}, amounts as text; rates that were not set are left out. */
     public SortedMap<String, Object> byKey() {
         SortedMap<String, Object> values = new TreeMap<>();
         values.put(Key.CURRENCY.path(), currency);
@@ -75,6 +111,13 @@ public record Settings(
         values.put(Key.POLICY_COVERAGE.path(), policy.coverage());
         values.put(Key.POLICY_LARGEST_STEP.path(), policy.largestStep());
         values.put(Key.POLICY_PRICE_ROUNDING.path(), Money.text(policy.priceRounding()));
+        values.put(Key.MONEY_OVERTIME_PREMIUM.path(), money.overtimePremium());
+        values.put(Key.MONEY_OVERTIME_AFTER.path(), Hours.text(money.overtimeAfterSeconds()));
+        values.put(Key.MONEY_TARGET_MARGIN.path(), money.targetMargin());
+        values.put(Key.MONEY_LEAST_LOGGED_SHARE.path(), money.leastLoggedShare());
+        if (Absent.has(money.overheadRate())) {
+            values.put(Key.MONEY_OVERHEAD_RATE.path(), Money.text(money.overheadRate()));
+        }
         return values;
     }
 }

@@ -54,6 +54,12 @@ class ReadSettingsTest {
                 coverage = 0.7
                 largest_step = 0.2
                 price_rounding = 5
+                [money]
+                overtime_premium = 0.5
+                overtime_after = 37.5
+                target_margin = 0.15
+                least_logged_share = 0.9
+                overhead_rate = 28.75
                 """);
         assertThat(read)
                 .isEqualTo(new Settings(
@@ -69,7 +75,8 @@ class ReadSettingsTest {
                         new Policy(Policy.Rule.BREAK_EVEN, 0.7, 0.2, 50_000),
                         Disclosure.SHOWN,
                         Disclosure.SHOWN,
-                        7));
+                        7,
+                        new MoneyRules(0.5, 135_000, 0.15, 0.9, 287_500)));
     }
 
     @Test
@@ -123,7 +130,7 @@ class ReadSettingsTest {
 
     @Test
     void theRecordOfARunNamesEveryKey() throws IOException {
-        assertThat(read("shop_rate = 95.5").byKey())
+        assertThat(read("shop_rate = 95.5\nmoney.overhead_rate = 30").byKey())
                 .containsOnlyKeys(Arrays.stream(Key.values()).map(Key::path).toList())
                 .containsEntry("shop_rate", "95.5000");
     }
