@@ -1,0 +1,79 @@
+package benchtrue.intake;
+
+import benchtrue.shop.ExitCode;
+import benchtrue.shop.Refusal;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+
+/** A file's bytes, digested while they are read; never more of them than were there at the beginning. */
+final class DigestedFile extends InputStream {
+    private final Path path;
+    private final String name;
+    private final InputStream in;
+    private final long size;
+    private final MessageDigest digest;
+    private long read;
+
+    DigestedFile(Path path, String name) throws IOException {
+        this.path = path;
+        this.name = name;
+        size = Files.size(path);
+        in = Files.newInputStream(path);
+        digest = sha256();
+    }
+
+    private static MessageDigest sha256() {
+        try {
+            return MessageDigest.getInstance("SHA-256");
+        } catch (NoSuchAlgorithmException everyJdkHasIt) {
+            throw new IllegalStateException(everyJdkHasIt);
+        }
+    }
+
+    @Override
+    public int read() throws IOException {
+        byte[] one = new byte[1];
+        return read(one, 0, 1) < 0 ? -1 : one[0] & 0xFF;
+    }
+
+    @Override
+    public int read(byte[] into, int offset, int length) throws IOException {
+        int got = in.read(into, offset, (int) Math.min(length, size - read));
+        if (got <= 0) {
+            return length == 0 ? 0 : -1;
+        }
+        digest.update(into, offset, got);
+        read += got;
+        return got;
+    }
+
+    /** Returns how many bytes there were at the beginning. */
+    long size() {
+        return size;
+    }
+
+    /** Reads what is left and returns the digest; refuses a file that changed meanwhile. */
+    String finish() throws IOException {
+        byte[] rest = new byte[1 << 16];
+        while (read(rest, 0, rest.length) >= 0) {
+            // only digested
+        }
+        if (read != size || Files.size(path) != size) {
+            throw new Refusal(
+                    ExitCode.READ_FAILED,
+                    name + ": found that the file changed while it was read, expected " + size
+                            + " bytes. Wait until the export is finished and run again.");
+        }
+        return HexFormat.of().formatHex(digest.digest());
+    }
+
+    @Override
+    public void close() throws IOException {
+        in.close();
+    }
+}

@@ -1,0 +1,183 @@
+package benchtrue.intake;
+
+import benchtrue.shop.ExitCode;
+import benchtrue.shop.NearestName;
+import benchtrue.shop.Notice;
+import benchtrue.shop.Refusal;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/** Finds the files of a shop folder and the table of each, older exports first. */
+final class Inbox {
+    private static final Comparator<ExportFile> OLDER_FIRST = Comparator.comparing(ExportFile::table)
+            .thenComparingInt(ExportFile::day)
+            .thenComparing(ExportFile::name, Inbox::numbersAsNumbers);
+
+    private static final Pattern DIGITS = Pattern.compile("\\d+");
+
+    private final Path shop;
+    private final List<ExportFile> files = new ArrayList<>();
+    private final List<String> unread = new ArrayList<>();
+
+    private Inbox(Path shop) {
+        this.shop = shop;
+    }
+
+    static Inbox find(Path shop) {
+        if (!Files.isDirectory(shop)) {
+            throw missing(shop + ": found no such folder, expected the shop's folder. Name it with --shop.");
+        }
+        Inbox inbox = new Inbox(shop);
+        inbox.list("exports", "the files that the shop's systems exported").forEach(inbox::export);
+        inbox.list("price-book", "the price book, one file a version, such as 2026-01-01.csv")
+                .forEach(inbox::book);
+        inbox.requireNeeded();
+        inbox.files.sort(OLDER_FIRST);
+        return inbox;
+    }
+
+    List<ExportFile> files(Table table) {
+        return files.stream().filter(file -> file.table() == table).toList();
+    }
+
+    List<Notice> notices() {
+        return unread.isEmpty()
+                ? List.of()
+                : List.of(new Notice(
+                        "unread-file",
+                        "Not read, because the name begins with no table's name or does not end in .csv: rename the file,"
+                                + " or take it out of the inbox.",
+                        unread.size(),
+                        unread.subList(0, Math.min(5, unread.size()))));
+    }
+
+    private List<Path> list(String folder, String expected) {
+        Path there = shop.resolve(folder);
+        if (!Files.isDirectory(there)) {
+            throw missing(there + ": found no such folder, expected " + expected + ". Make it and put them there.");
+        }
+        try (Stream<Path> found = Files.list(there)) {
+            List<Path> paths = found.filter(Inbox::isVisible).sorted().toList();
+            if (paths.isEmpty()) {
+                throw missing(there + ": found an empty folder, expected " + expected + ". Put them there.");
+            }
+            return paths;
+        } catch (IOException | UncheckedIOException failed) {
+            throw new Refusal(ExitCode.READ_FAILED, there + ": can't be listed: " + failed.getMessage(), failed);
+        }
+    }
+
+    private static boolean isVisible(Path path) {
+        String name = path.getFileName().toString();
+        return !name.startsWith(".") && !name.startsWith("~$");
+    }
+
+    private void export(Path path) {
+        String file = path.getFileName().toString();
+        String lower = file.toLowerCase(Locale.ROOT);
+        Optional<Table> table = table(lower);
+        if (table.isEmpty() || !lower.endsWith(".csv")) {
+            unread.add("exports/" + file);
+            return;
+        }
+        requireInside(path, "exports/" + file);
+        files.add(new ExportFile(path, "exports/" + file, table.get(), FileDay.of(file)));
+    }
+
+    /** Returns the table with the longest name that a file's name begins with. */
+    private static Optional<Table> table(String file) {
+        return Stream.of(Table.values())
+                .filter(table -> file.startsWith(table.title()))
+                .filter(table ->
+                        !Character.isLetter(file.charAt(Math.min(table.title().length(), file.length() - 1))))
+                .max(Comparator.comparingInt(table -> table.title().length()));
+    }
+
+    private void book(Path path) {
+        String file = path.getFileName().toString();
+        if (!file.toLowerCase(Locale.ROOT).endsWith(".csv")) {
+            unread.add("price-book/" + file);
+            return;
+        }
+        requireInside(path, "price-book/" + file);
+        files.add(new ExportFile(path, "price-book/" + file, Table.PRICE_BOOK, effective(file)));
+    }
+
+    private static int effective(String file) {
+        try {
+            return (int) LocalDate.parse(file.substring(0, file.length() - 4)).toEpochDay();
+        } catch (DateTimeParseException noDate) {
+            throw new Refusal(
+                    ExitCode.UNUSABLE_FILE,
+                    "price-book/" + file + ": found a name that is no date, expected the day the version takes effect,"
+                            + " such as 2026-01-01.csv. Rename the file.");
+        }
+    }
+
+    private void requireInside(Path path, String name) {
+        try {
+            if (!path.toRealPath().startsWith(path.getParent().toRealPath())) {
+                throw new Refusal(
+                        ExitCode.UNUSABLE_FILE,
+                        name
+                                + ": found a link to a place outside the folder, expected a file. Copy the file itself there.");
+            }
+        } catch (IOException broken) {
+            throw new Refusal(
+                    ExitCode.UNUSABLE_FILE, name + ": found a link that leads nowhere, expected a file.", broken);
+        }
+        if (!Files.isRegularFile(path)) {
+            throw new Refusal(ExitCode.UNUSABLE_FILE, name + ": found something that is no file, expected a file.");
+        }
+    }
+
+    private void requireNeeded() {
+        for (Table table : Table.values()) {
+            if (table.need() == Need.REQUIRED && files(table).isEmpty()) {
+                String folder = table == Table.PRICE_BOOK ? "price-book" : "exports";
+                String near = NearestName.to(table.title() + ".csv", unreadNames())
+                        .map(name -> " The nearest name there is \"" + name + "\": rename it.")
+                        .orElse(" Export it and put it there.");
+                throw missing(shop.resolve(folder) + ": found no file of the table " + table.title()
+                        + ", expected one whose name begins with it, such as " + example(table) + "." + near);
+            }
+        }
+    }
+
+    private static String example(Table table) {
+        return table == Table.PRICE_BOOK ? "2026-01-01.csv" : table.title() + "-2026-10.csv";
+    }
+
+    private List<String> unreadNames() {
+        return unread.stream()
+                .map(name -> name.substring(name.indexOf('/') + 1))
+                .toList();
+    }
+
+    private static Refusal missing(String message) {
+        return new Refusal(ExitCode.MISSING, message);
+    }
+
+    /** Compares names so that {@code log (10)} comes after {@code log (9)}. */
+    private static int numbersAsNumbers(String left, String right) {
+        return padded(left).compareTo(padded(right)) != 0
+                ? padded(left).compareTo(padded(right))
+                : left.compareTo(right);
+    }
+
+    private static String padded(String name) {
+        return DIGITS.matcher(name)
+                .replaceAll(digits -> "0".repeat(Math.max(0, 20 - digits.group().length())) + digits.group());
+    }
+}

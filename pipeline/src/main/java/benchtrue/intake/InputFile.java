@@ -1,0 +1,14 @@
+package benchtrue.intake;
+
+/**
+ * A file that was read.
+ *
+ * @param name path within the shop folder with forward slashes, such as {@code exports/time-log-2026-10.csv}
+ * @param table the table its rows belong to
+ * @param sha256 digest of its bytes in lower-case hexadecimal
+ * @param bytes its size
+ * @param firstRow first of its rows in {@link TableRows}
+ * @param rows how many rows it holds
+ * @param day the day its name tells, or {@link benchtrue.shop.Absent#DAY}
+ */
+public record InputFile(String name, Table table, String sha256, long bytes, int firstRow, int rows, int day) {}

@@ -1,0 +1,33 @@
+package benchtrue.intake;
+
+/** Why the text of a cell can't be used. */
+enum Problem {
+    NONE(""),
+    EMPTY(""),
+    UNREADABLE(""),
+    NEGATIVE(", not below zero"),
+    TOO_LARGE(", of a size that a shop can have"),
+    UNLIKELY_DAY(", between 1900 and 2199"),
+    TOO_LONG(", at most " + Dictionary.LONGEST + " bytes long"),
+    CONTROL_CHARACTER(", without control characters");
+
+    private final String limit;
+
+    Problem(String limit) {
+        this.limit = limit;
+    }
+
+    /** Returns the problem of a cell in words. */
+    String words(Column column, String found) {
+        String expected = "expected " + column.cell().expected() + limit;
+        return this == EMPTY
+                ? column.header() + ": empty, " + expected
+                : column.header() + ": found \"" + shown(found) + "\", " + expected;
+    }
+
+    /** Returns text made fit for one line of a message. */
+    static String shown(String text) {
+        String cut = text.length() > 60 ? text.substring(0, 60) + "..." : text;
+        return cut.replaceAll("\\p{Cntrl}", "?");
+    }
+}

@@ -1,0 +1,49 @@
+package benchtrue.intake;
+
+import benchtrue.settings.Settings;
+import benchtrue.shop.Notice;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/** Reads the inbox and the price book of a shop folder. */
+public final class ReadExports {
+    /**
+     * Reads every file whose name begins with a table's name. Tables are read side by side; the result does not depend
+     * on it.
+     *
+     * @param shop the shop's folder with {@code exports/} and {@code price-book/}
+     * @param settings the shop's settings
+     * @throws benchtrue.shop.Refusal where a folder, a needed table or a needed column is missing, or a file is no table
+     */
+    public Exports read(Path shop, Settings settings) {
+        Inbox inbox = Inbox.find(shop);
+        List<ReadTable> tables = Stream.of(Table.values())
+                .parallel()
+                .map(table -> read(table, inbox))
+                .toList();
+        Map<Table, TableRows> rows = new EnumMap<>(Table.class);
+        List<InputFile> files = new ArrayList<>();
+        List<Notice> notices = new ArrayList<>(inbox.notices());
+        for (ReadTable read : tables) {
+            TableRows found = read.rows();
+            if (!found.files().isEmpty()) {
+                rows.put(found.table(), found);
+                files.addAll(found.files());
+                notices.addAll(read.notices());
+            }
+        }
+        return new Exports(rows, files, notices);
+    }
+
+    private static ReadTable read(Table table, Inbox inbox) {
+        ReadTable reader = new ReadTable(table);
+        for (ExportFile file : inbox.files(table)) {
+            reader.read(file, Dialect.CANONICAL);
+        }
+        return reader;
+    }
+}
