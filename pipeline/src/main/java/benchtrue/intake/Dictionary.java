@@ -117,16 +117,6 @@ final class Dictionary {
         return false;
     }
 
-    /** Returns whether a text holds nothing but blanks. */
-    boolean isBlank(int code) {
-        for (int i = (code == 0 ? 0 : ends.get(code - 1)) + 1; i < ends.get(code); i++) {
-            if (letters[i] != ' ' && letters[i] != '\t') {
-                return false;
-            }
-        }
-        return true;
-    }
-
     /** Returns the number of the format that a code's text was written in. */
     int format(int code) {
         return letters[code == 0 ? 0 : ends.get(code - 1)];

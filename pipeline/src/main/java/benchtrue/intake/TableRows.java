@@ -126,6 +126,12 @@ public final class TableRows {
         return found == null ? new int[1] : found.sameAs();
     }
 
+    /** Returns whether a code's text is there and can be read. */
+    public boolean usable(Column column, int code) {
+        TextColumn found = find(column);
+        return found != null && code != 0 && found.problem(code) == Problem.NONE;
+    }
+
     /** Returns whether a row's cells can all be read and its needed ones are there. */
     public boolean readable(int row) {
         return places.readable(row);

@@ -36,6 +36,9 @@ final class TextColumn {
 
     /** Takes the text of the next row and returns whether it can be used. */
     boolean add(byte[] bytes, int start, int end, CellFormat format, int formatNumber) {
+        if (blank(bytes, start, end)) {
+            return addEmpty();
+        }
         int from = guarded(bytes, start, end) ? start + 1 : start;
         int to = Math.min(end, from + Dictionary.LONGEST);
         int code = texts.code(bytes, from, to, column.cell().kind().isText() ? 0 : formatNumber);
@@ -43,7 +46,15 @@ final class TextColumn {
             understand(code, format, to < end);
         }
         codes.add(code);
-        return problems.get(code) == 0 && (code != 0 || column.cell().need() == Need.OPTIONAL);
+        return problems.get(code) == 0;
+    }
+
+    private static boolean blank(byte[] bytes, int start, int end) {
+        int at = start;
+        while (at < end && (bytes[at] == ' ' || bytes[at] == '\t')) {
+            at++;
+        }
+        return at == end;
     }
 
     /** Returns whether a leading apostrophe keeps a spreadsheet from running the text; it is no part of the text. */
@@ -69,9 +80,6 @@ final class TextColumn {
         if (texts.hasControl(code)) {
             return Reading.bad(Problem.CONTROL_CHARACTER);
         }
-        if (texts.isBlank(code)) {
-            return column.cell().need() == Need.REQUIRED ? Reading.bad(Problem.EMPTY) : Reading.NOTHING;
-        }
         return column.cell().kind().isText()
                 ? Reading.NOTHING
                 : ReadCell.read(column.cell(), format.canonical(column, texts.text(code)));
@@ -94,7 +102,7 @@ final class TextColumn {
     }
 
     long value(int code) {
-        return values.get(code);
+        return column.cell().kind().isText() ? Absent.AMOUNT : values.get(code);
     }
 
     Problem problem(int code) {

@@ -11,6 +11,9 @@ import java.util.List;
  * @param terms where it went
  */
 public record Balance(String name, String unit, long read, List<Term> terms) {
+    /** The place that the next stage takes apart. */
+    public static final String IN_LEDGER = "in the ledger";
+
     public Balance {
         terms = List.copyOf(terms);
     }

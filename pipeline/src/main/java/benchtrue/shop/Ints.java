@@ -20,6 +20,11 @@ public final class Ints {
         return values[place];
     }
 
+    /** Changes the value at a place. */
+    public void set(int place, int value) {
+        values[place] = value;
+    }
+
     /** Returns how many values there are. */
     public int size() {
         return size;

@@ -1,0 +1,109 @@
+package benchtrue.reconcile;
+
+import benchtrue.intake.Column;
+import benchtrue.intake.InputFile;
+import benchtrue.intake.LineColumn;
+import benchtrue.intake.OverheadColumn;
+import benchtrue.intake.PaidColumn;
+import benchtrue.intake.PartColumn;
+import benchtrue.intake.TableRows;
+import benchtrue.intake.TimeColumn;
+import benchtrue.shop.Absent;
+import benchtrue.shop.Balance;
+import benchtrue.shop.Overhead;
+import benchtrue.shop.PaidHours;
+import benchtrue.shop.PartUses;
+import benchtrue.shop.QuotedLines;
+import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.IntToLongFunction;
+import java.util.stream.IntStream;
+
+/** Sets what was read against where it went, in rows, seconds and ten-thousandths. */
+final class Balances {
+    private static final String SECONDS = "seconds";
+    private static final String MONEY = "ten-thousandths";
+
+    private Balances() {}
+
+    /** Balances the rows of each file of a table. */
+    static List<Balance> rows(Sifting table) {
+        List<Balance> balances = new ArrayList<>();
+        for (InputFile file : table.rows().files()) {
+            long[] counts = new long[Fate.values().length];
+            for (int row = file.firstRow(); row < file.firstRow() + file.rows(); row++) {
+                counts[table.fate(row).ordinal()]++;
+            }
+            List<Balance.Term> terms = new ArrayList<>();
+            for (Fate fate : Fate.values()) {
+                terms.add(new Balance.Term(fate.words(), counts[fate.ordinal()]));
+            }
+            balances.add(new Balance("rows of " + file.name(), "rows", file.rows(), terms));
+        }
+        return balances;
+    }
+
+    /** Balances the hours of the time log. */
+    static Balance hours(Sifting table, long sharedAway, long inLedger) {
+        TableRows rows = table.rows();
+        EntryHours hours = new EntryHours(rows);
+        Totals totals = new Totals("hours", SECONDS, table);
+        for (int row = 0; row < rows.size(); row++) {
+            totals.add(row, hours.seconds(row), rows.roundingOf(TimeColumn.HOURS, rows.code(TimeColumn.HOURS, row)));
+        }
+        totals.term("counted once where clock times overlap", sharedAway);
+        return totals.balance(inLedger);
+    }
+
+    /** Balances the money of the quoted lines. */
+    static List<Balance> lines(Sifting table, QuotedLines lines) {
+        return List.of(
+                column("labour quoted", MONEY, table, LineColumn.QUOTED_LABOUR, sum(lines.size(), lines::quotedLabour)),
+                column("parts quoted", MONEY, table, LineColumn.QUOTED_PARTS, sum(lines.size(), lines::quotedParts)),
+                column("labour billed", MONEY, table, LineColumn.BILLED_LABOUR, sum(lines.size(), lines::billedLabour)),
+                column("parts billed", MONEY, table, LineColumn.BILLED_PARTS, sum(lines.size(), lines::billedParts)));
+    }
+
+    static Balance overheads(Sifting table, List<Overhead> overheads) {
+        long inLedger = overheads.stream().mapToLong(Overhead::amount).sum();
+        return column("overheads", MONEY, table, OverheadColumn.AMOUNT, inLedger);
+    }
+
+    static Balance paid(Sifting table, List<PaidHours> paid) {
+        long inLedger = paid.stream().mapToLong(PaidHours::seconds).sum();
+        return column("hours paid", SECONDS, table, PaidColumn.HOURS, inLedger);
+    }
+
+    private static Balance column(String name, String unit, Sifting table, Column column, long inLedger) {
+        TableRows rows = table.rows();
+        Totals totals = new Totals(name, unit, table);
+        for (int row = 0; row < rows.size(); row++) {
+            totals.add(row, rows.value(column, row), rows.roundingOf(column, rows.code(column, row)));
+        }
+        return totals.balance(inLedger);
+    }
+
+    /** Balances what the parts drawn cost: quantity times unit cost, each row rounded once. */
+    static Balance parts(Sifting table, PartUses uses) {
+        TableRows rows = table.rows();
+        Totals totals = new Totals("parts drawn at cost", MONEY, table);
+        for (int row = 0; row < rows.size(); row++) {
+            long quantity = rows.value(PartColumn.QUANTITY, row);
+            long cost = rows.value(PartColumn.UNIT_COST, row);
+            if (Absent.has(quantity) && Absent.has(cost)) {
+                BigDecimal exact = new BigDecimal(BigInteger.valueOf(quantity).multiply(BigInteger.valueOf(cost)), 4);
+                BigDecimal whole = exact.setScale(0, RoundingMode.HALF_EVEN);
+                boolean countable = whole.toBigInteger().bitLength() < Long.SIZE - 1;
+                totals.add(row, countable ? whole.longValueExact() : Absent.AMOUNT, whole.subtract(exact));
+            }
+        }
+        return totals.balance(sum(uses.size(), row -> uses.get(row).cost()));
+    }
+
+    private static long sum(int rows, IntToLongFunction value) {
+        return IntStream.range(0, rows).mapToLong(value).filter(Absent::has).reduce(0, Math::addExact);
+    }
+}

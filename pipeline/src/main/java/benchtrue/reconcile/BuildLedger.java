@@ -1,0 +1,132 @@
+package benchtrue.reconcile;
+
+import benchtrue.intake.Exports;
+import benchtrue.intake.Need;
+import benchtrue.intake.Table;
+import benchtrue.shop.Balance;
+import benchtrue.shop.Notice;
+import benchtrue.shop.Overhead;
+import benchtrue.shop.PaidHours;
+import benchtrue.shop.PartUses;
+import benchtrue.shop.PriceBooks;
+import benchtrue.shop.QuotedLines;
+import benchtrue.shop.Tickets;
+import benchtrue.shop.TimeEntries;
+import benchtrue.shop.Wage;
+import benchtrue.shop.Wait;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Builds the ledger table by table: what others refer to comes first. */
+final class BuildLedger {
+    private final Exports exports;
+    private final AsOf asOf;
+    private final Map<Table, Sifting> tables = new EnumMap<>(Table.class);
+    private final List<Balance> balances = new ArrayList<>();
+
+    BuildLedger(Exports exports, int asOf) {
+        this.exports = exports;
+        this.asOf = new AsOf(asOf);
+    }
+
+    Reconciled build() {
+        for (Table table : Table.values()) {
+            tables.put(table, new Sifting(exports.rows(table)));
+        }
+        tables.values().parallelStream().forEach(BuildLedger::sift);
+        Ledger ledger = ledger();
+        tables.values().forEach(table -> balances.addAll(Balances.rows(table)));
+        balances.stream().filter(balance -> !balance.holds()).findFirst().ifPresent(failed -> {
+            throw new IllegalStateException("The balance fails: " + failed);
+        });
+        return new Reconciled(ledger, balances, notices(), new SetAside(tables), exports.files());
+    }
+
+    private static void sift(Sifting table) {
+        ResolveVersions.resolve(table);
+        table.setAsideUnreadable();
+    }
+
+    private Sifting table(Table table) {
+        return tables.get(table);
+    }
+
+    private Ledger ledger() {
+        PriceBooks books = new BuildBooks(table(Table.PRICE_BOOK)).build();
+        TypeKeys types = new TypeKeys(books);
+        Tickets tickets = new BuildTickets(table(Table.TICKETS), asOf.day()).build();
+        TicketKeys keys = new TicketKeys(tickets, table(Table.TICKETS));
+        BuildLines buildLines = new BuildLines(table(Table.QUOTED_LINES), tickets, keys, types);
+        QuotedLines lines = buildLines.build(books, asOf.day());
+        LineKeys lineKeys = buildLines.lineKeys();
+        People people = new People(table(Table.TIME_LOG), table(Table.TECHNICIANS), table(Table.PAID_HOURS));
+        BuildPay pay = new BuildPay(people, asOf);
+        List<Wage> wages = pay.wages(table(Table.TECHNICIANS));
+        List<PaidHours> paid = pay.paid(table(Table.PAID_HOURS));
+        TimeEntries time = time(
+                new BuildTime(table(Table.TIME_LOG), keys, types, lineKeys, people), tickets, lines, wages, people);
+        BuildParts buildParts = new BuildParts(table(Table.PARTS_USAGE), keys, lineKeys);
+        PartUses parts = buildParts.build(asOf.day());
+        BuildShop shop = new BuildShop(asOf);
+        List<Overhead> overheads = shop.overheads(table(Table.OVERHEADS));
+        List<Wait> waits = shop.waits(table(Table.WAITS), keys);
+        balances.addAll(Balances.lines(table(Table.QUOTED_LINES), lines));
+        balances.add(Balances.parts(table(Table.PARTS_USAGE), parts));
+        balances.add(Balances.overheads(table(Table.OVERHEADS), overheads));
+        balances.add(Balances.paid(table(Table.PAID_HOURS), paid));
+        return new Ledger(
+                asOf.day(),
+                types.names(),
+                people.names(),
+                buildParts.names(),
+                books,
+                tickets,
+                lines,
+                time,
+                parts,
+                wages,
+                paid,
+                overheads,
+                waits,
+                missing());
+    }
+
+    private TimeEntries time(BuildTime build, Tickets tickets, QuotedLines lines, List<Wage> wages, People people) {
+        TimeEntries time = build.build(asOf.day());
+        TimeDoubts doubts = new TimeDoubts(table(Table.TIME_LOG), build.rowsInOrder(), time);
+        doubts.outsideTicket(tickets);
+        doubts.longDays();
+        doubts.equalToQuote(lines);
+        if (!missing().contains(Table.TECHNICIANS.title())) {
+            doubts.withoutWage(wages, people.names().size());
+        }
+        long inLedger = 0;
+        for (int entry = 0; entry < time.size(); entry++) {
+            inLedger += time.seconds(entry);
+        }
+        balances.add(Balances.hours(table(Table.TIME_LOG), build.sharedAway(), inLedger));
+        return time;
+    }
+
+    private Set<String> missing() {
+        return Stream.of(Table.values())
+                .filter(table ->
+                        table.need() == Need.OPTIONAL && !exports.tables().containsKey(table))
+                .map(Table::title)
+                .collect(Collectors.toSet());
+    }
+
+    private List<Notice> notices() {
+        List<Notice> notices = new ArrayList<>(exports.notices());
+        Doubts all = new Doubts();
+        tables.values().forEach(table -> all.addAll(table.doubts()));
+        notices.addAll(all.notices());
+        return Collections.unmodifiableList(notices);
+    }
+}

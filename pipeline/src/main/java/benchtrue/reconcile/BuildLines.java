@@ -1,0 +1,158 @@
+package benchtrue.reconcile;
+
+import benchtrue.intake.Column;
+import benchtrue.intake.LineColumn;
+import benchtrue.intake.TableRows;
+import benchtrue.shop.Absent;
+import benchtrue.shop.ChargeKind;
+import benchtrue.shop.Outcome;
+import benchtrue.shop.PaidBy;
+import benchtrue.shop.PriceBooks;
+import benchtrue.shop.QuoteBasis;
+import benchtrue.shop.QuotedLine;
+import benchtrue.shop.QuotedLines;
+import benchtrue.shop.ReturnReason;
+import benchtrue.shop.Tickets;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Builds the quoted lines by ticket then line key. */
+final class BuildLines {
+    private static final Outcome[] OUTCOMES = Outcome.values();
+    private static final ChargeKind[] CHARGE_KINDS = ChargeKind.values();
+    private static final QuoteBasis[] QUOTE_BASES = QuoteBasis.values();
+    private static final PaidBy[] PAYERS = PaidBy.values();
+    private static final ReturnReason[] RETURN_REASONS = ReturnReason.values();
+    private final Sifting table;
+    private final TableRows rows;
+    private final Tickets tickets;
+    private final TicketKeys keys;
+    private final TypeKeys typeKeys;
+    private final int[] ticketOf;
+    private final int[] typeOf;
+    private LineKeys lineKeys;
+
+    BuildLines(Sifting table, Tickets tickets, TicketKeys keys, TypeKeys typeKeys) {
+        this.table = table;
+        rows = table.rows();
+        this.tickets = tickets;
+        this.keys = keys;
+        this.typeKeys = typeKeys;
+        ticketOf = keys.find(rows, LineColumn.TICKET);
+        typeOf = typeKeys.find(rows, LineColumn.REPAIR_TYPE);
+    }
+
+    QuotedLines build(PriceBooks books, int asOf) {
+        List<Integer> order = new ArrayList<>();
+        for (int row = 0; row < table.size(); row++) {
+            if (table.inQuestion(row)) {
+                check(row, asOf);
+            }
+            if (table.accepted(row)) {
+                order.add(row);
+            }
+        }
+        order.sort(Comparator.comparingInt(this::ticket).thenComparing(this::line));
+        lineKeys = new LineKeys(order, this::ticket, this::line, tickets.size());
+        QuotedLines.Builder lines = new QuotedLines.Builder();
+        int firstBook = books.versions().get(0).effective();
+        for (int row : order) {
+            lines.add(quoted(row));
+            if (Absent.firstOf(rows.day(LineColumn.QUOTED_ON, row), tickets.opened(ticket(row))) < firstBook) {
+                table.doubt(Doubt.QUOTED_BEFORE_FIRST_BOOK, row);
+            }
+        }
+        return lines.build();
+    }
+
+    /** Returns the lines' keys; there once the lines are built. */
+    LineKeys lineKeys() {
+        return lineKeys;
+    }
+
+    private void check(int row, int asOf) {
+        int ticket = ticket(row);
+        if (ticket == TicketKeys.UNKNOWN) {
+            String key = rows.text(LineColumn.TICKET, row);
+            table.setAside(row, LineColumn.TICKET, key, keys.expected(key));
+        }
+        if (typeOf[rows.code(LineColumn.REPAIR_TYPE, row)] == TypeKeys.UNKNOWN) {
+            String key = rows.text(LineColumn.REPAIR_TYPE, row);
+            table.setAside(row, LineColumn.REPAIR_TYPE, key, typeKeys.expected(key));
+        }
+        if (ticket == TicketKeys.AFTER || rows.day(LineColumn.QUOTED_ON, row) > asOf) {
+            table.after(row);
+        }
+    }
+
+    private int ticket(int row) {
+        return ticketOf[rows.code(LineColumn.TICKET, row)];
+    }
+
+    private String line(int row) {
+        return rows.text(LineColumn.LINE, row);
+    }
+
+    private QuotedLine quoted(int row) {
+        int reworkOf = earlierTicket(row);
+        return new QuotedLine(
+                ticket(row),
+                line(row),
+                typeOf[rows.code(LineColumn.REPAIR_TYPE, row)],
+                rows.value(LineColumn.QUOTED_HOURS, row),
+                rows.value(LineColumn.QUOTED_LABOUR, row),
+                rows.value(LineColumn.QUOTED_PARTS, row),
+                word(LineColumn.OUTCOME, row, OUTCOMES),
+                rows.day(LineColumn.QUOTED_ON, row),
+                first(row, LineColumn.FIRST_QUOTED_HOURS, LineColumn.QUOTED_HOURS),
+                first(row, LineColumn.FIRST_QUOTED_LABOUR, LineColumn.QUOTED_LABOUR),
+                rows.value(LineColumn.BILLED_LABOUR, row),
+                rows.value(LineColumn.BILLED_PARTS, row),
+                word(LineColumn.CHARGE_KIND, row, CHARGE_KINDS),
+                word(LineColumn.QUOTE_BASIS, row, QUOTE_BASES),
+                word(LineColumn.PAID_BY, row, PAYERS),
+                reworkOf,
+                earlierLine(row, reworkOf),
+                Absent.has(rows.value(LineColumn.RETURN_REASON, row))
+                        ? word(LineColumn.RETURN_REASON, row, RETURN_REASONS)
+                        : null);
+    }
+
+    /** Returns the word of a cell; the first of the words is what an empty cell means. */
+    private <E> E word(Column column, int row, E[] words) {
+        long place = rows.value(column, row);
+        return words[Absent.has(place) ? (int) place : 0];
+    }
+
+    /** Returns the figure of the first quote: stated, else of the oldest export that says something else. */
+    private long first(int row, Column stated, Column quoted) {
+        long first = rows.value(stated, row);
+        for (int older : Absent.has(first) ? List.<Integer>of() : table.replaced(row)) {
+            long figure = rows.readable(older) ? rows.value(quoted, older) : Absent.AMOUNT;
+            boolean accepted = word(LineColumn.OUTCOME, older, OUTCOMES) == Outcome.ACCEPTED;
+            first = Absent.has(figure) && figure > 0 && accepted ? figure : first;
+        }
+        return first;
+    }
+
+    private int earlierTicket(int row) {
+        int found = keys.find(rows.text(LineColumn.REWORK_OF, row));
+        if (found < Absent.INDEX) {
+            table.doubt(Doubt.UNKNOWN_EARLIER_TICKET, row);
+        }
+        return Math.max(found, Absent.INDEX);
+    }
+
+    private int earlierLine(int row, int ticket) {
+        String line = rows.text(LineColumn.REWORK_OF_LINE, row);
+        if (line.isEmpty() || ticket == Absent.INDEX) {
+            return Absent.INDEX;
+        }
+        int found = lineKeys.find(ticket, lineKeys.code(line));
+        if (found == Absent.INDEX) {
+            table.doubt(Doubt.UNKNOWN_EARLIER_TICKET, row);
+        }
+        return found;
+    }
+}

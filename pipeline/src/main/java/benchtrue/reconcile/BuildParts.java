@@ -1,0 +1,119 @@
+package benchtrue.reconcile;
+
+import benchtrue.intake.PartColumn;
+import benchtrue.intake.TableRows;
+import benchtrue.shop.Absent;
+import benchtrue.shop.Money;
+import benchtrue.shop.Names;
+import benchtrue.shop.PartKind;
+import benchtrue.shop.PartUse;
+import benchtrue.shop.PartUses;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.TreeSet;
+
+/** Builds the parts drawn by ticket. */
+final class BuildParts {
+    private static final PartKind[] KINDS = PartKind.values();
+
+    /** Costs above this can't be counted; no single part costs a thousand million. */
+    private static final double MOST_MONEY = 1e9;
+
+    private final Sifting table;
+    private final TableRows rows;
+    private final TicketKeys keys;
+    private final LineKeys lines;
+    private final Names names;
+    private final int[] ticketOf;
+    private final int[] lineOf;
+
+    BuildParts(Sifting table, TicketKeys keys, LineKeys lines) {
+        this.table = table;
+        rows = table.rows();
+        this.keys = keys;
+        this.lines = lines;
+        ticketOf = keys.find(rows, PartColumn.TICKET);
+        lineOf = lines.codes(rows, PartColumn.LINE);
+        TreeSet<String> parts = new TreeSet<>();
+        for (int code = 1; code < rows.distinct(PartColumn.PART); code++) {
+            parts.add(rows.textOf(PartColumn.PART, code));
+        }
+        names = Names.of(parts);
+    }
+
+    Names names() {
+        return names;
+    }
+
+    PartUses build(int asOf) {
+        List<Integer> order = new ArrayList<>();
+        for (int row = 0; row < table.size(); row++) {
+            if (table.inQuestion(row)) {
+                check(row, asOf);
+            }
+            if (table.accepted(row)) {
+                order.add(row);
+            }
+        }
+        order.sort(Comparator.comparingInt((Integer row) -> ticket(row))
+                .thenComparingInt(row -> rows.day(PartColumn.USED_ON, row)));
+        PartUses.Builder uses = new PartUses.Builder();
+        order.forEach(row -> uses.add(use(row)));
+        new OutlyingQuantities(table).list(order);
+        return uses.build();
+    }
+
+    private void check(int row, int asOf) {
+        int ticket = ticket(row);
+        if (ticket == TicketKeys.UNKNOWN) {
+            String key = rows.text(PartColumn.TICKET, row);
+            table.setAside(row, PartColumn.TICKET, key, keys.expected(key));
+        }
+        double price = Math.max(amount(PartColumn.UNIT_COST, row), amount(PartColumn.UNIT_CHARGE, row));
+        if (Math.abs(amount(PartColumn.QUANTITY, row)) * price > MOST_MONEY) {
+            String found = rows.text(PartColumn.QUANTITY, row);
+            table.setAside(row, PartColumn.QUANTITY, found, "an amount of money that a shop can have");
+        }
+        if (ticket == TicketKeys.AFTER || rows.day(PartColumn.USED_ON, row) > asOf) {
+            table.after(row);
+        }
+    }
+
+    private double amount(PartColumn column, int row) {
+        long value = rows.value(column, row);
+        return Absent.has(value) ? Money.units(value) : 0;
+    }
+
+    private int ticket(int row) {
+        return ticketOf[rows.code(PartColumn.TICKET, row)];
+    }
+
+    private PartUse use(int row) {
+        long kind = rows.value(PartColumn.KIND, row);
+        if (rows.value(PartColumn.UNIT_COST, row) == 0) {
+            table.doubt(Doubt.ZERO_COST_PART, row);
+        }
+        return new PartUse(
+                ticket(row),
+                line(row),
+                names.code(rows.text(PartColumn.PART, row)),
+                rows.value(PartColumn.QUANTITY, row),
+                rows.value(PartColumn.UNIT_COST, row),
+                rows.value(PartColumn.UNIT_CHARGE, row),
+                rows.day(PartColumn.USED_ON, row),
+                KINDS[Absent.has(kind) ? (int) kind : 0]);
+    }
+
+    private int line(int row) {
+        int code = rows.code(PartColumn.LINE, row);
+        if (code == 0) {
+            return Absent.INDEX;
+        }
+        int line = ticket(row) < 0 ? Absent.INDEX : lines.find(ticket(row), lineOf[code]);
+        if (line == Absent.INDEX) {
+            table.doubt(Doubt.UNKNOWN_PART_LINE, row);
+        }
+        return line;
+    }
+}

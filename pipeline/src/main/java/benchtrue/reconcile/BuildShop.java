@@ -1,0 +1,82 @@
+package benchtrue.reconcile;
+
+import benchtrue.intake.OverheadColumn;
+import benchtrue.intake.TableRows;
+import benchtrue.intake.WaitColumn;
+import benchtrue.shop.Absent;
+import benchtrue.shop.CostBehaviour;
+import benchtrue.shop.Overhead;
+import benchtrue.shop.Wait;
+import benchtrue.shop.WaitReason;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Builds the overheads and the waits. */
+final class BuildShop {
+    private static final CostBehaviour[] BEHAVIOURS = CostBehaviour.values();
+    private static final WaitReason[] REASONS = WaitReason.values();
+    private final AsOf asOf;
+
+    BuildShop(AsOf asOf) {
+        this.asOf = asOf;
+    }
+
+    List<Overhead> overheads(Sifting table) {
+        TableRows rows = table.rows();
+        List<Overhead> overheads = new ArrayList<>();
+        for (int row = 0; row < table.size(); row++) {
+            int month = rows.day(OverheadColumn.MONTH, row);
+            if (month > asOf.month()) {
+                table.after(row);
+            }
+            if (table.accepted(row)) {
+                long behaviour = rows.value(OverheadColumn.BEHAVIOUR, row);
+                overheads.add(new Overhead(
+                        month,
+                        rows.text(OverheadColumn.ACCOUNT, row),
+                        rows.value(OverheadColumn.AMOUNT, row),
+                        BEHAVIOURS[Absent.has(behaviour) ? (int) behaviour : 0]));
+            }
+        }
+        overheads.sort(Comparator.comparingInt(Overhead::month).thenComparing(Overhead::account));
+        return overheads;
+    }
+
+    List<Wait> waits(Sifting table, TicketKeys keys) {
+        TableRows rows = table.rows();
+        int[] ticketOf = keys.find(rows, WaitColumn.TICKET);
+        List<Wait> waits = new ArrayList<>();
+        for (int row = 0; row < table.size(); row++) {
+            int ticket = ticketOf[rows.code(WaitColumn.TICKET, row)];
+            if (table.inQuestion(row)) {
+                check(table, row, ticket, keys);
+            }
+            if (table.accepted(row)) {
+                int to = rows.day(WaitColumn.TO, row);
+                waits.add(new Wait(
+                        ticket,
+                        rows.day(WaitColumn.FROM, row),
+                        to > asOf.day() ? Absent.DAY : to,
+                        REASONS[rows.day(WaitColumn.REASON, row)]));
+            }
+        }
+        waits.sort(Comparator.comparingInt(Wait::ticket).thenComparingInt(Wait::from));
+        return waits;
+    }
+
+    private void check(Sifting table, int row, int ticket, TicketKeys keys) {
+        TableRows rows = table.rows();
+        if (ticket == TicketKeys.UNKNOWN) {
+            String key = rows.text(WaitColumn.TICKET, row);
+            table.setAside(row, WaitColumn.TICKET, key, keys.expected(key));
+        }
+        int to = rows.day(WaitColumn.TO, row);
+        if (Absent.has(to) && to < rows.day(WaitColumn.FROM, row)) {
+            table.setAside(row, WaitColumn.TO, rows.text(WaitColumn.TO, row), "a day not before the first one");
+        }
+        if (ticket == TicketKeys.AFTER || rows.day(WaitColumn.FROM, row) > asOf.day()) {
+            table.after(row);
+        }
+    }
+}

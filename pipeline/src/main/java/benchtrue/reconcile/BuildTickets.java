@@ -1,0 +1,94 @@
+package benchtrue.reconcile;
+
+import benchtrue.intake.TableRows;
+import benchtrue.intake.TicketColumn;
+import benchtrue.shop.Absent;
+import benchtrue.shop.Ticket;
+import benchtrue.shop.TicketStatus;
+import benchtrue.shop.Tickets;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Builds the tickets as they stood on the as-of date. */
+final class BuildTickets {
+    private static final TicketStatus[] STATUSES = TicketStatus.values();
+    private final Sifting table;
+    private final TableRows rows;
+    private final int asOf;
+    private final Map<String, Integer> places = new HashMap<>();
+
+    BuildTickets(Sifting table, int asOf) {
+        this.table = table;
+        rows = table.rows();
+        this.asOf = asOf;
+    }
+
+    Tickets build() {
+        List<Integer> order = new ArrayList<>();
+        for (int row = 0; row < table.size(); row++) {
+            if (table.accepted(row) && rows.day(TicketColumn.OPENED, row) > asOf) {
+                table.after(row);
+            } else if (table.accepted(row)) {
+                order.add(row);
+            }
+        }
+        order.sort(Comparator.comparing(row -> rows.text(TicketColumn.TICKET, row)));
+        for (int ticket = 0; ticket < order.size(); ticket++) {
+            places.put(rows.text(TicketColumn.TICKET, order.get(ticket)), ticket);
+        }
+        Tickets.Builder tickets = new Tickets.Builder();
+        order.forEach(row -> tickets.add(ticket(row)));
+        return tickets.build();
+    }
+
+    private Ticket ticket(int row) {
+        int opened = rows.day(TicketColumn.OPENED, row);
+        int closed = upToAsOf(rows.day(TicketColumn.CLOSED, row));
+        int finished = upToAsOf(rows.day(TicketColumn.FINISHED, row));
+        if (Absent.has(closed) && closed < opened || Absent.has(finished) && finished < opened) {
+            table.doubt(Doubt.CLOSED_BEFORE_OPENED, row);
+        }
+        return new Ticket(
+                rows.text(TicketColumn.TICKET, row),
+                opened,
+                rows.day(TicketColumn.PROMISED, row),
+                closed,
+                finished,
+                status(row, closed),
+                rows.text(TicketColumn.INSTRUMENT_CLASS, row),
+                rows.day(TicketColumn.BUILT_YEAR, row),
+                Traits.of(rows.text(TicketColumn.TRAITS, row)),
+                rows.text(TicketColumn.QUOTED_BY, row),
+                earlier(row));
+    }
+
+    private int upToAsOf(int day) {
+        return day > asOf ? Absent.DAY : day;
+    }
+
+    private TicketStatus status(int row, int closed) {
+        TicketStatus dated = Absent.has(closed) ? TicketStatus.CLOSED : TicketStatus.OPEN;
+        long word = rows.value(TicketColumn.STATUS, row);
+        if (!Absent.has(word)
+                || rows.day(TicketColumn.CLOSED, row) > asOf && STATUSES[(int) word] != TicketStatus.VOID) {
+            return dated;
+        }
+        TicketStatus status = STATUSES[(int) word];
+        if (status != TicketStatus.VOID && status != dated) {
+            table.doubt(Doubt.STATUS_AGAINST_DATES, row);
+        }
+        return status;
+    }
+
+    private int earlier(int row) {
+        String key = rows.text(TicketColumn.REWORK_OF, row);
+        Integer place = places.get(key);
+        if (!key.isEmpty() && place == null) {
+            table.doubt(Doubt.UNKNOWN_EARLIER_TICKET, row);
+        }
+        return place == null ? Absent.INDEX : place;
+    }
+}

@@ -1,0 +1,174 @@
+package benchtrue.reconcile;
+
+import benchtrue.intake.TableRows;
+import benchtrue.intake.TimeColumn;
+import benchtrue.shop.Absent;
+import benchtrue.shop.Ints;
+import benchtrue.shop.TimeEntries;
+import benchtrue.shop.TimeEntry;
+import benchtrue.shop.TimeKind;
+import java.util.Arrays;
+import java.util.BitSet;
+
+/** Builds the time entries by ticket then day. */
+final class BuildTime {
+    private static final TimeKind[] KINDS = TimeKind.values();
+    private final Sifting table;
+    private final TableRows rows;
+    private final TicketKeys keys;
+    private final TypeKeys types;
+    private final LineKeys lines;
+    private final EntryTickets tickets;
+    private final EntryHours hours;
+    private final int[] lineOf;
+    private final int[] typeOf;
+    private final int[] technicianOf;
+    private final long[] seconds;
+    private BitSet cancelled = new BitSet();
+    private int[] order = {};
+    private long sharedAway;
+
+    BuildTime(Sifting table, TicketKeys keys, TypeKeys types, LineKeys lines, People people) {
+        this.table = table;
+        rows = table.rows();
+        this.keys = keys;
+        this.types = types;
+        this.lines = lines;
+        tickets = new EntryTickets(rows, keys);
+        hours = new EntryHours(rows);
+        lineOf = lines.codes(rows, TimeColumn.LINE);
+        typeOf = types.find(rows, TimeColumn.REPAIR_TYPE);
+        technicianOf = people.codes(rows, TimeColumn.TECHNICIAN);
+        seconds = new long[rows.size()];
+    }
+
+    TimeEntries build(int asOf) {
+        for (int row = 0; row < seconds.length; row++) {
+            seconds[row] = hours.seconds(row);
+            if (table.inQuestion(row)) {
+                check(row, asOf);
+            }
+        }
+        cancelled = new CancelPairs(table, tickets, seconds).pair();
+        sharedAway = new ClockOverlaps(table, hours, technicianOf, cancelled).share(seconds);
+        order = order();
+        TimeEntries.Builder entries = new TimeEntries.Builder();
+        for (int row : order) {
+            add(entries, row);
+        }
+        return entries.build();
+    }
+
+    private void check(int row, int asOf) {
+        hours.check(table, row);
+        int ticket = tickets.ticket(row);
+        if (ticket == TicketKeys.UNKNOWN) {
+            String key = tickets.unknown(row);
+            table.setAside(row, TimeColumn.TICKET, key, keys.expected(key));
+        }
+        if (type(row) == TypeKeys.UNKNOWN) {
+            String key = rows.text(TimeColumn.REPAIR_TYPE, row);
+            table.setAside(row, TimeColumn.REPAIR_TYPE, key, types.expected(key));
+        }
+        if (ticket == TicketKeys.AFTER || rows.day(TimeColumn.WORK_DATE, row) > asOf) {
+            table.after(row);
+        }
+    }
+
+    private int type(int row) {
+        return typeOf[rows.code(TimeColumn.REPAIR_TYPE, row)];
+    }
+
+    /** Returns the rows that count by ticket, then day, then as they were read. */
+    private int[] order() {
+        Ints rowsThatCount = new Ints();
+        for (int row = 0; row < seconds.length; row++) {
+            if (table.accepted(row) && !cancelled.get(row)) {
+                rowsThatCount.add(row);
+            }
+        }
+        return byTicketThenDay(rowsThatCount.toArray());
+    }
+
+    private int[] byTicketThenDay(int[] order) {
+        int most = Arrays.stream(order).map(tickets::ticket).max().orElse(0);
+        int[] starts = new int[most + 4];
+        for (int row : order) {
+            starts[tickets.ticket(row) + 3]++;
+        }
+        for (int i = 1; i < starts.length; i++) {
+            starts[i] += starts[i - 1];
+        }
+        int[] sorted = new int[order.length];
+        int[] next = starts.clone();
+        for (int row : order) {
+            sorted[next[tickets.ticket(row) + 2]++] = row;
+        }
+        for (int i = 0; i + 1 < starts.length; i++) {
+            byDay(sorted, starts[i], starts[i + 1]);
+        }
+        return sorted;
+    }
+
+    private void byDay(int[] order, int from, int to) {
+        long[] keyed = new long[to - from];
+        for (int i = from; i < to; i++) {
+            keyed[i - from] = (long) rows.day(TimeColumn.WORK_DATE, order[i]) << 32 | order[i];
+        }
+        Arrays.sort(keyed);
+        for (int i = from; i < to; i++) {
+            order[i] = (int) keyed[i - from];
+        }
+    }
+
+    private void add(TimeEntries.Builder entries, int row) {
+        int ticket = tickets.ticket(row);
+        TimeEntry entry = new TimeEntry(
+                ticket,
+                line(row, ticket),
+                type(row),
+                technicianOf[rows.code(TimeColumn.TECHNICIAN, row)],
+                rows.day(TimeColumn.WORK_DATE, row),
+                seconds[row],
+                kind(row, ticket));
+        if (ticket == TimeEntries.SHARED) {
+            entries.addShared(entry, tickets.shared(row));
+        } else {
+            entries.add(entry);
+        }
+    }
+
+    private int line(int row, int ticket) {
+        int code = rows.code(TimeColumn.LINE, row);
+        if (code == 0) {
+            return Absent.INDEX;
+        }
+        int line = ticket < 0 ? Absent.INDEX : lines.find(ticket, lineOf[code]);
+        if (line == Absent.INDEX) {
+            table.doubt(Doubt.UNKNOWN_LINE, row);
+        }
+        return line;
+    }
+
+    private TimeKind kind(int row, int ticket) {
+        long word = rows.value(TimeColumn.KIND, row);
+        if (!Absent.has(word)) {
+            return ticket == Absent.INDEX ? TimeKind.SHOP : TimeKind.BENCH;
+        }
+        if (KINDS[(int) word] == TimeKind.BENCH && ticket == Absent.INDEX) {
+            table.doubt(Doubt.BENCH_WITHOUT_TICKET, row);
+            return TimeKind.SHOP;
+        }
+        return KINDS[(int) word];
+    }
+
+    /** Returns the seconds that were read but counted once only, because clock times overlap. */
+    long sharedAway() {
+        return sharedAway;
+    }
+
+    /** Returns the row of each entry. */
+    int[] rowsInOrder() {
+        return order;
+    }
+}

@@ -1,0 +1,73 @@
+package benchtrue.reconcile;
+
+import benchtrue.intake.TableRows;
+import benchtrue.intake.TimeColumn;
+import benchtrue.shop.TimeEntries;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/** The tickets that entries name: none, one, or several that share one stretch. */
+final class EntryTickets {
+    private final TicketKeys keys;
+    private final TableRows rows;
+    private final int[] ticketOf;
+    private final Map<Integer, int[]> shared = new HashMap<>();
+
+    EntryTickets(TableRows rows, TicketKeys keys) {
+        this.rows = rows;
+        this.keys = keys;
+        ticketOf = keys.find(rows, TimeColumn.TICKET);
+        for (int code = 0; code < ticketOf.length; code++) {
+            if (ticketOf[code] == TicketKeys.UNKNOWN) {
+                ticketOf[code] = several(code);
+            }
+        }
+    }
+
+    private int several(int code) {
+        int[] tickets = parts(code).mapToInt(keys::find).distinct().sorted().toArray();
+        if (tickets.length == 0) {
+            return TicketKeys.UNKNOWN;
+        }
+        if (tickets.length == 1 || tickets[0] < 0) {
+            return tickets[0];
+        }
+        shared.put(code, tickets);
+        return TimeEntries.SHARED;
+    }
+
+    private Stream<String> parts(int code) {
+        return Stream.of(rows.textOf(TimeColumn.TICKET, code).split(";"))
+                .map(String::strip)
+                .filter(key -> !key.isEmpty());
+    }
+
+    /** Returns a ticket's index, absent, {@link TimeEntries#SHARED}, or what {@link TicketKeys#find} says of a bad one. */
+    int ticket(int row) {
+        return ticketOf[rows.code(TimeColumn.TICKET, row)];
+    }
+
+    /** Returns the tickets that share a row. */
+    int[] shared(int row) {
+        return shared.get(rows.code(TimeColumn.TICKET, row));
+    }
+
+    /** Returns the row's tickets, none where it names none. */
+    IntStream all(int row) {
+        int ticket = ticket(row);
+        return ticket == TimeEntries.SHARED
+                ? IntStream.of(shared(row))
+                : IntStream.of(ticket).filter(one -> one >= 0);
+    }
+
+    /** Returns the first of a row's keys that is unknown. */
+    String unknown(int row) {
+        int code = rows.code(TimeColumn.TICKET, row);
+        return parts(code)
+                .filter(key -> keys.find(key) == TicketKeys.UNKNOWN)
+                .findFirst()
+                .orElse(rows.textOf(TimeColumn.TICKET, code));
+    }
+}

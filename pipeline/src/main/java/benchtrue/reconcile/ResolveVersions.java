@@ -1,0 +1,132 @@
+package benchtrue.reconcile;
+
+import benchtrue.intake.Column;
+import benchtrue.intake.InputFile;
+import benchtrue.intake.Kind;
+import benchtrue.intake.Table;
+import benchtrue.intake.TableRows;
+import benchtrue.shop.Ints;
+import java.util.List;
+
+/**
+ * Decides which row counts where exports overlap or correct one another. Rows are taken older exports first; a row that
+ * came back corrected stands in the place of the row it came from. Rows with a key: the newest that can be read counts.
+ * Rows without one: as many of the same content count as the file with the most of them holds.
+ */
+final class ResolveVersions {
+    private final Sifting table;
+    private final TableRows rows;
+    private final ReturnedRows returned;
+    private final Contents all;
+    private final Contents key;
+    private final GoneTwins twins;
+    private RowGroups keyed;
+    private RowGroups unkeyed;
+    private Ints counted;
+    private Ints countedIn;
+    private Ints countedThere;
+
+    private ResolveVersions(Sifting table) {
+        this.table = table;
+        rows = table.rows();
+        returned = ReturnedRows.find(table);
+        List<Column> columns = rows.table().columns().stream()
+                .filter(column -> column.cell().kind() != Kind.PASSED)
+                .toList();
+        all = new Contents(rows, columns);
+        key = new Contents(rows, rows.table().key());
+        twins = new GoneTwins(table, returned, all);
+        forget();
+    }
+
+    static void resolve(Sifting table) {
+        ResolveVersions versions = new ResolveVersions(table);
+        for (int file = 0; file < table.rows().files().size(); file++) {
+            versions.resolve(file);
+        }
+    }
+
+    private void forget() {
+        keyed = new RowGroups(key);
+        unkeyed = new RowGroups(all);
+        counted = new Ints();
+        countedIn = new Ints();
+        countedThere = new Ints();
+    }
+
+    private void resolve(int place) {
+        InputFile file = rows.files().get(place);
+        if (rows.table() == Table.PRICE_BOOK) {
+            forget();
+        }
+        twins.begin(place);
+        for (int row = file.firstRow(); row < file.firstRow() + file.rows(); row++) {
+            if (returned.isGone(row)) {
+                table.decide(row, Fate.SUPERSEDED);
+            }
+            if (returned.isReturned(row)) {
+                continue;
+            }
+            int counting = returned.last(row);
+            if (counting != row) {
+                table.stand(counting, row);
+            }
+            if (counting == row && twins.takes(row)) {
+                table.decide(row, Fate.SUPERSEDED);
+            } else {
+                take(counting, place);
+            }
+        }
+    }
+
+    private void take(int row, int file) {
+        if (key.complete(row) && !takeKeyed(row) || !key.complete(row)) {
+            takeUnkeyed(row, file);
+        }
+    }
+
+    /** Returns false for a row that can't be read while an older one of its key can. */
+    private boolean takeKeyed(int row) {
+        int before = keyed.size();
+        int group = keyed.group(row);
+        int rival = keyed.member(group);
+        if (keyed.size() > before) {
+            return true;
+        }
+        if (all.equal(rival, row)) {
+            table.decide(row, Fate.REPEATED);
+            return true;
+        }
+        if (rows.readable(rival) && !rows.readable(row)) {
+            return false;
+        }
+        table.decide(rival, Fate.SUPERSEDED);
+        table.replaces(row, rival);
+        keyed.stand(group, row);
+        if (rows.readable(rival)) {
+            boolean oneFile = table.file(rival) == table.file(row);
+            table.doubt(
+                    oneFile ? Doubt.KEY_TWICE_IN_FILE : Doubt.KEY_CHANGED, row, () -> "replaces " + rows.place(rival));
+        }
+        return true;
+    }
+
+    private void takeUnkeyed(int row, int file) {
+        int group = unkeyed.group(row);
+        if (group == counted.size()) {
+            counted.add(0);
+            countedIn.add(file);
+            countedThere.add(0);
+        }
+        if (countedIn.get(group) != file) {
+            countedIn.set(group, file);
+            countedThere.set(group, 0);
+        }
+        countedThere.set(group, countedThere.get(group) + 1);
+        if (countedThere.get(group) > counted.get(group)) {
+            counted.set(group, countedThere.get(group));
+        } else {
+            table.decide(row, Fate.REPEATED);
+        }
+    }
+}

@@ -1,0 +1,116 @@
+package benchtrue.reconcile;
+
+import benchtrue.intake.InputFile;
+import benchtrue.intake.SourceColumn;
+import benchtrue.intake.TableRows;
+import benchtrue.shop.Absent;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/** Rows that were set aside, corrected and put back, each with the row it came from. */
+final class ReturnedRows {
+    private final Sifting table;
+    private final TableRows rows;
+    private final Map<Integer, Integer> successors = new HashMap<>();
+    private final Map<Integer, Integer> sources = new HashMap<>();
+
+    private ReturnedRows(Sifting table) {
+        this.table = table;
+        rows = table.rows();
+    }
+
+    static ReturnedRows find(Sifting table) {
+        ReturnedRows returned = new ReturnedRows(table);
+        if (table.rows().has(SourceColumn.SOURCE_DIGEST)) {
+            returned.find();
+        }
+        return returned;
+    }
+
+    private void find() {
+        Map<String, InputFile> files = new HashMap<>();
+        rows.files().forEach(file -> files.put(file.name(), file));
+        for (int row = 0; row < rows.size(); row++) {
+            if (rows.code(SourceColumn.SOURCE_FILE, row) == 0) {
+                continue;
+            }
+            Optional<Integer> source = source(row, files.get(rows.text(SourceColumn.SOURCE_FILE, row)));
+            if (source.isEmpty() || leadsTo(row, source.get())) {
+                table.doubt(Doubt.SOURCE_NOT_FOUND, row);
+            } else {
+                succeed(row, source.get());
+            }
+        }
+    }
+
+    private Optional<Integer> source(int row, InputFile file) {
+        int line = rows.day(SourceColumn.SOURCE_LINE, row);
+        if (file == null || !Absent.has(line)) {
+            return Optional.empty();
+        }
+        int low = file.firstRow();
+        int high = low + file.rows();
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (rows.line(middle) < line) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
+        }
+        boolean found = low < file.firstRow() + file.rows()
+                && rows.line(low) == line
+                && RowText.digest(rows, low).equals(rows.text(SourceColumn.SOURCE_DIGEST, row));
+        return found ? Optional.of(low) : Optional.empty();
+    }
+
+    /** Returns whether following the successors of a row ends at another: a circle that a file can claim. */
+    private boolean leadsTo(int row, int end) {
+        Integer at = row;
+        while (at != null && at != end) {
+            at = successors.get(at);
+        }
+        return at != null;
+    }
+
+    /** Where two rows came from the same one, the later file's counts and takes the place of the other. */
+    private void succeed(int row, int source) {
+        Integer rival = successors.put(source, row);
+        sources.put(row, source);
+        if (rival != null) {
+            int end = rival;
+            while (successors.containsKey(end)) {
+                end = successors.get(end);
+            }
+            successors.put(source, rival);
+            successors.put(end, row);
+        }
+    }
+
+    boolean isEmpty() {
+        return sources.isEmpty();
+    }
+
+    /** Returns the rows that something came back for. */
+    Iterable<Integer> gone() {
+        return successors.keySet();
+    }
+
+    boolean isGone(int row) {
+        return successors.containsKey(row);
+    }
+
+    boolean isReturned(int row) {
+        return sources.containsKey(row);
+    }
+
+    /** Returns the row that counts in the place of another: the last that came back for it, else itself. */
+    int last(int row) {
+        int at = row;
+        while (successors.containsKey(at)) {
+            at = successors.get(at);
+        }
+        return at;
+    }
+}

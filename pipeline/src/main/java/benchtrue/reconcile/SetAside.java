@@ -1,0 +1,58 @@
+package benchtrue.reconcile;
+
+import benchtrue.intake.Table;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+
+/** The rows that can't be used, with every reason and the original text of their canonical columns. */
+public final class SetAside {
+    private final Map<Table, Sifting> tables;
+    private final Map<Table, Long> counts = new EnumMap<>(Table.class);
+
+    SetAside(Map<Table, Sifting> tables) {
+        this.tables = new EnumMap<>(tables);
+        tables.forEach((table, sifting) -> {
+            long count = 0;
+            for (int row = 0; row < sifting.size(); row++) {
+                count += sifting.fate(row) == Fate.SET_ASIDE ? 1 : 0;
+            }
+            if (count > 0) {
+                counts.put(table, count);
+            }
+        });
+    }
+
+    /** Returns the tables of which rows were set aside. */
+    public List<Table> tables() {
+        return List.copyOf(counts.keySet());
+    }
+
+    /** Returns how many rows of a table were set aside. */
+    public long count(Table table) {
+        return counts.getOrDefault(table, 0L);
+    }
+
+    /** Hands over each row of a table that was set aside, older exports first. */
+    public void forEach(Table table, Consumer<SetAsideRow> taker) {
+        Sifting sifting = tables.get(table);
+        for (int row = 0; sifting != null && row < sifting.size(); row++) {
+            if (sifting.fate(row) == Fate.SET_ASIDE) {
+                taker.accept(row(sifting, row));
+            }
+        }
+    }
+
+    private static SetAsideRow row(Sifting table, int row) {
+        List<String> texts = new ArrayList<>();
+        RowText.columns(table.rows()).forEach(column -> texts.add(table.rows().text(column, row)));
+        return new SetAsideRow(
+                table.rows().files().get(table.rows().file(row)).name(),
+                table.rows().line(row),
+                RowText.digest(table.rows(), row),
+                table.reasons(row),
+                texts);
+    }
+}

@@ -1,0 +1,66 @@
+package benchtrue.reconcile;
+
+import benchtrue.intake.Column;
+import benchtrue.intake.TableRows;
+import benchtrue.intake.TicketColumn;
+import benchtrue.shop.Absent;
+import benchtrue.shop.Tickets;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/** Finds tickets by their keys, exactly as written; near misses are only suggested. */
+final class TicketKeys {
+    /** The ticket lies after the as-of date. */
+    static final int AFTER = -4;
+
+    /** No such ticket can be used. */
+    static final int UNKNOWN = -5;
+
+    private final Map<String, Integer> places = new HashMap<>();
+    private final Map<String, String> plain = new HashMap<>();
+    private final Tickets tickets;
+
+    TicketKeys(Tickets tickets, Sifting table) {
+        this.tickets = tickets;
+        for (int ticket = 0; ticket < tickets.size(); ticket++) {
+            places.put(tickets.ticket(ticket), ticket);
+        }
+        for (int row = 0; row < table.size(); row++) {
+            if (table.fate(row) == Fate.AFTER) {
+                places.put(table.rows().text(TicketColumn.TICKET, row), AFTER);
+            }
+        }
+    }
+
+    /** Returns the index of a ticket, {@link #AFTER} or {@link #UNKNOWN}; {@link Absent#INDEX} for an empty key. */
+    int find(String key) {
+        return key.isEmpty() ? Absent.INDEX : places.getOrDefault(key, UNKNOWN);
+    }
+
+    /** Returns what {@link #find} says for each code of a column. */
+    int[] find(TableRows rows, Column column) {
+        int[] found = new int[rows.distinct(column)];
+        for (int code = 0; code < found.length; code++) {
+            found[code] = find(rows.textOf(column, code));
+        }
+        return found;
+    }
+
+    /** Returns what to expect in place of a key that is unknown, with the nearest one there is. */
+    String expected(String key) {
+        return "a ticket of the table tickets"
+                + nearest(key)
+                        .map(near -> " (the nearest there is \"" + near + "\")")
+                        .orElse("");
+    }
+
+    private Optional<String> nearest(String key) {
+        if (plain.isEmpty()) {
+            for (int ticket = tickets.size() - 1; ticket >= 0; ticket--) {
+                plain.put(NearKey.plain(tickets.ticket(ticket)), tickets.ticket(ticket));
+            }
+        }
+        return Optional.ofNullable(plain.get(NearKey.plain(key)));
+    }
+}

@@ -1,0 +1,44 @@
+package benchtrue.reconcile;
+
+import benchtrue.intake.Column;
+import benchtrue.intake.TableRows;
+import benchtrue.shop.Absent;
+import benchtrue.shop.Names;
+import benchtrue.shop.NearestName;
+import benchtrue.shop.PriceBooks;
+import java.util.TreeSet;
+
+/** Repair types of every price book, and work that needs no book entry. */
+final class TypeKeys {
+    /** No price book has the repair type. */
+    static final int UNKNOWN = -2;
+
+    private final Names names;
+
+    TypeKeys(PriceBooks books) {
+        TreeSet<String> keys = books.keys();
+        keys.add(PriceBooks.ONE_OFF);
+        names = Names.of(keys);
+    }
+
+    Names names() {
+        return names;
+    }
+
+    /** Returns for each code of a column the repair type, {@link Absent#INDEX} for empty, or {@link #UNKNOWN}. */
+    int[] find(TableRows rows, Column column) {
+        int[] found = new int[rows.distinct(column)];
+        for (int code = 0; code < found.length; code++) {
+            int type = names.code(rows.textOf(column, code));
+            found[code] = code == 0 ? Absent.INDEX : type == Absent.INDEX ? UNKNOWN : type;
+        }
+        return found;
+    }
+
+    String expected(String key) {
+        return "a repair type of the price book"
+                + NearestName.to(key, names.all())
+                        .map(near -> " (the nearest there is \"" + near + "\")")
+                        .orElse("");
+    }
+}
