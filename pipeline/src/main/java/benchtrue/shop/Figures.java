@@ -62,6 +62,11 @@ public final class Figures {
         return Absent.has(seconds) ? hours(Hours.of(seconds)) : UNKNOWN;
     }
 
+    /** Returns seconds as hours of a quote or a book: two decimals, since a quarter of an hour counts. */
+    public String quote(long seconds) {
+        return Absent.has(seconds) ? decimal(rounded(Hours.of(seconds), 2)) + LocaleStyle.SPACE + "h" : UNKNOWN;
+    }
+
     /** Returns a share as whole per cent. */
     public String percent(double share) {
         return Double.isFinite(share) ? decimal(rounded(100 * share, 0)) + LocaleStyle.SPACE + "%" : UNKNOWN;
@@ -72,9 +77,20 @@ public final class Figures {
         return Absent.has(tenThousandths) ? signed(scaled(tenThousandths, 0)) : UNKNOWN;
     }
 
-    /** Returns ten-thousandths as a price, with the currency's minor unit where it has one. */
+    /** Returns ten-thousandths as a price, with the currency's minor unit unless it is a whole amount. */
     public String price(long tenThousandths) {
-        return Absent.has(tenThousandths) ? signed(scaled(tenThousandths, minorDigits())) : UNKNOWN;
+        if (!Absent.has(tenThousandths)) {
+            return UNKNOWN;
+        }
+        return signed(scaled(tenThousandths, tenThousandths % Money.UNIT == 0 ? 0 : minorDigits()));
+    }
+
+    /** Returns money to two digits, for estimates without a range. */
+    public String aboutMoney(long tenThousandths) {
+        if (!Absent.has(tenThousandths)) {
+            return UNKNOWN;
+        }
+        return "about " + signed(toStep(tenThousandths, step(Math.abs(tenThousandths))));
     }
 
     /** Returns a range of money rounded to what its width bears: two digits of the width. */

@@ -8,13 +8,20 @@ import java.util.List;
 
 /** Stacks the parts of a picture from top to bottom; nothing is drawn before all is placed. */
 final class Flow {
-    static final int MARGIN = 12;
     private final int width;
+    private final int margin;
     private final List<Layout.Part> parts = new ArrayList<>();
-    private double top = MARGIN;
+    private double top;
 
-    Flow(int width) {
+    /** Begins a sheet of a width with a margin all around, pixels. */
+    Flow(int width, int margin) {
         this.width = width;
+        this.margin = margin;
+        top = margin;
+    }
+
+    int margin() {
+        return margin;
     }
 
     /** Returns where the next part begins. */
@@ -24,7 +31,7 @@ final class Flow {
 
     /** Returns the room between the margins. */
     double room() {
-        return width - 2.0 * MARGIN;
+        return width - 2.0 * margin;
     }
 
     Flow gap(double height) {
@@ -41,19 +48,19 @@ final class Flow {
     /** Adds text over the whole width, in as many lines as it needs. */
     Flow text(Face face, Ink ink, String text) {
         for (String line : face.wrap(text, room())) {
-            part(words(face, ink, MARGIN, top + face.ascent(), line), face.lineHeight());
+            part(words(face, ink, margin, top + face.ascent(), line), face.lineHeight());
         }
         return this;
     }
 
     /** Adds the key of marks and lines, as many to a row as fit. */
     Flow legend(List<Key> keys) {
-        double x = MARGIN;
+        double x = margin;
         for (Key key : keys) {
             List<String> lines = Face.SMALL.wrap(key.words(), room() - Key.SAMPLE);
             double needed = Key.SAMPLE + Face.SMALL.width(lines.get(0));
-            if (x > MARGIN && x + needed > width - MARGIN) {
-                x = MARGIN;
+            if (x > margin && x + needed > width - margin) {
+                x = margin;
                 top += Face.SMALL.lineHeight() + 2;
             }
             parts.add(key.at(x, top, lines));
@@ -64,7 +71,7 @@ final class Flow {
     }
 
     Layout done() {
-        return new Layout(width, (int) Math.ceil(top + MARGIN), parts);
+        return new Layout(width, (int) Math.ceil(top + margin), parts);
     }
 
     static Layout.Part words(Face face, Ink ink, double x, double baseline, String text) {

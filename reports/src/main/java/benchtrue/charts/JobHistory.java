@@ -72,8 +72,8 @@ final class JobHistory {
         return subject.label(finding.repairType()) + " takes "
                 + subject.figures().number(finding.loadFactor(), 2) + " hours for each hour quoted"
                 + change().filter(change -> change.proposedSeconds() != change.bookSeconds())
-                        .map(change -> "; proposed: " + subject.figures().hours(change.proposedSeconds())
-                                + " instead of " + subject.figures().hours(change.bookSeconds()))
+                        .map(change -> "; proposed: " + subject.figures().quote(change.proposedSeconds())
+                                + " instead of " + subject.figures().quote(change.bookSeconds()))
                         .orElse("");
     }
 
@@ -103,12 +103,12 @@ final class JobHistory {
             }
         }
         if (!days.isEmpty()) {
-            double today = hours.get(hours.size() - 1);
-            lines.add(line("book, today " + subject.figures().hours(today), days, hours, JobChart.Look.BOOK));
+            long today = subject.book(finding.repairType()).orElseThrow().bookSeconds();
+            lines.add(line("book, today " + subject.figures().quote(today), days, hours, JobChart.Look.BOOK));
         }
         change().filter(change -> change.proposedSeconds() != change.bookSeconds())
                 .ifPresent(change -> lines.add(line(
-                        "proposed " + subject.figures().hours(change.proposedSeconds()),
+                        "proposed " + subject.figures().quote(change.proposedSeconds()),
                         List.of(Integer.MIN_VALUE),
                         List.of(Hours.of(change.proposedSeconds())),
                         JobChart.Look.PROPOSED)));

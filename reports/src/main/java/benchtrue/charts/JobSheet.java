@@ -41,7 +41,7 @@ final class JobSheet {
 
     void lay() {
         double height = flow.room() < 520 ? 210 : 260;
-        double left = Flow.MARGIN;
+        double left = flow.margin();
         flow.text(Face.SMALL, Ink.MUTED, "hours a job");
         double y = flow.top();
         flow.part(

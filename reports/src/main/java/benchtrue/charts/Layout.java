@@ -39,6 +39,8 @@ record Layout(int width, int height, List<Part> parts) {
         sheet.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
         sheet.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
         sheet.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+        sheet.setColor(Ink.PAPER.light());
+        sheet.fillRect(0, 0, image.getWidth(), image.getHeight());
         sheet.scale(scale, scale);
         draw(sheet);
         sheet.dispose();

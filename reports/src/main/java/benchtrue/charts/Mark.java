@@ -18,7 +18,8 @@ enum Mark {
     SHARE_OVER("longer; its share of a whole ticket's hours", Form.DIAMOND, 3.6, Ink.UNDER, Filling.FULL),
     SHARE_WITHIN("within; its share of a whole ticket's hours", Form.DIAMOND, 3.6, Ink.OVER, Filling.HOLLOW),
     PLAIN("", Form.CIRCLE, 4.5, Ink.NEUTRAL, Filling.FULL),
-    UNSOLD("", Form.CIRCLE, 4.5, Ink.NEUTRAL, Filling.HOLLOW);
+    UNSOLD("", Form.CIRCLE, 4.5, Ink.NEUTRAL, Filling.HOLLOW),
+    NONE("", Form.CIRCLE, 0, Ink.TEXT, Filling.FULL);
 
     /** Whether a mark is painted or only outlined. */
     enum Filling {

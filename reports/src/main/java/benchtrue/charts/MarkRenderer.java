@@ -32,8 +32,7 @@ final class MarkRenderer extends XYErrorRenderer {
     /** Leaves of the next series its interval only, for bars that show the value themselves. */
     void nextIntervalOnly() {
         setSeriesPaint(marks.size(), Ink.TEXT.light());
-        setSeriesShapesVisible(marks.size(), false);
-        marks.add(Mark.PLAIN);
+        marks.add(Mark.NONE);
     }
 
     @Override
@@ -49,6 +48,9 @@ final class MarkRenderer extends XYErrorRenderer {
             ValueAxis up,
             CrosshairState crosshair,
             EntityCollection entities) {
+        if (marks.get(series) == Mark.NONE) {
+            return;
+        }
         double x = across.valueToJava2D(data.getXValue(series, item), area, plot.getDomainAxisEdge());
         double y = up.valueToJava2D(data.getYValue(series, item), area, plot.getRangeAxisEdge());
         if (!Double.isNaN(x) && !Double.isNaN(y)) {

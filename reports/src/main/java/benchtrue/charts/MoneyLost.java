@@ -48,7 +48,7 @@ final class MoneyLost {
     private String range(RepairFinding finding) {
         return Absent.has(finding.annualShortfallLower())
                 ? subject.figures().moneyRange(finding.annualShortfallLower(), finding.annualShortfallUpper())
-                : "about " + subject.figures().money(finding.annualShortfall());
+                : subject.figures().aboutMoney(finding.annualShortfall());
     }
 
     private String note() {

@@ -49,7 +49,7 @@ public final class Picture {
 
     /** Returns an SVG element without the heading, for a page that has the heading as text. */
     public String figure(Sheet sheet) {
-        Flow flow = new Flow(sheet.width);
+        Flow flow = new Flow(sheet.width, 2);
         drawing.layOn(flow);
         return flow.done().svg(title);
     }
@@ -64,7 +64,8 @@ public final class Picture {
     }
 
     private Layout layout() {
-        Flow flow = new Flow(Sheet.WIDE.width).text(Face.TITLE, Ink.TEXT, title).text(Face.TEXT, Ink.MUTED, note);
+        Flow flow =
+                new Flow(Sheet.WIDE.width, 12).text(Face.TITLE, Ink.TEXT, title).text(Face.TEXT, Ink.MUTED, note);
         drawing.layOn(flow.gap(6));
         return flow.done();
     }

@@ -35,8 +35,8 @@ final class RowSheet {
                 .orElse(0);
         noteWidth = narrow ? flow.room() : Math.min(widestNote, flow.room() * 0.28) + 1;
         labelWidth = narrow ? flow.room() : Math.min(widestLabel, flow.room() * 0.30) + 1;
-        left = Flow.MARGIN + (narrow ? 8 : labelWidth + GAP);
-        right = Flow.MARGIN + flow.room() - (narrow ? 8 : noteWidth + GAP);
+        left = flow.margin() + (narrow ? 8 : labelWidth + GAP);
+        right = flow.margin() + flow.room() - (narrow ? 8 : noteWidth + GAP);
     }
 
     /** A row with its lines of text and where they stand, from the top of the plot. */
@@ -85,9 +85,9 @@ final class RowSheet {
         double words = row.label.size() * Face.TEXT.lineHeight();
         double notes = row.note.size() * Face.SMALL.lineHeight();
         double y = narrow ? top : top + (row.height - words) / 2;
-        lines(row.label, Face.TEXT, Ink.TEXT, Flow.MARGIN, y);
+        lines(row.label, Face.TEXT, Ink.TEXT, flow.margin(), y);
         double noteY = narrow ? top + words : top + (row.height - notes) / 2;
-        lines(row.note, Face.SMALL, Ink.MUTED, narrow ? Flow.MARGIN : right + GAP, noteY);
+        lines(row.note, Face.SMALL, Ink.MUTED, narrow ? flow.margin() : right + GAP, noteY);
     }
 
     private void lines(List<String> lines, Face face, Ink ink, double x, double top) {

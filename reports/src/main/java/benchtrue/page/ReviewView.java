@@ -1,0 +1,108 @@
+package benchtrue.page;
+
+import java.util.List;
+
+/**
+ * Everything on the page, as text ready to be escaped and set.
+ *
+ * @param head what stands above all
+ * @param answers the five answers
+ * @param pictures the evidence
+ * @param repairs the figures, one row a repair type
+ * @param jobs the latest jobs behind them
+ * @param balances what was read and where it went
+ * @param cautions what to mind
+ */
+record ReviewView(
+        Head head,
+        Answers answers,
+        List<Illustration> pictures,
+        List<Repair> repairs,
+        List<JobList> jobs,
+        List<BalanceRow> balances,
+        List<Caution> cautions) {
+
+    /**
+     * @param title of the page
+     * @param summary the finding in one sentence
+     * @param basis what it stands on
+     * @param missing what can't be told, and why
+     */
+    record Head(String title, String summary, String basis, List<String> missing) {}
+
+    /** The five answers of the first page. */
+    record Answers(List<Loss> losses, Changes changes, Gifts gifts, Calls calls, List<Fact> bench) {}
+
+    /**
+     * @param label the repair
+     * @param href its row
+     * @param range money a year
+     * @param why reason
+     */
+    record Loss(String label, String href, String range, String why) {}
+
+    /**
+     * @param rows what to change, largest effect first
+     * @param held what is held, and why
+     * @param rest what stands only in the table below
+     */
+    record Changes(List<Change> rows, List<Held> held, String rest) {}
+
+    /**
+     * @param label the repair
+     * @param href its row
+     * @param hours from and to
+     * @param price from and to
+     * @param effect money a year
+     * @param limited why it is not more; empty where nothing limits it
+     */
+    record Change(String label, String href, String hours, String price, String effect, String limited) {}
+
+    record Held(String label, String href, String because) {}
+
+    /** @param note the span and the rate; a sentence where nothing was given away */
+    record Gifts(List<Gift> rows, String note) {}
+
+    record Gift(String what, String hours, String money) {}
+
+    /** @param note what stands behind it; a sentence where nobody needs a call */
+    record Calls(List<Call> rows, String note) {}
+
+    record Call(String ticket, String repair, String figures) {}
+
+    record Fact(String name, String value, String note) {}
+
+    /**
+     * @param id where links land
+     * @param wide SVG for a screen or paper
+     * @param narrow SVG for a telephone
+     * @param href its rows
+     */
+    record Illustration(String id, String title, String note, String wide, String narrow, String href) {}
+
+    /** One row of the table of repair types. */
+    record Repair(
+            String id,
+            String label,
+            String key,
+            String verdict,
+            String jobs,
+            String quoted,
+            String taken,
+            String ratio,
+            String interval,
+            String money,
+            String book,
+            String proposed,
+            String why,
+            String jobsHref) {}
+
+    /** @param note how many of the jobs are shown */
+    record JobList(String id, String label, String note, List<Job> rows) {}
+
+    record Job(String ticket, String day, String quoted, String taken, String known) {}
+
+    record BalanceRow(String name, String read, String terms) {}
+
+    record Caution(String about, String text) {}
+}

@@ -1,0 +1,58 @@
+package benchtrue.page;
+
+import benchtrue.findings.RepairFinding;
+import benchtrue.revision.ProposedChange;
+import benchtrue.shop.Absent;
+import benchtrue.shop.Figures;
+import benchtrue.shop.Hours;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The figures: one row a repair type, the costliest first. */
+final class TellRepairs {
+    private final Told told;
+    private final Map<Integer, ProposedChange> changes = new HashMap<>();
+
+    TellRepairs(Told told) {
+        this.told = told;
+        told.review().revision().changes().forEach(change -> changes.put(change.repairType(), change));
+    }
+
+    List<ReviewView.Repair> tell() {
+        return told.review().findings().repairs().stream()
+                .sorted(Comparator.comparingLong(
+                                (RepairFinding finding) -> Absent.firstOf(finding.annualShortfall(), Long.MIN_VALUE))
+                        .reversed()
+                        .thenComparingInt(RepairFinding::repairType))
+                .map(this::row)
+                .toList();
+    }
+
+    private ReviewView.Repair row(RepairFinding finding) {
+        int type = finding.repairType();
+        Figures figures = told.figures();
+        ProposedChange change = changes.get(type);
+        boolean any = finding.lines() > 0;
+        return new ReviewView.Repair(
+                Told.rowId(type),
+                told.label(type),
+                told.key(type),
+                finding.verdict().words(),
+                figures.count(finding.lines()),
+                any ? figures.hours(finding.quotedHours() / finding.lines()) : Figures.UNKNOWN,
+                any
+                        ? figures.hours(Hours.of(finding.actualSeconds() + finding.reworkSeconds()) / finding.lines())
+                        : Figures.UNKNOWN,
+                figures.number(finding.loadFactor(), 2),
+                Double.isNaN(finding.lower())
+                        ? Figures.UNKNOWN
+                        : figures.number(finding.lower(), 2) + " to " + figures.number(finding.upper(), 2),
+                told.yearly(finding.annualShortfall(), finding.annualShortfallLower(), finding.annualShortfallUpper()),
+                change == null ? "no longer in the book" : figures.quote(change.bookSeconds()),
+                change == null ? "" : figures.quote(change.proposedSeconds()),
+                finding.why(),
+                any ? "#" + Told.jobsId(type) : "");
+    }
+}

@@ -1,0 +1,99 @@
+package benchtrue.page;
+
+import benchtrue.charts.Picture;
+import benchtrue.charts.Pictures;
+import benchtrue.nightly.Review;
+import benchtrue.shop.Balance;
+import benchtrue.shop.Hours;
+import benchtrue.shop.Money;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+
+/** Puts a review into the words and figures of its page. */
+final class TellReview {
+    private final Told told;
+
+    TellReview(Review review) {
+        told = new Told(review);
+    }
+
+    ReviewView tell() {
+        List<Picture> pictures = Pictures.of(told.review());
+        return new ReviewView(
+                head(pictures),
+                new ReviewView.Answers(
+                        new TellLosses(told).tell(),
+                        new TellChanges(told).tell(),
+                        new TellGifts(told).tell(),
+                        new TellCalls(told).tell(),
+                        new TellBenchHour(told).tell()),
+                pictures.stream().map(TellReview::illustration).toList(),
+                new TellRepairs(told).tell(),
+                new TellJobs(told).tell(),
+                told.review().balances().stream().map(this::balance).toList(),
+                Cautions.of(told));
+    }
+
+    private ReviewView.Head head(List<Picture> pictures) {
+        Review review = told.review();
+        return new ReviewView.Head(
+                "Bench review, " + told.figures().day(review.ledger().asOf()),
+                pictures.get(0).title() + ".",
+                told.count(review.ledger().tickets().size(), "ticket", "tickets") + ", "
+                        + told.count(review.ledger().lines().size(), "quoted line", "quoted lines") + ", "
+                        + told.count(review.ledger().time().size(), "time entry", "time entries") + ".",
+                missing());
+    }
+
+    private List<String> missing() {
+        List<String> sentences = new ArrayList<>();
+        for (String table : new TreeSet<>(told.review().ledger().missing())) {
+            sentences.add(
+                    switch (table) {
+                        case "technicians" ->
+                            "There is no technicians table: wages, and with them the cost of a bench hour and margins, are not known.";
+                        case "overheads" ->
+                            "There is no overheads table: what a bench hour must carry beyond wages is not known.";
+                        case "parts-usage" ->
+                            "There is no parts-usage table: costs of parts, and margins with them, are not known.";
+                        case "paid-hours" ->
+                            "There is no paid-hours table: how much of the paid time reached the log is not known.";
+                        case "waits" ->
+                            "There is no waits table: how long instruments wait, and for what, is not known.";
+                        default -> "There is no " + table + " table: what needs it is left out.";
+                    });
+        }
+        return sentences;
+    }
+
+    private static ReviewView.Illustration illustration(Picture picture) {
+        return new ReviewView.Illustration(
+                "picture-" + picture.name(),
+                picture.title(),
+                picture.note(),
+                picture.figure(Picture.Sheet.WIDE),
+                picture.figure(Picture.Sheet.NARROW),
+                "charts/" + picture.name() + ".svg");
+    }
+
+    private ReviewView.BalanceRow balance(Balance balance) {
+        List<String> terms = new ArrayList<>();
+        for (Balance.Term term : balance.terms()) {
+            if (term.amount() != 0) {
+                terms.add(term.name() + " " + amount(balance.unit(), term.amount()));
+            }
+        }
+        return new ReviewView.BalanceRow(
+                balance.name(), amount(balance.unit(), balance.read()), String.join(" + ", terms));
+    }
+
+    private String amount(String unit, long amount) {
+        return switch (unit) {
+            case "seconds" -> told.figures().number(new BigDecimal(Hours.text(amount)).doubleValue(), 2) + "\u00a0h";
+            case "ten-thousandths" -> told.figures().number(Money.units(amount), 2);
+            default -> told.figures().count(amount);
+        };
+    }
+}

@@ -1,0 +1,72 @@
+package benchtrue.page;
+
+import benchtrue.nightly.Review;
+import benchtrue.shop.Absent;
+import benchtrue.shop.Figures;
+import benchtrue.shop.RepairType;
+
+/** A review and how its figures and repairs are told. */
+final class Told {
+    private static final int YEAR = 365;
+    private final Review review;
+    private final Figures figures;
+
+    Told(Review review) {
+        this.review = review;
+        figures = Figures.of(review.settings().locale(), review.settings().currency());
+    }
+
+    Review review() {
+        return review;
+    }
+
+    Figures figures() {
+        return figures;
+    }
+
+    /** Returns what the bench calls a repair type. */
+    String label(int repairType) {
+        String key = key(repairType);
+        String title = review.ledger()
+                .books()
+                .type(key, review.ledger().asOf())
+                .map(RepairType::title)
+                .orElse("");
+        return title.isBlank() ? key : title;
+    }
+
+    String key(int repairType) {
+        return review.ledger().repairTypes().name(repairType);
+    }
+
+    /** Returns a link to the repair type's row of figures. */
+    static String href(int repairType) {
+        return "#" + rowId(repairType);
+    }
+
+    static String rowId(int repairType) {
+        return "repair-" + (repairType + 1);
+    }
+
+    static String jobsId(int repairType) {
+        return "jobs-of-" + (repairType + 1);
+    }
+
+    /** Returns a count with its noun. */
+    String count(long count, String one, String many) {
+        return figures.count(count) + " " + (count == 1 ? one : many);
+    }
+
+    /** Returns money a year as a range, or as one figure where there are too few jobs for a range. */
+    String yearly(long amount, long lower, long upper) {
+        if (!Absent.has(amount)) {
+            return Figures.UNKNOWN;
+        }
+        return Absent.has(lower) && Absent.has(upper) ? figures.moneyRange(lower, upper) : figures.aboutMoney(amount);
+    }
+
+    /** Returns whether a ticket came in during the year up to the as-of date. */
+    boolean lastYear(int ticket) {
+        return review.ledger().tickets().opened(ticket) > review.ledger().asOf() - YEAR;
+    }
+}
