@@ -79,7 +79,7 @@ public final class Huber {
         return Mad.NORMAL * Mad.about(fit.residuals(), 0);
     }
 
-    private static double largestMove(double[] before, double[] after) {
+    static double largestMove(double[] before, double[] after) {
         double most = 0;
         for (int i = 0; i < before.length; i++) {
             most = StrictMath.max(most, StrictMath.abs(after[i] - before[i]));
