@@ -14,8 +14,8 @@ import org.apache.poi.ss.usermodel.Workbook;
 
 /** Packs a workbook with one fixed time on every part, so that the same review gives the same bytes. */
 final class FixedArchive {
-    /** The earliest time the archive format can hold. */
-    private static final LocalDateTime FIXED = LocalDateTime.of(1980, 1, 1, 0, 0);
+    /** The first day after the earliest that the archive format can hold, which would be written in the local zone. */
+    private static final LocalDateTime FIXED = LocalDateTime.of(1980, 1, 2, 0, 0);
 
     private FixedArchive() {}
 
