@@ -1,7 +1,15 @@
 package benchtrue.nightly;
 
+import benchtrue.intake.InputFile;
+import benchtrue.settings.ReadSettings;
+import benchtrue.shop.ExitCode;
+import benchtrue.shop.Refusal;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.security.MessageDigest;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HexFormat;
 import java.util.List;
@@ -16,6 +24,23 @@ record Inputs(List<FileDigest> files) {
 
     Inputs {
         files = files.stream().sorted(Comparator.comparing(FileDigest::file)).toList();
+    }
+
+    /** Returns the exports as they were digested while they were read, and the other files of the shop folder. */
+    static Inputs of(Path shop, List<InputFile> exports) {
+        List<FileDigest> files = new ArrayList<>();
+        for (InputFile export : exports) {
+            files.add(new FileDigest(export.name(), export.bytes(), export.sha256()));
+        }
+        Path settings = shop.resolve(ReadSettings.FILE);
+        try {
+            if (Files.exists(settings)) {
+                files.add(FileDigest.of(shop, settings));
+            }
+        } catch (IOException e) {
+            throw new Refusal(ExitCode.READ_FAILED, settings + ": reading failed part-way: " + e + ".", e);
+        }
+        return new Inputs(files);
     }
 
     /** Returns sixteen hexadecimal digits that stand for all names and contents. */

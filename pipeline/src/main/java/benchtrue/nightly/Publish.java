@@ -9,21 +9,21 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Writes a night's results into a folder of their own and publishes it whole, or not at all. */
 final class Publish {
     private final Path out;
     private final Shelf shelf;
-    private final List<Report> reports;
     private final String version;
 
-    Publish(Path out, List<Report> reports, String version) {
+    Publish(Path out, String version) {
         this.out = out;
         this.shelf = new Shelf(out);
-        this.reports = List.copyOf(reports);
         this.version = version;
     }
 
@@ -33,12 +33,12 @@ final class Publish {
     }
 
     /** Returns the folder under which the results can be opened. */
-    Path publish(Review review, Inputs inputs) {
+    Path publish(Review review, Inputs inputs, List<Report> reports) {
         return orCannotWrite(() -> {
             LocalDate date = LocalDate.ofEpochDay(review.ledger().asOf());
             RunFolder run = RunFolder.begin(out, date + "-" + inputs.digest());
             try {
-                write(review, inputs, run);
+                write(review, inputs, reports, run);
                 Path whole = run.seal();
                 shelf.publish(date, whole);
                 return Files.exists(out.resolve(date.toString())) ? out.resolve(date.toString()) : whole;
@@ -48,7 +48,7 @@ final class Publish {
         });
     }
 
-    private void write(Review review, Inputs inputs, RunFolder run) throws IOException {
+    private void write(Review review, Inputs inputs, List<Report> reports, RunFolder run) throws IOException {
         Path folder = run.path();
         new WriteTables().write(review.costs(), review.findings(), review.revision(), folder);
         for (Report report : reports) {
@@ -72,6 +72,14 @@ final class Publish {
 
     private static void text(Path file, String text) throws IOException {
         Files.writeString(file, text, StandardCharsets.UTF_8);
+    }
+
+    /** Notes how long the stages took, outside the dated results. */
+    void note(Map<String, Duration> took) {
+        orCannotWrite(() -> {
+            Timings.write(out, took);
+            return took;
+        });
     }
 
     private interface Writing<T> {

@@ -7,7 +7,11 @@ import benchtrue.reconcile.Ledger;
 import benchtrue.revision.Revision;
 import benchtrue.settings.Settings;
 import benchtrue.shop.Balance;
+import benchtrue.shop.Notice;
+import java.util.Collections;
 import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * Everything a report may show of one night.
@@ -19,6 +23,8 @@ import java.util.List;
  * @param findings what the review found
  * @param revision the drafted price book
  * @param balances rows, hours and money: read against where it went, all proved
+ * @param notices doubtful, changed and unread things, counted, with a few examples
+ * @param setAside how many rows of a table were set aside, by the table's name; tables without any are left out
  */
 public record Review(
         Settings settings,
@@ -27,8 +33,24 @@ public record Review(
         CostedLines costs,
         Findings findings,
         Revision revision,
-        List<Balance> balances) {
+        List<Balance> balances,
+        List<Notice> notices,
+        SortedMap<String, Long> setAside) {
     public Review {
         balances = List.copyOf(balances);
+        notices = List.copyOf(notices);
+        setAside = Collections.unmodifiableSortedMap(new TreeMap<>(setAside));
+    }
+
+    /** Takes the review of a shop whose rows were all used without a doubt. */
+    public Review(
+            Settings settings,
+            Ledger ledger,
+            JobLines jobs,
+            CostedLines costs,
+            Findings findings,
+            Revision revision,
+            List<Balance> balances) {
+        this(settings, ledger, jobs, costs, findings, revision, balances, List.of(), new TreeMap<>());
     }
 }

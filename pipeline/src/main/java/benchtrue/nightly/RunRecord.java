@@ -2,6 +2,7 @@ package benchtrue.nightly;
 
 import benchtrue.reconcile.Ledger;
 import benchtrue.shop.Balance;
+import benchtrue.shop.Notice;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -29,6 +30,8 @@ final class RunRecord {
         record.put("missing_tables", List.copyOf(new TreeSet<>(review.ledger().missing())));
         record.put(
                 "balances", review.balances().stream().map(RunRecord::balance).toList());
+        record.put("set_aside", review.setAside());
+        record.put("warnings", review.notices().stream().map(RunRecord::warning).toList());
         record.put("outputs", files(outputs));
         return Json.text(record);
     }
@@ -66,6 +69,15 @@ final class RunRecord {
         entry.put("unit", balance.unit());
         entry.put("read", balance.read());
         entry.put("terms", terms);
+        return entry;
+    }
+
+    private static Map<String, Object> warning(Notice notice) {
+        Map<String, Object> entry = new LinkedHashMap<>();
+        entry.put("code", notice.code());
+        entry.put("count", notice.count());
+        entry.put("words", notice.words());
+        entry.put("examples", notice.examples());
         return entry;
     }
 }

@@ -2,19 +2,20 @@ package benchtrue.nightly;
 
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Refusal;
-import java.io.Closeable;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.function.Supplier;
 
 /**
  * One run at a time on a shop folder. The operating system holds the lock, so that it ends with the process however that
  * ends; the file stays, since deleting it would let two runs lock two files of one name.
  */
-final class ShopLock implements Closeable {
+final class ShopLock {
     private static final String FILE = ".lock";
     private final FileChannel channel;
 
@@ -22,7 +23,17 @@ final class ShopLock implements Closeable {
         this.channel = channel;
     }
 
-    static ShopLock take(Path shop) {
+    /** Does some work while nobody else works on the shop folder; refuses where somebody already does. */
+    static <T> T whileHeld(Path shop, Supplier<T> work) {
+        ShopLock lock = take(shop);
+        try {
+            return work.get();
+        } finally {
+            lock.close();
+        }
+    }
+
+    private static ShopLock take(Path shop) {
         FileChannel channel = open(shop);
         try {
             FileLock lock = channel.tryLock();
@@ -62,12 +73,11 @@ final class ShopLock implements Closeable {
         try {
             channel.close();
         } catch (IOException e) {
-            throw new java.io.UncheckedIOException(e);
+            throw new UncheckedIOException(e);
         }
     }
 
-    @Override
-    public void close() throws IOException {
-        channel.close();
+    private void close() {
+        close(channel);
     }
 }

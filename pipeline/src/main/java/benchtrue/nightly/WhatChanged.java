@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.ToLongFunction;
 import java.util.stream.Collectors;
 
 /** {@code digest.txt}: what changed since the newest earlier result, at most thirty lines, short enough to mail. */
@@ -76,11 +77,14 @@ final class WhatChanged {
         List<RepairFinding> under = review.findings().repairs().stream()
                 .filter(f -> f.verdict() == Verdict.UNDER_QUOTED)
                 .toList();
-        long lost = under.stream()
-                .mapToLong(f -> Absent.firstOf(f.annualShortfall(), 0))
-                .sum();
+        long least = sum(under, RepairFinding::annualShortfallLower);
+        long most = sum(under, RepairFinding::annualShortfallUpper);
         lines.add("Under-quoted repairs: " + figures.count(under.size())
-                + (under.isEmpty() ? "." : ", losing about " + figures.money(lost) + " a year."));
+                + (under.isEmpty() ? "." : ", losing " + figures.moneyRange(least, most) + " a year together."));
+    }
+
+    private static long sum(List<RepairFinding> repairs, ToLongFunction<RepairFinding> amount) {
+        return repairs.stream().mapToLong(amount).filter(Absent::has).reduce(0, Math::addExact);
     }
 
     private long judged() {

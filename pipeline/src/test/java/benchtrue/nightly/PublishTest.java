@@ -4,15 +4,21 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import benchtrue.ShopBuilder;
+import benchtrue.costing.CostLines;
+import benchtrue.costing.CostedLines;
+import benchtrue.findings.FindVerdicts;
+import benchtrue.findings.Findings;
+import benchtrue.hours.JobLines;
+import benchtrue.hours.SplitHours;
+import benchtrue.reconcile.Ledger;
+import benchtrue.revision.ProposeRevision;
+import benchtrue.revision.Revision;
 import benchtrue.settings.Settings;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Refusal;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.Instant;
-import java.time.ZoneOffset;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -24,6 +30,8 @@ class PublishTest {
         Files.writeString(folder.resolve("charts/a.svg"), "<svg/>");
     };
 
+    private static final Settings SETTINGS = Settings.DEFAULTS;
+
     @TempDir
     Path out;
 
@@ -32,17 +40,20 @@ class PublishTest {
         for (int i = 0; i < 8; i++) {
             shop.ticket("T" + i).line("refret", 8).logged("ann", "1", hours + 0.25 * i);
         }
-        Stages stages =
-                new Stages(ReviewLedger.STAGES, (number, of, what) -> {}, Clock.fixed(Instant.EPOCH, ZoneOffset.UTC));
-        return new ReviewLedger(stages).review(shop.build(), Settings.DEFAULTS, List.of());
+        Ledger ledger = shop.build();
+        JobLines jobs = new SplitHours().split(ledger, SETTINGS);
+        CostedLines costs = new CostLines().cost(jobs, SETTINGS);
+        Findings findings = new FindVerdicts().find(costs, SETTINGS);
+        Revision revision = new ProposeRevision().propose(costs, findings, SETTINGS);
+        return new Review(SETTINGS, ledger, jobs, costs, findings, revision, costs.balances());
     }
 
     private static Inputs inputs(String content) {
         return new Inputs(List.of(new FileDigest("exports/tickets.csv", content.length(), content)));
     }
 
-    private Publish publish(Report... reports) {
-        return new Publish(out, List.of(reports), "1.2.3");
+    private Path publish(Review review, Inputs inputs, Report... reports) {
+        return new Publish(out, "1.2.3").publish(review, inputs, List.of(reports));
     }
 
     private List<String> tree() throws IOException {
@@ -56,7 +67,7 @@ class PublishTest {
 
     @Test
     void everyFileIsThereAndInTheRecordOfTheRun() throws IOException {
-        Path folder = publish(PICTURE).publish(review("2026-10-31", 8), inputs("a"));
+        Path folder = publish(review("2026-10-31", 8), inputs("a"), PICTURE);
         assertThat(folder).isEqualTo(out.resolve("2026-10-31"));
         String record = Files.readString(folder.resolve("run.json"));
         for (String file : List.of("charts/a.svg", "digest.txt", "findings.csv", "lines.csv", "revision.csv")) {
@@ -69,27 +80,26 @@ class PublishTest {
 
     @Test
     void theSameNightAgainGivesTheSameBytes(@TempDir Path elsewhere) throws IOException {
-        Path here = publish(PICTURE).publish(review("2026-10-31", 8), inputs("a"));
+        Path here = publish(review("2026-10-31", 8), inputs("a"), PICTURE);
         String first = Files.readString(here.resolve("run.json"));
-        assertThat(Files.readString(publish(PICTURE)
-                        .publish(review("2026-10-31", 8), inputs("a"))
-                        .resolve("run.json")))
+        assertThat(Files.readString(
+                        publish(review("2026-10-31", 8), inputs("a"), PICTURE).resolve("run.json")))
                 .isEqualTo(first);
-        Path there = new Publish(elsewhere.resolve("new/out"), List.of(PICTURE), "1.2.3")
-                .publish(review("2026-10-31", 8), inputs("a"));
+        Path there = new Publish(elsewhere.resolve("new/out"), "1.2.3")
+                .publish(review("2026-10-31", 8), inputs("a"), List.of(PICTURE));
         assertThat(there.resolve("run.json")).hasContent(first);
     }
 
     @Test
     void aReportThatFailsPublishesNothingAndTheLastGoodResultStands() throws IOException {
-        publish(PICTURE).publish(review("2026-09-30", 8), inputs("a"));
-        publish(PICTURE).publish(review("2026-10-31", 8), inputs("a"));
+        publish(review("2026-09-30", 8), inputs("a"), PICTURE);
+        publish(review("2026-10-31", 8), inputs("a"), PICTURE);
         List<String> before = tree();
         Report full = (review, folder) -> {
             Files.writeString(folder.resolve("half.txt"), "half");
             throw new IOException("No space left on device");
         };
-        assertThatThrownBy(() -> publish(PICTURE, full).publish(review("2026-10-31", 9), inputs("b")))
+        assertThatThrownBy(() -> publish(review("2026-10-31", 9), inputs("b"), PICTURE, full))
                 .isInstanceOfSatisfying(
                         Refusal.class, r -> assertThat(r.exitCode()).isEqualTo(ExitCode.CANNOT_WRITE))
                 .hasMessageContaining("No space left on device");
@@ -101,22 +111,22 @@ class PublishTest {
         Report faulty = (review, folder) -> {
             throw new IllegalStateException("a fault");
         };
-        assertThatThrownBy(() -> publish(faulty).publish(review("2026-10-31", 9), inputs("b")))
+        assertThatThrownBy(() -> publish(review("2026-10-31", 9), inputs("b"), faulty))
                 .isInstanceOf(IllegalStateException.class);
         assertThat(tree()).containsExactly(".runs");
     }
 
     @Test
     void aFirstResultSaysThatThereIsNothingToCompareWith() throws IOException {
-        Path folder = publish().publish(review("2026-10-31", 8), inputs("a"));
+        Path folder = publish(review("2026-10-31", 8), inputs("a"));
         assertThat(Files.readString(folder.resolve("digest.txt")))
                 .startsWith("Benchtrue, results to 31 Oct 2026. No earlier result to compare with.\n");
     }
 
     @Test
     void theDigestSaysWhichVerdictsChanged() throws IOException {
-        publish().publish(review("2026-09-30", 7.2), inputs("a"));
-        Path folder = publish().publish(review("2026-10-31", 12), inputs("b"));
+        publish(review("2026-09-30", 7.2), inputs("a"));
+        Path folder = publish(review("2026-10-31", 12), inputs("b"));
         assertThat(Files.readAllLines(folder.resolve("digest.txt")))
                 .hasSizeLessThanOrEqualTo(30)
                 .contains(

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Refusal;
-import java.io.IOException;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -15,19 +14,16 @@ class ShopLockTest {
     Path shop;
 
     @Test
-    void aSecondRunOnTheSameShopIsTurnedAway() throws IOException {
-        try (ShopLock held = ShopLock.take(shop)) {
-            assertThat(held).isNotNull();
-            assertThatThrownBy(() -> ShopLock.take(shop))
-                    .isInstanceOfSatisfying(
-                            Refusal.class, r -> assertThat(r.exitCode()).isEqualTo(ExitCode.LOCKED));
-        }
-        ShopLock.take(shop).close();
+    void aSecondRunOnTheSameShopIsTurnedAway() {
+        assertThatThrownBy(() -> ShopLock.whileHeld(shop, () -> ShopLock.whileHeld(shop, () -> "never")))
+                .isInstanceOfSatisfying(
+                        Refusal.class, r -> assertThat(r.exitCode()).isEqualTo(ExitCode.LOCKED));
+        assertThat(ShopLock.<String>whileHeld(shop, () -> "again")).isEqualTo("again");
     }
 
     @Test
     void aShopFolderThatCannotHoldTheLockIsRefused() {
-        assertThatThrownBy(() -> ShopLock.take(shop.resolve("nowhere")))
+        assertThatThrownBy(() -> ShopLock.whileHeld(shop.resolve("nowhere"), () -> "never"))
                 .isInstanceOfSatisfying(
                         Refusal.class, r -> assertThat(r.exitCode()).isEqualTo(ExitCode.CANNOT_WRITE))
                 .hasMessageContaining(".lock");

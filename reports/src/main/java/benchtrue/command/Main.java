@@ -1,10 +1,21 @@
 package benchtrue.command;
 
-/** The command line's entry. */
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Map;
+
+/** The one place that asks the machine for its clock, its streams and its environment. */
 public final class Main {
     private Main() {}
 
     public static void main(String[] args) {
-        System.exit(0);
+        System.setProperty("java.awt.headless", "true");
+        Map<String, String> environment = System.getenv();
+        PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+        PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+        boolean watched = Terminal.isOne(Path.of("/proc/self/fd/2"), environment);
+        System.exit(new Program(out, err, watched, Clock.systemUTC(), environment).run(args));
     }
 }

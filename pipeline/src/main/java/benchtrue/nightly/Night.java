@@ -1,0 +1,102 @@
+package benchtrue.nightly;
+
+import benchtrue.costing.CostLines;
+import benchtrue.costing.CostedLines;
+import benchtrue.findings.FindVerdicts;
+import benchtrue.findings.Findings;
+import benchtrue.hours.JobLines;
+import benchtrue.hours.SplitHours;
+import benchtrue.intake.Exports;
+import benchtrue.intake.ReadExports;
+import benchtrue.reconcile.Reconcile;
+import benchtrue.reconcile.Reconciled;
+import benchtrue.reconcile.SetAside;
+import benchtrue.reconcile.WriteSetAside;
+import benchtrue.revision.ProposeRevision;
+import benchtrue.revision.Revision;
+import benchtrue.settings.Settings;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/** One night's run: the stages in order, from the shop's exports to published results. */
+public final class Night {
+    private static final int STAGES = 7;
+    private final List<Report> reports;
+    private final Progress progress;
+    private final Clock clock;
+    private final String version;
+
+    /**
+     * Takes what the run can't know of itself.
+     *
+     * @param reports what is written beside the tables
+     * @param progress hears how far the run is
+     * @param clock for durations only; no result depends on it
+     * @param version of the program, for the record of the run
+     */
+    public Night(List<Report> reports, Progress progress, Clock clock, String version) {
+        this.reports = List.copyOf(reports);
+        this.progress = progress;
+        this.clock = clock;
+        this.version = version;
+    }
+
+    /**
+     * Reviews a shop and publishes the results under {@code out/<as-of date>}, whole or not at all.
+     *
+     * @param shop the shop folder
+     * @param asOf last day that counts, in days since 1970-01-01
+     * @throws benchtrue.shop.Refusal with its exit code and the words for the owner, where the run can't go on
+     */
+    public Published run(Path shop, Settings settings, int asOf) {
+        return ShopLock.whileHeld(shop, () -> runAlone(shop, settings, asOf));
+    }
+
+    private Published runAlone(Path shop, Settings settings, int asOf) {
+        Stages stages = new Stages(STAGES, progress, clock);
+        Publish publish = new Publish(shop.resolve("out"), version);
+        List<String> neverEnded = publish.clear();
+        Exports exports = stages.run("Reading the exports", () -> new ReadExports().read(shop, settings));
+        Reconciled rows =
+                stages.run("Bringing the rows together", () -> new Reconcile().reconcile(exports, settings, asOf));
+        Review review = review(rows, settings, stages);
+        Inputs inputs = Inputs.of(shop, rows.files());
+        Path folder = stages.run("Writing the results", () -> publish.publish(review, inputs, reports(rows)));
+        publish.note(stages.took());
+        return new Published(review, folder, neverEnded, stages.took());
+    }
+
+    private static Review review(Reconciled rows, Settings settings, Stages stages) {
+        JobLines jobs = stages.run("Putting hours on lines", () -> new SplitHours().split(rows.ledger(), settings));
+        CostedLines costs = stages.run("Costing every line", () -> new CostLines().cost(jobs, settings));
+        Findings findings = stages.run("Telling faults from noise", () -> new FindVerdicts().find(costs, settings));
+        Revision revision =
+                stages.run("Drafting the price book", () -> new ProposeRevision().propose(costs, findings, settings));
+        return new Review(
+                settings,
+                rows.ledger(),
+                jobs,
+                costs,
+                findings,
+                revision,
+                ProveBalances.prove(rows, costs),
+                rows.notices(),
+                counts(rows.setAside()));
+    }
+
+    private List<Report> reports(Reconciled rows) {
+        List<Report> all = new ArrayList<>(reports);
+        all.add((review, folder) -> new WriteSetAside().write(rows.setAside(), folder.resolve("set-aside")));
+        return all;
+    }
+
+    private static SortedMap<String, Long> counts(SetAside rows) {
+        SortedMap<String, Long> counts = new TreeMap<>();
+        rows.tables().forEach(table -> counts.put(table.title(), rows.count(table)));
+        return counts;
+    }
+}

@@ -1,0 +1,38 @@
+package benchtrue.settings;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** The README's table of settings says what the program does. */
+class SettingsManualTest {
+    private static final Path README = Path.of("..", "README.md");
+
+    @ParameterizedTest
+    @EnumSource(Key.class)
+    void everyKeyIsDocumentedWithItsValuesItsDefaultAndItsUse(Key key) throws IOException {
+        String row = Files.readAllLines(README).stream()
+                .filter(line -> line.startsWith("| `" + key.path() + "` |"))
+                .findFirst()
+                .orElse("");
+        String[] cells = row.split(" *\\| *", -1);
+        assertThat(cells).as(key.path()).hasSize(6);
+        assertThat(cells[2]).isEqualTo(key.expected());
+        assertThat(cells[3]).isEqualTo(written(key));
+        assertThat(cells[4]).isEqualTo(key.meaning());
+    }
+
+    private static String written(Key key) {
+        Object value = Settings.DEFAULTS.byKey().getOrDefault(key.path(), "");
+        boolean number = value instanceof Number || value.toString().matches("[0-9.]+");
+        if (number) {
+            return new BigDecimal(value.toString()).stripTrailingZeros().toPlainString();
+        }
+        return value instanceof String text && !text.isEmpty() ? "\"" + text + "\"" : value.toString();
+    }
+}

@@ -1,0 +1,115 @@
+package benchtrue.command;
+
+import benchtrue.shop.ExitCode;
+import benchtrue.shop.Refusal;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.util.Map;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+
+/** The program from its arguments to its exit code, with everything of the machine handed in. */
+@Command(
+        name = "benchtrue",
+        description = "Keeps a fretted-instrument repair shop's price book true, every night.",
+        synopsisSubcommandLabel = "COMMAND",
+        mixinStandardHelpOptions = true,
+        versionProvider = Program.Version.class,
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {
+            "0:results were published, also where rows were set aside",
+            "64:the arguments were not understood",
+            "65:a file or its columns can't be used",
+            "66:the shop folder, its exports or a needed table is missing",
+            "70:a fault of the program",
+            "73:results can't be written",
+            "74:reading failed part-way",
+            "75:another run is working on the shop folder",
+            "78:the settings are wrong"
+        })
+final class Program implements Runnable {
+    private final Console console;
+    private final Map<String, String> environment;
+
+    Program(PrintWriter out, PrintWriter err, boolean watched, Clock clock, Map<String, String> environment) {
+        this.console = new Console(out, err, watched, clock);
+        this.environment = Map.copyOf(environment);
+    }
+
+    /** Returns the version that the build wrote beside the classes. */
+    static String version() {
+        try (InputStream text = Program.class.getResourceAsStream("version.txt")) {
+            return new String(text.readAllBytes(), StandardCharsets.UTF_8).strip();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    static final class Version implements CommandLine.IVersionProvider {
+        @Override
+        public String[] getVersion() {
+            return new String[] {"benchtrue " + version()};
+        }
+    }
+
+    /** Runs one command and returns the number that the process ends with. */
+    int run(String... arguments) {
+        CommandLine line = new CommandLine(this)
+                .addSubcommand(new NightlyCommand(console))
+                .addSubcommand(new SampleCommand(console))
+                .setOut(console.out())
+                .setErr(console.err())
+                .setColorScheme(CommandLine.Help.defaultColorScheme(colour() ? Ansi.ON : Ansi.OFF))
+                .setParameterExceptionHandler(this::notUnderstood)
+                .setExecutionExceptionHandler(this::stopped);
+        try {
+            return line.execute(arguments);
+        } catch (Error e) { // Out of memory, above all: the last good result stands, and the exit code must say so.
+            return fault(e);
+        } finally {
+            console.out().flush();
+            console.err().flush();
+        }
+    }
+
+    private boolean colour() {
+        return console.watched() && environment.getOrDefault("NO_COLOR", "").isEmpty();
+    }
+
+    /** Without a command there is nothing to do, and saying so with the help is kinder than an error alone. */
+    @Override
+    public void run() {
+        throw new ParameterException(new CommandLine(this), "Which command?");
+    }
+
+    private int notUnderstood(ParameterException e, String[] arguments) {
+        CommandLine line = e.getCommandLine();
+        console.err().println("benchtrue: " + e.getMessage());
+        if (!CommandLine.UnmatchedArgumentException.printSuggestions(e, console.err())) {
+            line.usage(console.err());
+        }
+        return ExitCode.USAGE.number();
+    }
+
+    private int stopped(Exception e, CommandLine line, ParseResult arguments) {
+        if (e instanceof Refusal refusal) {
+            console.err().println("benchtrue: " + refusal.getMessage());
+            return refusal.exitCode().number();
+        }
+        return fault(e);
+    }
+
+    private int fault(Throwable e) {
+        console.err()
+                .println("benchtrue: a fault of the program, not of your files. Nothing was published by this run.");
+        e.printStackTrace(console.err());
+        return ExitCode.FAULT.number();
+    }
+}

@@ -1,0 +1,41 @@
+package benchtrue.command;
+
+import benchtrue.nightly.Progress;
+import java.io.PrintWriter;
+
+/** Shows on the error stream how far a run is: one bar drawn over on a terminal, one line a stage elsewhere. */
+final class ShowProgress implements Progress {
+    private static final int WIDTH = 30;
+    private static final int WIDEST = 100;
+    private final PrintWriter err;
+    private final boolean watched;
+
+    ShowProgress(PrintWriter err, boolean watched) {
+        this.err = err;
+        this.watched = watched;
+    }
+
+    @Override
+    public void begins(int number, int of, String what) {
+        if (watched) {
+            int done = WIDTH * (number - 1) / of;
+            String bar = "=".repeat(done) + " ".repeat(WIDTH - done);
+            err.print("\r" + padded("[" + bar + "] " + number + " of " + of + "  " + what));
+        } else {
+            err.print("benchtrue: " + number + " of " + of + "  " + what + "\n");
+        }
+        err.flush();
+    }
+
+    /** Takes the bar away, so that what follows begins on an empty line. */
+    void ends() {
+        if (watched) {
+            err.print("\r" + padded("") + "\r");
+            err.flush();
+        }
+    }
+
+    private static String padded(String text) {
+        return text + " ".repeat(Math.max(0, WIDEST - text.length()));
+    }
+}

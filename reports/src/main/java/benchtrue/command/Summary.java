@@ -1,0 +1,145 @@
+package benchtrue.command;
+
+import benchtrue.findings.RepairFinding;
+import benchtrue.findings.Verdict;
+import benchtrue.nightly.Published;
+import benchtrue.nightly.Review;
+import benchtrue.revision.ProposedChange;
+import benchtrue.shop.Absent;
+import benchtrue.shop.Balance;
+import benchtrue.shop.Figures;
+import benchtrue.shop.Notice;
+import benchtrue.shop.RepairType;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+
+/** The night in at most twenty-five lines: what to do first, and whether everything adds up. */
+final class Summary {
+    private static final int MOST_REPAIRS = 5;
+    private final Published published;
+    private final Review review;
+    private final Figures figures;
+
+    Summary(Published published) {
+        this.published = published;
+        this.review = published.review();
+        this.figures = Figures.of(review.settings().locale(), review.settings().currency());
+    }
+
+    List<String> lines() {
+        List<String> lines = new ArrayList<>();
+        lines.add("Benchtrue: reviewed to " + figures.day(review.ledger().asOf()) + ".");
+        doFirst(lines);
+        lines.add(alsoFound());
+        missing().ifPresent(lines::add);
+        setAside().ifPresent(lines::add);
+        doubtful().ifPresent(lines::add);
+        lines.add(balances());
+        if (!published.neverEnded().isEmpty()) {
+            lines.add("An earlier run was stopped before it published; what it left behind was cleared.");
+        }
+        lines.add("Results: " + published.folder());
+        return lines;
+    }
+
+    private void doFirst(List<String> lines) {
+        List<RepairFinding> under = review.findings().repairs().stream()
+                .filter(f -> f.verdict() == Verdict.UNDER_QUOTED)
+                .sorted(Comparator.comparingLong((RepairFinding f) -> -Absent.firstOf(f.annualShortfall(), 0)))
+                .toList();
+        if (under.isEmpty()) {
+            lines.add("No repair is clearly under-quoted.");
+            return;
+        }
+        lines.add("Do first, of " + figures.count(under.size()) + " under-quoted repairs:");
+        for (int i = 0; i < Math.min(MOST_REPAIRS, under.size()); i++) {
+            RepairFinding finding = under.get(i);
+            lines.add("  " + (i + 1) + ". " + title(finding) + ": " + figures.number(finding.loadFactor(), 2)
+                    + " hours per quoted hour over " + figures.count(finding.lines()) + " jobs, losing "
+                    + figures.moneyRange(finding.annualShortfallLower(), finding.annualShortfallUpper()) + " a year.");
+            change(finding).map(this::proposal).ifPresent(lines::add);
+        }
+    }
+
+    private Optional<ProposedChange> change(RepairFinding finding) {
+        return review.revision().changes().stream()
+                .filter(change -> change.repairType() == finding.repairType())
+                .findFirst();
+    }
+
+    private String proposal(ProposedChange change) {
+        String held = change.heldBecause().isEmpty() ? "" : " (" + change.heldBecause() + ")";
+        if (change.proposedSeconds() == change.bookSeconds()) {
+            return "     Stays at " + figures.hours(change.bookSeconds()) + held + ".";
+        }
+        return "     Book " + figures.hours(change.bookSeconds()) + " to " + figures.hours(change.proposedSeconds())
+                + ", " + figures.price(change.bookLabour()) + " to " + figures.price(change.proposedLabour()) + held
+                + ".";
+    }
+
+    private String alsoFound() {
+        return "Also: " + figures.count(with(Verdict.LEANING_UNDER)) + " leaning under, "
+                + figures.count(with(Verdict.OVER_QUOTED)) + " over-quoted, "
+                + figures.count(with(Verdict.ON_THE_MARK)) + " on the mark, "
+                + figures.count(with(Verdict.TOO_FEW_JOBS)) + " with too few jobs to tell.";
+    }
+
+    private long with(Verdict verdict) {
+        return review.findings().repairs().stream()
+                .filter(f -> f.verdict() == verdict)
+                .count();
+    }
+
+    private Optional<String> missing() {
+        TreeSet<String> missing = new TreeSet<>(review.ledger().missing());
+        return missing.isEmpty()
+                ? Optional.empty()
+                : Optional.of("Not in the inbox: " + String.join(", ", missing)
+                        + "; what needs them is left out and says so.");
+    }
+
+    private Optional<String> setAside() {
+        if (review.setAside().isEmpty()) {
+            return Optional.empty();
+        }
+        List<String> tables = review.setAside().entrySet().stream()
+                .map(table -> figures.count(table.getValue()) + " of " + table.getKey())
+                .toList();
+        return Optional.of("Rows set aside: " + String.join(", ", tables)
+                + "; correct them in set-aside and put them back into exports.");
+    }
+
+    private Optional<String> doubtful() {
+        long count = review.notices().stream().mapToLong(Notice::count).sum();
+        return count == 0
+                ? Optional.empty()
+                : Optional.of("Used but doubtful: " + figures.count(count) + " things of "
+                        + figures.count(review.notices().size()) + " kinds, listed in run.json.");
+    }
+
+    private String balances() {
+        Optional<Balance> hours = review.balances().stream()
+                .filter(balance -> balance.unit().equals("seconds"))
+                .findFirst();
+        return "Everything read is accounted for: all " + review.balances().size() + " balances hold"
+                + hours.map(this::hours).orElse("") + ".";
+    }
+
+    private String hours(Balance balance) {
+        return "; " + figures.hours(balance.read()) + " read, "
+                + figures.hours(balance.terms().get(0).amount()) + " "
+                + balance.terms().get(0).name();
+    }
+
+    private String title(RepairFinding finding) {
+        String key = review.ledger().repairTypes().name(finding.repairType());
+        return review.ledger()
+                .books()
+                .type(key, review.ledger().asOf())
+                .map(RepairType::title)
+                .orElse(key);
+    }
+}
