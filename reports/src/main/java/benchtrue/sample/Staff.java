@@ -19,7 +19,7 @@ record Staff(List<Technician> technicians, long weeklyBenchSeconds, double[] hab
     static final int KINDS = 6;
 
     private static final double[] WRITER_SHARES = Dice.cumulative(0.25, 0.20, 0.25, 0.30);
-    private static final double[] HABITS = {1.02, 0.95, 1.08, 0.86};
+    private static final double[] HABITS = {1.02, 0.95, 1.06, 0.89};
     private static final double JITTER = 0.025;
     private static final double HOURS_A_WEEK = 21;
     private static final double PLANNED_OVER_WORKED = 1.15;

@@ -17,6 +17,7 @@ import java.util.Map;
  * @param slowFrom first day on which it is
  * @param slower what its hours are multiplied by from then on
  * @param together pairs of repair types that almost always stand on the same tickets
+ * @param found which repair types show on the bench that another is needed
  * @param planted how often each kind of dirty or less tidy row was planted
  * @param lines every quoted line, for shops of at most {@link TruthBook#MOST_TICKETS} tickets, else none
  */
@@ -31,12 +32,14 @@ public record Truth(
         LocalDate slowFrom,
         double slower,
         List<List<String>> together,
+        List<FoundTruth> found,
         Map<String, Long> planted,
         List<LineTruth> lines) {
     public Truth {
         types = List.copyOf(types);
         traits = List.copyOf(traits);
         together = List.copyOf(together);
+        found = List.copyOf(found);
         lines = List.copyOf(lines);
     }
 

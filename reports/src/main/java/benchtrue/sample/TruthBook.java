@@ -54,7 +54,7 @@ final class TruthBook implements VisitSink {
     }
 
     private void judge(Line line, long logged) {
-        double quoted = rebased(line);
+        double quoted = world.rebased(line);
         double expected = expected(line);
         double sd = line.copied() ? 0 : world.catalogue().get(line.type()).sd();
         sums.lines[line.type()]++;
@@ -64,16 +64,9 @@ final class TruthBook implements VisitSink {
         sums.logs[line.type()] += StrictMath.log(expected / quoted) - sd * sd / 2;
     }
 
-    private static double expected(Line line) {
+    /** Returns a line's expected logged seconds: of a copied quote, the copy. */
+    static double expected(Line line) {
         return line.copied() ? line.loggedSeconds() : line.expectedSeconds();
-    }
-
-    private double rebased(Line line) {
-        return line.type() == Catalogue.ONE_OFF
-                ? line.judgedQuoteSeconds()
-                : (double) line.judgedQuoteSeconds()
-                        * world.catalogue().get(line.type()).todaySeconds()
-                        / line.bookSeconds();
     }
 
     private LineTruth truth(Worked worked, int place) {
@@ -85,7 +78,7 @@ final class TruthBook implements VisitSink {
                 state(worked, line),
                 worked.judged(place),
                 line.judgedQuoteSeconds(),
-                rebased(line),
+                world.rebased(line),
                 expected(line),
                 worked.loggedSeconds()[place],
                 line.workedSeconds());
@@ -119,12 +112,14 @@ final class TruthBook implements VisitSink {
                 LocalDate.ofEpochDay(world.history().slowFrom()),
                 world.slowType() == Catalogue.ONE_OFF ? 1 : World.SLOWER,
                 together(),
+                found(),
                 tally.counts(),
                 lines);
     }
 
     private List<TypeTruth> types() {
         List<TypeTruth> types = new ArrayList<>();
+        double[] mix = MixLoads.of(world);
         for (int k = 0; k < sums.lines.length; k++) {
             RepairSpec spec = world.catalogue().get(k);
             types.add(new TypeTruth(
@@ -136,6 +131,7 @@ final class TruthBook implements VisitSink {
                     Hours.of(sums.rework[k]),
                     Hours.of(sums.unquoted[k]),
                     sums.expected[k] / sums.quoted[k],
+                    mix[k],
                     sums.logged[k] / sums.quoted[k],
                     StrictMath.exp(sums.logs[k] / sums.lines[k]),
                     spec.sd()));
@@ -180,6 +176,13 @@ final class TruthBook implements VisitSink {
         return world.types().stream()
                 .filter(type -> type.companionChance() > TOGETHER)
                 .map(type -> List.of(type.key(), type.companion()))
+                .toList();
+    }
+
+    private List<FoundTruth> found() {
+        return world.types().stream()
+                .filter(type -> !type.finds().isEmpty())
+                .map(type -> new FoundTruth(type.key(), type.finds(), type.findsChance()))
                 .toList();
     }
 

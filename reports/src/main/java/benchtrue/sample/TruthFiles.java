@@ -17,7 +17,9 @@ final class TruthFiles {
                     + " hours where none was given, times today's book over the book on the day of the quote. true_load is"
                     + " the sum of the generator's expected hours over the sum of quoted hours of the judged lines:"
                     + " expected given the instrument's class and traits, the technician, the condition the quote writer"
-                    + " saw and the date; for a line whose quote was copied into the log, the copy. realised_factor is the"
+                    + " saw and the date; for a line whose quote was copied into the log, the copy. mix_load is the same ratio under"
+                    + " the shop's mix of classes, traits, writers and technicians instead of over the visits it"
+                    + " happened to have (by simulation of 25 times as many visits). realised_factor is the"
                     + " sum of the hours logged for those lines, whatever the label, over the same quoted hours; rework"
                     + " hours stand apart, as hours logged on closed visits that put a line right for reasons of the"
                     + " shop's own. Hours of one-off lines include those of faulty entries that count.";
@@ -46,6 +48,9 @@ final class TruthFiles {
                 + truth.slowFrom() + "\", \"factor\": " + truth.slower() + "},\n"
                 + "  \"together\": "
                 + truth.together().stream().map(TruthFiles::array).collect(Collectors.joining(", ", "[", "]")) + ",\n"
+                + "  \"found_work\": "
+                + truth.found().stream().map(TruthFiles::found).collect(Collectors.joining(", ", "[", "]"))
+                + ",\n"
                 + "  \"adjustment_borne_out\": " + truth.adjustmentBorneOut() + ",\n"
                 + "  \"technicians\": " + numbers(truth.technicians()) + ",\n"
                 + "  \"quote_writers\": " + numbers(truth.writers()) + ",\n"
@@ -73,9 +78,15 @@ final class TruthFiles {
                 + array(trait.families()) + "}";
     }
 
+    private static String found(FoundTruth found) {
+        return "{\"repair_type\": " + quoted(found.repairType()) + ", \"finds\": " + quoted(found.finds())
+                + ", \"chance\": " + found.chance() + "}";
+    }
+
     private static String type(TypeTruth type) {
         return "{\"repair_type\": " + quoted(type.repairType()) + ", \"lines\": " + type.lines()
                 + ", \"true_load\": " + number(type.trueLoad())
+                + ", \"mix_load\": " + number(type.mixLoad())
                 + ", \"realised_factor\": " + number(type.realisedFactor())
                 + ", \"typical_factor\": " + number(type.typicalFactor())
                 + ", \"sd\": " + number(type.sd())

@@ -13,6 +13,8 @@ package benchtrue.sample;
  * @param reworkHours hours logged on closed lines that put such lines right for reasons of the shop's own
  * @param unquotedHours hours logged for the type on tickets that never quoted it
  * @param trueLoad expected ÷ quoted hours; NaN without lines
+ * @param mixLoad expected ÷ quoted hours under the shop's mix, whatever visits it happened to have; see
+ *     {@link MixLoads}
  * @param realisedFactor logged ÷ quoted hours; NaN without lines
  * @param typicalFactor exp of the mean log of hours ÷ quote that the generator expects; NaN without lines
  * @param sd standard deviation of the log of a line's hours, all but chance being known
@@ -26,6 +28,7 @@ public record TypeTruth(
         double reworkHours,
         double unquotedHours,
         double trueLoad,
+        double mixLoad,
         double realisedFactor,
         double typicalFactor,
         double sd) {

@@ -20,12 +20,20 @@ final class VisitMaker {
     private final TypePicker picker;
     private final LineMaker maker;
     private final LessTidy lessTidy;
+    private final int[] finds;
+    private final int unbound;
+    private final int bound;
 
     VisitMaker(World world) {
         this.world = world;
         this.picker = new TypePicker(world);
         this.maker = new LineMaker(world);
         this.lessTidy = new LessTidy(world, maker);
+        this.finds = world.types().stream()
+                .mapToInt(type -> world.catalogue().place(type.finds()))
+                .toArray();
+        this.unbound = world.catalogue().place("refret");
+        this.bound = world.catalogue().place("refret-bound");
     }
 
     /** Returns an ordinary visit. */
@@ -110,10 +118,10 @@ final class VisitMaker {
     /** A refret says whether the board is bound. */
     private int boundBoard(int traits, List<Integer> types) {
         int bit = Trait.BOUND_BOARD.bit();
-        if (types.contains(world.catalogue().place("refret-bound"))) {
+        if (types.contains(bound)) {
             return traits | bit;
         }
-        return types.contains(world.catalogue().place("refret")) ? traits & ~bit : traits;
+        return types.contains(unbound) ? traits & ~bit : traits;
     }
 
     private List<Line> lines(Draft draft, List<Integer> types) {
@@ -139,7 +147,7 @@ final class VisitMaker {
         Dice dice = draft.dice();
         for (Line parent : List.copyOf(lines)) {
             RepairSpec spec = world.catalogue().get(parent.type());
-            int found = world.catalogue().place(spec.finds());
+            int found = finds[parent.type()];
             if (dice.chance(spec.findsChance())
                     && parent.accepted()
                     && lines.size() < MOST_LINES

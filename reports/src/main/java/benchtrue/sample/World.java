@@ -33,7 +33,7 @@ record World(
     static final double ADJUSTMENT_BORNE_OUT = 0.6;
 
     /** Standard deviation of a quote's adjustment for condition, on the log scale. */
-    static final double ADJUSTMENT_SD = 0.12;
+    static final double ADJUSTMENT_SD = 0.10;
 
     /** Probabilities that a visit has 1, 2, ... 6 lines. */
     static final double[] LINES = Dice.cumulative(0.38, 0.26, 0.16, 0.11, 0.06, 0.03);
@@ -69,6 +69,21 @@ record World(
 
     World withLoads(double[] other) {
         return new World(options, history, catalogue, staff, classEffects, other, slowType, demand);
+    }
+
+    /** Returns the same shop with some number of other visits over the same years. */
+    World withOtherVisits(int tickets, long seedShift) {
+        SampleOptions others = options.withTickets(tickets).withSeed(options.seed() ^ seedShift);
+        return new World(others, History.of(others), catalogue, staff, classEffects, loads, slowType, demand);
+    }
+
+    /** Returns a line's quote on today's book, in seconds. */
+    double rebased(Line line) {
+        return line.type() == Catalogue.ONE_OFF
+                ? line.judgedQuoteSeconds()
+                : (double) line.judgedQuoteSeconds()
+                        * catalogue.get(line.type()).todaySeconds()
+                        / line.bookSeconds();
     }
 
     private static double[][] demand(Catalogue catalogue, boolean second) {
