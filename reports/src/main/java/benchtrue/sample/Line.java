@@ -77,6 +77,24 @@ record Line(
         return copy(quotedSeconds, terms, form, quotedSeconds);
     }
 
+    Line with(Label other) {
+        return new Line(
+                number,
+                type,
+                technician,
+                adjustment,
+                bookSeconds,
+                quotedSeconds,
+                expectedSeconds,
+                workedSeconds,
+                loggedSeconds,
+                found,
+                quotedOn,
+                terms,
+                form,
+                other);
+    }
+
     private Line copy(long quote, Terms newTerms, QuoteForm newForm, long logged) {
         return new Line(
                 number,

@@ -89,7 +89,9 @@ final class LineMaker {
         double noise = StrictMath.exp(sd * draft.dice().normal() - sd * sd / 2);
         int grid = world.staff().technicians().get(technician).grid(quoted);
         long worked = quoted == 0 ? 0 : StrictMath.max(grid, draft.dice().toGrid(quoted * noise, grid));
-        return plain(number, Catalogue.ONE_OFF, technician, 0, quoted, quoted, worked, label);
+        // Nobody names a repair type that does not exist.
+        Label named = label == Label.TYPE ? Label.LINE : label;
+        return plain(number, Catalogue.ONE_OFF, technician, 0, quoted, quoted, worked, named);
     }
 
     private static Line plain(

@@ -69,6 +69,9 @@ final class Row {
 
     /** Writes whole seconds as decimal hours, at hundredths. */
     Row hours(long seconds) {
+        if (seconds % 36 != 0) {
+            throw new IllegalArgumentException(seconds + " seconds are no hundredths of an hour");
+        }
         return hundredths(seconds / 36);
     }
 

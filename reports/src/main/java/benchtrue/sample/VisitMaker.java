@@ -42,8 +42,21 @@ final class VisitMaker {
         List<Integer> types = picker.pick(draft.dice(), draft.opened(), draft.instrument());
         Draft fitted = draft.withTraits(boundBoard(draft.traits(), types));
         List<Line> lines = lines(fitted, types);
-        Visit visit = visit(fitted, lines, fate(fitted), ComeBack.NONE, fault);
-        return world.options().untidy() && fault == Fault.NONE ? lessTidy.vary(visit, fitted) : visit;
+        Visit plain = visit(fitted, lines, fate(fitted), ComeBack.NONE, fault);
+        Visit visit = world.options().untidy() && fault == Fault.NONE ? lessTidy.vary(plain, fitted) : plain;
+        return types.size() == 1 ? grown(visit, draft.dice()) : visit;
+    }
+
+    /** Returns a visit that began with one line, labelled as one of several lines where it has become one. */
+    private Visit grown(Visit visit, Dice dice) {
+        boolean whole = dice.chance(world.options().wholeTicketShare());
+        if (visit.lines().size() == 1 || whole) {
+            return visit;
+        }
+        List<Line> named = visit.lines().stream()
+                .map(line -> line.label() == Label.NONE ? line.with(Label.LINE) : line)
+                .toList();
+        return visit.with(named, visit.fate());
     }
 
     /** Returns a visit for spraying, done in one session with its neighbours by the technician given. */
@@ -52,7 +65,8 @@ final class VisitMaker {
         List<Line> lines = new ArrayList<>();
         for (String key : List.of("spray-clear", "level-buff")) {
             int type = world.catalogue().place(key);
-            lines.add(maker.line(draft, lines.size() + 1, type, technician, Label.LINE, false));
+            Label label = lines.isEmpty() ? Label.NONE : Label.LINE;
+            lines.add(maker.line(draft, lines.size() + 1, type, technician, label, false));
         }
         return visit(draft, lines, Fate.STEADY, ComeBack.NONE, Fault.NONE);
     }

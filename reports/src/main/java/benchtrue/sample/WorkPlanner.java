@@ -99,12 +99,16 @@ final class WorkPlanner {
         return finish(visit, lines, log, dice);
     }
 
+    private static long quarters(long seconds) {
+        return seconds / LineMaker.QUARTER_HOUR * LineMaker.QUARTER_HOUR;
+    }
+
     /** Returns the bench time after which the work is left. */
     private static long stopAfter(Visit visit, Dice dice) {
         double share = 0.3 + 0.5 * dice.uniform();
         long all = visit.lines().stream().mapToLong(Line::loggedSeconds).sum();
         boolean left = visit.fate() == Fate.HALF_FINISHED || visit.fate() == Fate.VOID;
-        return left ? (long) (share * all / LineMaker.QUARTER_HOUR) * LineMaker.QUARTER_HOUR : Long.MAX_VALUE;
+        return left ? (long) (share * all) : Long.MAX_VALUE;
     }
 
     /** Works on a line, but for no longer than {@code most}; returns the time it took. */
@@ -112,7 +116,7 @@ final class WorkPlanner {
         if (dice.chance(WAITS_FOR_PARTS) && !partOf(line).isEmpty()) {
             log.pause(WaitReason.PARTS, 4 + dice.below(14));
         }
-        long seconds = StrictMath.min(line.loggedSeconds(), most);
+        long seconds = line.loggedSeconds() <= most ? line.loggedSeconds() : quarters(most);
         if (seconds > 0) {
             log.work(place, line, seconds);
         }
