@@ -83,7 +83,7 @@ public final class Night {
                 costs,
                 findings,
                 revision,
-                ProveBalances.prove(rows, costs),
+                ProveBalances.prove(rows.balances(), costs),
                 rows.notices(),
                 counts(rows.setAside()));
     }

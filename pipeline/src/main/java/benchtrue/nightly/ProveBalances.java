@@ -1,7 +1,6 @@
 package benchtrue.nightly;
 
 import benchtrue.costing.CostedLines;
-import benchtrue.reconcile.Reconciled;
 import benchtrue.shop.Balance;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,11 +14,12 @@ final class ProveBalances {
     /**
      * Returns every balance of rows, hours and money, the hours followed to where they ended.
      *
+     * @param read what was read, in which the ledger is one term
      * @throws IllegalStateException where one fails, which is a fault of the program: nothing is published
      */
-    static List<Balance> prove(Reconciled rows, CostedLines costs) {
+    static List<Balance> prove(List<Balance> read, CostedLines costs) {
         List<Balance> balances = new ArrayList<>();
-        for (Balance balance : rows.balances()) {
+        for (Balance balance : read) {
             boolean followed = balance.name().equals(HOURS);
             balances.add(followed ? follow(balance, costs.jobs().placed()) : balance);
         }
@@ -33,7 +33,7 @@ final class ProveBalances {
     }
 
     /** Puts the places where the ledger's hours ended in the place of the ledger. */
-    static Balance follow(Balance balance, List<Balance.Term> placed) {
+    private static Balance follow(Balance balance, List<Balance.Term> placed) {
         List<Balance.Term> terms = new ArrayList<>(placed);
         balance.terms().stream()
                 .filter(term -> !term.name().equals(Balance.IN_LEDGER))
