@@ -21,22 +21,29 @@ public final class CostLines {
         Ledger ledger = jobs.ledger();
         List<Balance> balances = new ArrayList<>();
         Revenue revenue = Revenue.of(jobs);
-        OverheadRates rates = OverheadRates.of(ledger);
+        Wages wages = new Wages(ledger, settings.burden());
+        OverheadRates rates = new OverheadRates(ledger, settings.money().overheadRate());
+        PartShares parts = PartShares.of(jobs, revenue.parts());
         LineMoney money = new LineMoney(
                 revenue.labour(),
                 revenue.parts(),
-                labour(jobs, settings, balances),
-                parts(jobs, revenue, balances),
+                labour(jobs, wages, balances),
+                parts(jobs, parts, balances),
                 overhead(jobs, rates, balances));
-        long overheadRate = rates.ofYear(Months.year(Months.of(ledger.asOf())));
-        return new CostedLines(jobs, money, shopRate(ledger, settings), overheadRate, balances);
+        long overheadRate = rates.hourly(Months.year(Months.of(ledger.asOf())));
+        CostedLines lines = new CostedLines(jobs, money, shopRate(ledger, settings), overheadRate, balances);
+        ShopMoney shop = new SumShop(lines, settings).sum(wages, rates, parts);
+        if (!ledger.overheads().isEmpty()) {
+            balances.add(OverheadMonth.balance(ledger, shop.work()));
+        }
+        return new CostedLines(jobs, money, lines.shopRate(), overheadRate, balances, shop);
     }
 
-    private static long[] labour(JobLines jobs, Settings settings, List<Balance> balances) {
+    private static long[] labour(JobLines jobs, Wages wages, List<Balance> balances) {
         if (jobs.ledger().wages().isEmpty()) {
             return unknown(jobs);
         }
-        HourCosts costs = FollowHours.follow(jobs, new Wages(jobs.ledger(), settings.burden()));
+        HourCosts costs = FollowHours.follow(jobs, wages);
         balances.add(costs.balance("wages and payroll on-costs"));
         return costs.ofLines();
     }
@@ -50,13 +57,12 @@ public final class CostLines {
         return costs.ofLines();
     }
 
-    private static long[] parts(JobLines jobs, Revenue revenue, List<Balance> balances) {
+    private static long[] parts(JobLines jobs, PartShares parts, List<Balance> balances) {
         if (jobs.ledger().missing().contains("parts-usage")) {
             return unknown(jobs);
         }
-        PartsCosts costs = PartsCosts.of(jobs, revenue.parts());
-        balances.add(costs.balance());
-        return costs.ofLine();
+        balances.add(parts.balance());
+        return parts.ofLines(jobs.size());
     }
 
     private static long[] unknown(JobLines jobs) {

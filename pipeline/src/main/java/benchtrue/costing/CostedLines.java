@@ -4,6 +4,7 @@ import benchtrue.hours.JobLines;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Balance;
 import java.util.List;
+import java.util.Objects;
 
 /** Every quoted line with its money, in ten-thousandths; {@link Absent#AMOUNT} where the shop's files can't tell. */
 public final class CostedLines {
@@ -12,13 +13,20 @@ public final class CostedLines {
     private final long shopRate;
     private final long overheadRate;
     private final List<Balance> balances;
+    private final ShopMoney shop;
 
     CostedLines(JobLines jobs, LineMoney money, long shopRate, long overheadRate, List<Balance> balances) {
+        this(jobs, money, shopRate, overheadRate, balances, null);
+    }
+
+    CostedLines(
+            JobLines jobs, LineMoney money, long shopRate, long overheadRate, List<Balance> balances, ShopMoney shop) {
         this.jobs = jobs;
         this.money = money;
         this.shopRate = shopRate;
         this.overheadRate = overheadRate;
         this.balances = List.copyOf(balances);
+        this.shop = shop;
     }
 
     /** Columns of {@link CostedLines}, one value a line; handed over, not shared. */
@@ -38,6 +46,11 @@ public final class CostedLines {
     /** Returns the overhead that one bench hour carries, or absent. */
     public long overheadRate() {
         return overheadRate;
+    }
+
+    /** Returns the shop's money as a whole: months, kinds of jobs, the bench hour, work in the shop. */
+    public ShopMoney shop() {
+        return Objects.requireNonNull(shop, "lines not summed");
     }
 
     /** Returns wages, parts and overhead: what was read against the lines and other places where it went. */
@@ -84,6 +97,13 @@ public final class CostedLines {
         }
         long revenue = labourRevenue(line) + Absent.firstOf(partsRevenue(line), 0);
         return revenue - labourCost(line) - partsCost(line) - overheadCost(line);
+    }
+
+    /** Returns the labour, parts and overhead of the line that are known, together. */
+    long knownCost(int line) {
+        return Absent.firstOf(labourCost(line), 0)
+                + Absent.firstOf(partsCost(line), 0)
+                + Absent.firstOf(overheadCost(line), 0);
     }
 
     /** Returns labour revenue over actual hours as money an hour; absent without either. */

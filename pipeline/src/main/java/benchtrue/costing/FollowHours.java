@@ -7,7 +7,6 @@ import benchtrue.shop.Balance;
 import benchtrue.shop.LineState;
 import benchtrue.shop.QuotedLines;
 import benchtrue.shop.TimeEntries;
-import benchtrue.shop.TimeKind;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
@@ -19,19 +18,8 @@ import java.util.stream.IntStream;
  * line; what a ticket's other entries cost is dealt over its lines by the seconds dealt to them.
  */
 final class FollowHours {
-    private enum Elsewhere {
-        UNQUOTED("work that was never quoted"),
-        WITHOUT_LINE("tickets without an accepted line"),
-        HANDLING("handling"),
-        QUOTING("quoting"),
-        SHOP("shop time");
-
-        private final String words;
-
-        Elsewhere(String words) {
-            this.words = words;
-        }
-    }
+    private static final List<WorkKind> ELSEWHERE =
+            List.of(WorkKind.UNQUOTED, WorkKind.WITHOUT_LINE, WorkKind.HANDLING, WorkKind.QUOTING, WorkKind.SHOP);
 
     private final JobLines jobs;
     private final EntryPrice price;
@@ -39,7 +27,7 @@ final class FollowHours {
     private final BitSet incomplete = new BitSet();
     private final long[] pool;
     private final BitSet poolIncomplete = new BitSet();
-    private final long[] elsewhere = new long[Elsewhere.values().length];
+    private final long[] elsewhere = new long[WorkKind.values().length];
     private long read;
     private long unpricedSeconds;
 
@@ -76,9 +64,9 @@ final class FollowHours {
             case ON_LINE -> add(known, incomplete, jobs.places().line(entry), cost);
             case OVER_TICKET -> add(pool, poolIncomplete, time.ticket(entry), cost);
             case OVER_TICKETS -> share(entry, cost);
-            case UNQUOTED -> elsewhere(Elsewhere.UNQUOTED, cost);
-            case WITHOUT_LINE -> elsewhere(Elsewhere.WITHOUT_LINE, cost);
-            case BY_KIND -> elsewhere(byKind(time.kind(entry)), cost);
+            case UNQUOTED -> elsewhere(WorkKind.UNQUOTED, cost);
+            case WITHOUT_LINE -> elsewhere(WorkKind.WITHOUT_LINE, cost);
+            case BY_KIND -> elsewhere(WorkKinds.ofTime(time.kind(entry)), cost);
         }
     }
 
@@ -99,16 +87,8 @@ final class FollowHours {
         }
     }
 
-    private void elsewhere(Elsewhere where, long cost) {
+    private void elsewhere(WorkKind where, long cost) {
         elsewhere[where.ordinal()] += Absent.firstOf(cost, 0);
-    }
-
-    private static Elsewhere byKind(TimeKind kind) {
-        return switch (kind) {
-            case HANDLING -> Elsewhere.HANDLING;
-            case QUOTING -> Elsewhere.QUOTING;
-            case BENCH, SHOP -> Elsewhere.SHOP;
-        };
     }
 
     private void dealPools() {
@@ -125,7 +105,7 @@ final class FollowHours {
         }
         for (int ticket = 0; ticket < pool.length; ticket++) {
             if (!dealt.get(ticket)) {
-                elsewhere(Elsewhere.WITHOUT_LINE, pool[ticket]);
+                elsewhere(WorkKind.WITHOUT_LINE, pool[ticket]);
             }
         }
     }
@@ -169,8 +149,8 @@ final class FollowHours {
     private List<Balance.Term> terms() {
         List<Balance.Term> terms = new ArrayList<>();
         terms.add(new Balance.Term("lines", Arrays.stream(known).reduce(0, Math::addExact)));
-        for (Elsewhere where : Elsewhere.values()) {
-            terms.add(new Balance.Term(where.words, elsewhere[where.ordinal()]));
+        for (WorkKind where : ELSEWHERE) {
+            terms.add(new Balance.Term(where.words(), elsewhere[where.ordinal()]));
         }
         return terms;
     }

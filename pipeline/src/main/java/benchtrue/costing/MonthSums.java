@@ -2,10 +2,12 @@ package benchtrue.costing;
 
 import benchtrue.reconcile.Ledger;
 import benchtrue.shop.Absent;
+import benchtrue.shop.CostBehaviour;
 import benchtrue.shop.Overhead;
 import benchtrue.shop.TimeEntries;
 import benchtrue.shop.TimeKind;
 import java.util.BitSet;
+import java.util.List;
 
 /** Seconds or money by month. A month in which nothing was recorded is told from one that sums to zero. */
 final class MonthSums {
@@ -44,13 +46,16 @@ final class MonthSums {
         return time.kind(entry) == TimeKind.BENCH && time.ticket(entry) != Absent.INDEX;
     }
 
-    /** Returns the ledger's overheads by month. */
-    static MonthSums overheads(Ledger ledger) {
-        int first = ledger.overheads().stream().mapToInt(Overhead::month).min().orElse(0);
-        int last = ledger.overheads().stream().mapToInt(Overhead::month).max().orElse(-1);
+    /** Returns the ledger's overheads of a behaviour by month. */
+    static MonthSums overheads(Ledger ledger, CostBehaviour behaviour) {
+        List<Overhead> rows = ledger.overheads().stream()
+                .filter(row -> row.behaviour() == behaviour)
+                .toList();
+        int first = rows.stream().mapToInt(Overhead::month).min().orElse(0);
+        int last = rows.stream().mapToInt(Overhead::month).max().orElse(-1);
         MonthSums amounts = new MonthSums(first, last);
-        for (Overhead overhead : ledger.overheads()) {
-            amounts.add(overhead.month(), overhead.amount());
+        for (Overhead row : rows) {
+            amounts.add(row.month(), row.amount());
         }
         return amounts;
     }

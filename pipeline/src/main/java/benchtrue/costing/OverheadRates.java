@@ -2,49 +2,87 @@ package benchtrue.costing;
 
 import benchtrue.reconcile.Ledger;
 import benchtrue.shop.Absent;
+import benchtrue.shop.CostBehaviour;
 import benchtrue.shop.Money;
 import benchtrue.shop.TimeEntries;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.HashMap;
 import java.util.Map;
 
 /**
  * Overhead that a bench hour carries, set for each calendar year: by the owner, else the year before tells it where at
- * least six of its months have overheads and bench hours, else the year itself so far. Textbooks set it from a budget (OpenStax,
- * Principles of Accounting 2, section 4.4); a shop without one budgets what last year cost.
+ * least six of its months have overheads and bench hours, else the year itself so far. Textbooks set it from a budget
+ * (OpenStax, Principles of Accounting 2, section 4.4); a shop without one budgets what last year cost.
  */
 final class OverheadRates implements EntryPrice {
     private static final int ENOUGH_MONTHS = 6;
-    private final Map<Integer, Long> ofYear = new HashMap<>();
-
+    private final Map<Integer, YearRate> ofYear = new HashMap<>();
     private final TimeEntries time;
+    private final MonthSums fixed;
+    private final MonthSums variable;
+    private final MonthSums bench;
+    private final long owners;
 
-    private OverheadRates(TimeEntries time) {
-        this.time = time;
+    /**
+     * What a year's bench hours carry.
+     *
+     * @param fixedRate fixed overhead of a bench hour
+     * @param variableRate variable overhead of a bench hour
+     * @param monthlyFixed fixed overhead budgeted for a month
+     */
+    record YearRate(long fixedRate, long variableRate, long monthlyFixed) {
+        long hourly() {
+            return fixedRate + variableRate;
+        }
     }
 
-    /** Returns the rates of every year in which the ledger has bench hours, and of the as-of date. */
-    static OverheadRates of(Ledger ledger) {
-        OverheadRates rates = new OverheadRates(ledger.time());
-        MonthSums amounts = MonthSums.overheads(ledger);
-        MonthSums bench = MonthSums.benchSeconds(ledger);
+    /** Takes the ledger and the rate the owner set for every year, or absent. */
+    OverheadRates(Ledger ledger, long owners) {
+        time = ledger.time();
+        this.owners = owners;
+        fixed = MonthSums.overheads(ledger, CostBehaviour.FIXED);
+        variable = MonthSums.overheads(ledger, CostBehaviour.VARIABLE);
+        bench = MonthSums.benchSeconds(ledger);
         int last = Math.max(Months.year(bench.last()), Months.year(Months.of(ledger.asOf())));
         for (int year = Months.year(bench.first()); bench.last() >= bench.first() && year <= last; year++) {
-            rates.set(year, amounts, bench);
+            set(year);
         }
-        return rates;
     }
 
-    private void set(int year, MonthSums amounts, MonthSums bench) {
-        Year before = Year.of(year - 1, amounts, bench);
-        Year basis = before.months >= ENOUGH_MONTHS ? before : Year.of(year, amounts, bench);
+    private void set(int year) {
+        Year before = year(year - 1);
+        Year basis = before.months >= ENOUGH_MONTHS ? before : year(year);
         if (basis.months > 0) {
-            ofYear.put(year, Rate.hourly(basis.amount, basis.seconds));
+            long variableRate = Rate.hourly(basis.variable, basis.seconds);
+            long fixedRate = Absent.has(owners) ? owners - variableRate : Rate.hourly(basis.fixed, basis.seconds);
+            ofYear.put(year, new YearRate(fixedRate, variableRate, basis.monthlyFixed()));
         }
     }
 
-    /** Returns the rate of a year, or absent. */
-    long ofYear(int year) {
-        return ofYear.getOrDefault(year, Absent.AMOUNT);
+    /** Returns whether a year's rate is known. */
+    boolean has(int year) {
+        return ofYear.containsKey(year);
+    }
+
+    /** Returns whether a month's overheads are recorded. */
+    boolean recorded(int month) {
+        return fixed.has(month) || variable.has(month);
+    }
+
+    /** Returns what a month's overheads of a behaviour cost, 0 where the month has only others. */
+    long actual(int month, CostBehaviour behaviour) {
+        return (behaviour == CostBehaviour.FIXED ? fixed : variable).get(month);
+    }
+
+    /** Returns a year's rates, which must be known. */
+    YearRate ofYear(int year) {
+        return ofYear.get(year);
+    }
+
+    /** Returns what a bench hour of a year carries, or absent. */
+    long hourly(int year) {
+        return has(year) ? ofYear(year).hourly() : Absent.AMOUNT;
     }
 
     @Override
@@ -52,24 +90,30 @@ final class OverheadRates implements EntryPrice {
         if (!MonthSums.onBench(time, entry)) {
             return 0;
         }
-        long rate = ofYear(Months.year(Months.of(time.workDay(entry))));
+        long rate = hourly(Months.year(Months.of(time.workDay(entry))));
         return Absent.has(rate) ? Money.perHour(rate, time.seconds(entry)) : Absent.AMOUNT;
     }
 
-    /** Overheads and bench hours of the months of a year that have both. */
-    private record Year(int months, long amount, long seconds) {
-        static Year of(int year, MonthSums amounts, MonthSums bench) {
-            int months = 0;
-            long amount = 0;
-            long seconds = 0;
-            for (int month = year * 12; month < year * 12 + 12; month++) {
-                if (bench.get(month) > 0 && amounts.has(month)) {
-                    months++;
-                    amount = Math.addExact(amount, amounts.get(month));
-                    seconds += bench.get(month);
-                }
+    /** Sums the months of a year that have both overheads and bench hours. */
+    private Year year(int year) {
+        Year sum = new Year(0, 0, 0, 0);
+        for (int month = year * 12; month < year * 12 + 12; month++) {
+            if (bench.get(month) > 0 && (fixed.has(month) || variable.has(month))) {
+                sum = new Year(
+                        sum.months + 1,
+                        Math.addExact(sum.fixed, fixed.get(month)),
+                        Math.addExact(sum.variable, variable.get(month)),
+                        sum.seconds + bench.get(month));
             }
-            return new Year(months, amount, seconds);
+        }
+        return sum;
+    }
+
+    private record Year(int months, long fixed, long variable, long seconds) {
+        long monthlyFixed() {
+            return BigDecimal.valueOf(fixed)
+                    .divide(BigDecimal.valueOf(months), 0, RoundingMode.HALF_EVEN)
+                    .longValueExact();
         }
     }
 }

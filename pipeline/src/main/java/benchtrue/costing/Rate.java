@@ -6,17 +6,19 @@ import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.RoundingMode;
 
-/** Money an hour. */
+/** Money an hour, and amounts scaled by a ratio; rounded once, half-even. */
 final class Rate {
     private Rate() {}
 
-    /** Returns an amount over some seconds as money an hour, half-even; absent without an amount or without hours. */
+    /** Returns an amount over some seconds as money an hour; absent without an amount or without hours. */
     static long hourly(long amount, long seconds) {
-        if (!Absent.has(amount) || seconds <= 0) {
-            return Absent.AMOUNT;
-        }
-        return new BigDecimal(BigInteger.valueOf(amount).multiply(BigInteger.valueOf(Hours.SECONDS)))
-                .divide(BigDecimal.valueOf(seconds), 0, RoundingMode.HALF_EVEN)
+        return Absent.has(amount) && seconds > 0 ? scaled(amount, Hours.SECONDS, seconds) : Absent.AMOUNT;
+    }
+
+    /** Returns {@code amount * to / from}; {@code from} is not zero. */
+    static long scaled(long amount, long to, long from) {
+        return new BigDecimal(BigInteger.valueOf(amount).multiply(BigInteger.valueOf(to)))
+                .divide(BigDecimal.valueOf(from), 0, RoundingMode.HALF_EVEN)
                 .longValueExact();
     }
 }

@@ -54,7 +54,8 @@ final class Wages implements EntryPrice {
         return Absent.has(wage) ? cost(wage, time.seconds(entry)) : Absent.AMOUNT;
     }
 
-    private long cost(long wage, long seconds) {
+    /** Returns what some seconds at an hourly wage cost with payroll on-costs, rounded once. */
+    long cost(long wage, long seconds) {
         long loaded = Math.multiplyExact(wage, onePlusBurden);
         long product = loaded * seconds;
         if (Math.multiplyHigh(loaded, seconds) != product >> 63) {

@@ -1,0 +1,108 @@
+package benchtrue.costing;
+
+import benchtrue.hours.JobLines;
+import benchtrue.hours.LineMark;
+import benchtrue.hours.UnquotedWork;
+import benchtrue.reconcile.Ledger;
+import benchtrue.shop.Absent;
+import benchtrue.shop.LineState;
+import benchtrue.shop.Money;
+import benchtrue.shop.PaidBy;
+import benchtrue.shop.QuotedLines;
+import benchtrue.shop.RepairType;
+import benchtrue.shop.Words;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** Finds what was given away and to whom: unquoted work, goodwill, settling, failures put right, discounts. */
+final class GiveAway {
+    private final CostedLines costs;
+    private final JobLines jobs;
+    private final Ledger ledger;
+    private final QuotedLines lines;
+    private final Earned earned;
+    private final int since;
+    private final int[] starts;
+    private final TreeMap<String, Gift> gifts = new TreeMap<>();
+
+    GiveAway(CostedLines costs, Earned earned, int since) {
+        this.costs = costs;
+        this.earned = earned;
+        this.since = since;
+        jobs = costs.jobs();
+        ledger = jobs.ledger();
+        lines = ledger.lines();
+        starts = lines.starts(ledger.tickets().size());
+    }
+
+    /** Returns what was given since a day, the largest worth first. */
+    List<Gift> find() {
+        for (UnquotedWork work : jobs.unquoted()) {
+            if (ledger.tickets().opened(work.ticket()) >= since) {
+                add(Gift.UNQUOTED, payer(work.ticket()), work.seconds(), atRate(work.seconds()));
+            }
+        }
+        for (int line = 0; line < jobs.size(); line++) {
+            if (earned.is(line) && earned.day(line) >= since) {
+                addLine(line);
+            }
+        }
+        List<Gift> found = new ArrayList<>(gifts.values());
+        found.sort(Comparator.comparingLong(Gift::worth).reversed().thenComparing(Gift::what));
+        return found;
+    }
+
+    private void addLine(int line) {
+        long seconds = jobs.actualSeconds(line);
+        long brought = Absent.firstOf(costs.labourRevenue(line), 0);
+        PaidBy payer = lines.paidBy(line);
+        if (jobs.marked(line, LineMark.PUTS_RIGHT)) {
+            add(Gift.PUTTING_RIGHT, payer, seconds, atRate(seconds) - brought);
+        } else if (jobs.marked(line, LineMark.SETTLES)) {
+            add(Gift.SETTLING, payer, seconds, atRate(seconds) - brought);
+        } else if (payer == PaidBy.GOODWILL) {
+            add(Gift.GOODWILL, payer, seconds, Absent.firstOf(quoted(line), atRate(seconds)) - brought);
+        } else if (payer == PaidBy.TRADE) {
+            add(Gift.BELOW_THE_BOOK, payer, 0, atBook(line) - brought);
+        } else if (Absent.has(lines.billedLabour(line)) && Absent.has(quoted(line))) {
+            add(Gift.DISCOUNT, payer, 0, quoted(line) - lines.billedLabour(line));
+        }
+    }
+
+    private long quoted(int line) {
+        return Absent.firstOf(lines.firstQuotedLabour(line), lines.quotedLabour(line));
+    }
+
+    private long atRate(long seconds) {
+        return Absent.has(costs.shopRate()) ? Money.perHour(costs.shopRate(), seconds) : 0;
+    }
+
+    /** The hours quoted at the book's price of an hour on the day of the quote. */
+    private long atBook(int line) {
+        int day = Absent.firstOf(lines.quotedOn(line), ledger.tickets().opened(lines.ticket(line)));
+        Optional<RepairType> book = ledger.books().type(ledger.repairTypes().name(lines.repairType(line)), day);
+        long seconds = lines.judgedSeconds(line);
+        return book.filter(type -> type.bookSeconds() > 0 && seconds > 0)
+                .map(type -> Rate.scaled(type.bookLabour(), seconds, type.bookSeconds()))
+                .orElse(0L);
+    }
+
+    private PaidBy payer(int ticket) {
+        for (int line = starts[ticket]; line < starts[ticket + 1]; line++) {
+            if (jobs.state(line) == LineState.CLOSED || jobs.state(line) == LineState.OPEN) {
+                return lines.paidBy(line);
+            }
+        }
+        return PaidBy.CUSTOMER;
+    }
+
+    private void add(String what, PaidBy toWhom, long seconds, long worth) {
+        if (worth > 0) {
+            Gift gift = new Gift(what, Words.of(toWhom), 1, seconds, worth);
+            gifts.merge(what + '\n' + gift.toWhom(), gift, Gift::plus);
+        }
+    }
+}

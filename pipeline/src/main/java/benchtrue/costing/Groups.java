@@ -1,0 +1,33 @@
+package benchtrue.costing;
+
+import java.util.List;
+
+/**
+ * Jobs finished in the 365 days up to the as-of date, grouped; in each list the largest contribution a bench hour first.
+ *
+ * @param all all of them together, one row
+ * @param types by repair type
+ * @param families by family
+ * @param classes by instrument class
+ * @param writers by quote writer; empty unless the settings show people
+ * @param payers by who pays
+ * @param quotes quotes given in that time and how many were accepted, by repair type
+ */
+public record Groups(
+        List<GroupMoney> all,
+        List<GroupMoney> types,
+        List<GroupMoney> families,
+        List<GroupMoney> classes,
+        List<GroupMoney> writers,
+        List<GroupMoney> payers,
+        List<QuoteOutcome> quotes) {
+    public Groups {
+        all = List.copyOf(all);
+        types = List.copyOf(types);
+        families = List.copyOf(families);
+        classes = List.copyOf(classes);
+        writers = List.copyOf(writers);
+        payers = List.copyOf(payers);
+        quotes = List.copyOf(quotes);
+    }
+}
