@@ -1,27 +1,23 @@
 package benchtrue.hours;
 
 import benchtrue.reconcile.Ledger;
-import benchtrue.shop.Absent;
-import benchtrue.shop.Hours;
 import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
- * The groups of lines that share one load factor: each repair type's ordinary jobs by type code, then one group for each
- * kind of line that is no ordinary job, so that a free return or a minimum charge never bends a repair type's factor.
+ * The groups of lines whose hours are expected alike: each repair type by its code, then one group for each kind of line that
+ * is no job of a type, so that a free return never bends what a repair type is expected to take.
  */
 final class Cells {
     private static final int REWORK = 0;
     private static final int MINIMUM = 1;
     private static final int EVALUATION = 2;
-    private static final int ON_TIME = 3;
-    private static final int NO_WORK_CHARGE = 4;
-    private static final int WITHOUT_QUOTE = 5;
-    private static final int GROUPS = 6;
+    private static final int NO_WORK_CHARGE = 3;
+    private static final int WITHOUT_QUOTE = 4;
+    private static final int GROUPS = 5;
     private final int types;
     private final int[] family;
     private final int families;
-    private final double[] jobHours;
 
     Cells(Ledger ledger, BookHours books) {
         types = ledger.repairTypes().size();
@@ -34,10 +30,7 @@ final class Cells {
         names.forEach(name -> codes.put(name, codes.size()));
         families = codes.size();
         family = new int[types + GROUPS];
-        jobHours = new double[types + GROUPS];
         for (int cell = 0; cell < family.length; cell++) {
-            long book = cell < types ? books.secondsToday(cell) : Absent.AMOUNT;
-            jobHours[cell] = Absent.has(book) ? Hours.of(book) : 1;
             family[cell] = codes.get(cell < types ? books.family(cell) : "");
         }
     }
@@ -59,11 +52,6 @@ final class Cells {
         return family[cell];
     }
 
-    /** Returns the hours of one job at the book, which the prior counts in. */
-    double jobHours(int cell) {
-        return jobHours[cell];
-    }
-
     int rework() {
         return types + REWORK;
     }
@@ -74,10 +62,6 @@ final class Cells {
 
     int evaluation() {
         return types + EVALUATION;
-    }
-
-    int onTime() {
-        return types + ON_TIME;
     }
 
     int noWorkCharge() {

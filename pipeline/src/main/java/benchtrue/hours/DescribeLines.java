@@ -46,7 +46,7 @@ final class DescribeLines {
     static boolean[] judged(LineFacts facts, PlacedTime placed) {
         boolean[] judged = facts.ordinary.clone();
         for (int line = 0; line < judged.length; line++) {
-            judged[line] &= SplitProblem.logged(facts, placed, facts.ticket[line]);
+            judged[line] &= placed.logged(facts, facts.ticket[line]);
         }
         return judged;
     }

@@ -1,91 +1,74 @@
 package benchtrue.hours;
 
+import benchtrue.hours.Parameters.Block;
 import benchtrue.shop.Hours;
 import java.util.ArrayList;
 import java.util.List;
 
 /**
  * Finds pairs of repair types that unlabelled hours can't tell apart: the inverse of the information matrix says that what one
- * gains the other loses.
- *
- * <p>The information of a ticket's sum about the load factors is x x' / v, x the base hours by cell and v the variance of the
- * sum; of a known line, base squared over its variance. Bench hours scatter in proportion to their size.
+ * gains the other loses. Repair types are not let lean on each other here, so that leaning does not pass for knowledge.
  */
 final class FindInseparable {
-    /** The estimates of a pair move against each other at least so strongly ... */
-    private static final double LEAST_CORRELATION = -0.9;
-    /** ... and the factor of at least one of them is uncertain by more than this share of itself. */
+    /** The factors of a pair move against each other at least so strongly ... */
+    private static final double LEAST_CORRELATION = -0.8;
+    /** ... and at least one of them is uncertain by more than this, on the log scale. */
     private static final double LEAST_DOUBT = 0.10;
 
-    private static final double SPREAD = 0.4;
-    private final SplitProblem problem;
-    private final Cells cells;
-    private final double[] factor;
+    private static final double LEFT_OUT = 1e12;
+    /** A hundredth of a job, so that a type without any can be inverted. */
+    private static final double HARDLY = 0.1;
 
-    FindInseparable(SplitProblem problem, Cells cells, double[] factor) {
-        this.problem = problem;
-        this.cells = cells;
-        this.factor = factor;
+    private final SplitData data;
+    private final EffectFit fit;
+
+    FindInseparable(SplitData data, EffectFit fit) {
+        this.data = data;
+        this.fit = fit;
     }
 
-    /**
-     * Returns the pairs by code.
-     *
-     * @param facts of the lines
-     * @param actualSeconds of the lines, as split
-     */
-    List<InseparablePair> find(LineFacts facts, long[] actualSeconds) {
+    /** Returns the pairs by code, given the lines' seconds as split. */
+    List<InseparablePair> find(long[] actualSeconds) {
         double[][] covariance = Symmetric.inverse(information());
         List<InseparablePair> pairs = new ArrayList<>();
-        for (int first = 0; first < cells.types(); first++) {
-            for (int second = first + 1; second < cells.types(); second++) {
+        for (int first = 0; first < data.cells.types(); first++) {
+            for (int second = first + 1; second < data.cells.types(); second++) {
                 if (inseparable(covariance, first, second)) {
-                    joint(facts, actualSeconds, first, second, pairs);
+                    joint(data.facts, data.judged, actualSeconds, first, second, pairs);
                 }
             }
         }
         return pairs;
     }
 
-    private boolean inseparable(double[][] covariance, int first, int second) {
-        double a = Math.sqrt(covariance[first][first]);
-        double b = Math.sqrt(covariance[second][second]);
-        double doubt = Math.max(a / factor[first], b / factor[second]);
-        return covariance[first][second] <= LEAST_CORRELATION * a * b && doubt > LEAST_DOUBT;
-    }
-
     private double[][] information() {
-        double[][] information = new double[cells.size()][cells.size()];
-        for (int cell = 0; cell < cells.size(); cell++) {
-            information[cell][cell] = 0.01 / (SPREAD * SPREAD * factor[cell] * factor[cell]);
-        }
-        for (int i = 0; i < problem.knownCell.length; i++) {
-            int cell = problem.knownCell[i];
-            information[cell][cell] += 1 / (SPREAD * SPREAD * factor[cell] * factor[cell]);
-        }
-        for (int i = 0; i < problem.openTicket.length; i++) {
-            add(i, information);
+        Parameters layout = fit.layout();
+        double[][] information = new double[layout.size][];
+        for (int i = 0; i < layout.size; i++) {
+            boolean type = i >= layout.of(Block.TYPE, 0) && i < layout.of(Block.TYPE, data.cells.size());
+            boolean common = i == layout.shop || i < layout.of(Block.TYPE, 0);
+            information[i] = fit.ofTickets()[i].clone();
+            information[i][i] += type ? HARDLY : common ? LEFT_OUT : layout.precision[i];
         }
         return information;
     }
 
-    private void add(int place, double[][] information) {
-        double variance = 0;
-        for (int slot = problem.start[place]; slot < problem.start[place + 1]; slot++) {
-            double expected = factor[problem.slotCell[slot]] * problem.slotBase[slot];
-            variance += SPREAD * SPREAD * expected * expected;
-        }
-        for (int a = problem.start[place]; a < problem.start[place + 1]; a++) {
-            for (int b = problem.start[place]; b < problem.start[place + 1]; b++) {
-                information[problem.slotCell[a]][problem.slotCell[b]] +=
-                        problem.slotBase[a] * problem.slotBase[b] / variance;
-            }
-        }
+    private boolean inseparable(double[][] covariance, int first, int second) {
+        int a = fit.layout().of(Block.TYPE, first);
+        int b = fit.layout().of(Block.TYPE, second);
+        double doubt = StrictMath.sqrt(Math.max(covariance[a][a], covariance[b][b]));
+        double both = StrictMath.sqrt(covariance[a][a] * covariance[b][b]);
+        return doubt > LEAST_DOUBT && covariance[a][b] <= LEAST_CORRELATION * both;
     }
 
     /** Adds a pair with its joint factor over the closed lines of tickets where both stand. */
     private static void joint(
-            LineFacts facts, long[] actualSeconds, int first, int second, List<InseparablePair> pairs) {
+            LineFacts facts,
+            boolean[] judged,
+            long[] actualSeconds,
+            int first,
+            int second,
+            List<InseparablePair> pairs) {
         double hours = 0;
         double base = 0;
         int lines = 0;
@@ -94,9 +77,9 @@ final class FindInseparable {
                 continue;
             }
             for (int line = facts.starts[ticket]; line < facts.starts[ticket + 1]; line++) {
-                if (facts.ordinary[line] && (facts.cell[line] == first || facts.cell[line] == second)) {
+                if (judged[line] && (facts.cell[line] == first || facts.cell[line] == second)) {
                     hours += Hours.of(actualSeconds[line]);
-                    base += facts.baseHours[line];
+                    base += facts.todayHours[line];
                     lines++;
                 }
             }

@@ -12,6 +12,9 @@ import benchtrue.shop.TicketStatus;
 
 /** What the quote alone says about each line, before any hours: one value a line. */
 final class LineFacts {
+    /** A quote further from the book, on the log scale, is taken to be a slip as far as expectation goes. */
+    private static final double LARGEST_RATIO = 1.5;
+
     final int[] starts;
     final int[] ticket;
     final int[] type;
@@ -19,10 +22,16 @@ final class LineFacts {
     final long[] bookSecondsThen;
     /** The quote against today's book in hours, NaN without a book entry. */
     final double[] todayHours;
-    /** Hours that the line's share is reckoned from: the quote against today's book, else the quote, else one. */
+    /** Hours that expectation starts from: today's book, else the quote, else one. */
     final double[] baseHours;
 
+    /** The quote against today's book in hours, else the quote, else one: what a share by the quote goes by. */
+    final double[] quoteHours;
+
     final int[] cell;
+    /** Log of the quote over the book on the day of the quote; 0 where the line has no quote of its own. */
+    final double[] quoteRatio;
+
     final boolean[] quoteFromBook;
     /** Whether hours on the ticket as a whole may be split to the line. */
     final boolean[] takesHours;
@@ -47,7 +56,9 @@ final class LineFacts {
         bookSecondsThen = new long[size];
         todayHours = new double[size];
         baseHours = new double[size];
+        quoteHours = new double[size];
         cell = new int[size];
+        quoteRatio = new double[size];
         quoteFromBook = new boolean[size];
         takesHours = new boolean[size];
         ordinary = new boolean[size];
@@ -91,9 +102,38 @@ final class LineFacts {
         quoteFromBook[line] = inBook && !quoted;
         bookSecondsThen[line] = then;
         todayHours[line] = inBook ? Hours.of(judged) * today / then : Double.NaN;
-        baseHours[line] = judged == 0 ? 1 : inBook ? todayHours[line] : Hours.of(judged);
-        cell[line] = judged == 0 ? cells.withoutQuote() : cell(line);
-        ordinary[line] = closed(line) && cell[line] < cells.types() && inBook;
+        cell[line] = cell(line, inBook, judged);
+        boolean ownQuote = cell[line] < cells.types() && quoted && !shareOfPackage(line);
+        baseHours[line] = inBook ? Hours.of(today) : judged == 0 ? 1 : Hours.of(judged);
+        quoteHours[line] = inBook ? todayHours[line] : baseHours[line];
+        quoteRatio[line] = inBook && ownQuote ? bounded(StrictMath.log(judged / (double) then)) : 0;
+        ordinary[line] = closed(line) && inBook && isOrdinary(line);
+    }
+
+    private static double bounded(double ratio) {
+        return Math.max(-LARGEST_RATIO, Math.min(LARGEST_RATIO, ratio));
+    }
+
+    private boolean isOrdinary(int line) {
+        ChargeKind kind = ledger.lines().chargeKind(line);
+        return cell[line] < cells.types()
+                && (kind == ChargeKind.REPAIR || kind == ChargeKind.PACKAGE)
+                && !shareOfPackage(line)
+                && ledger.lines().quoteBasis(line) != QuoteBasis.TIME;
+    }
+
+    /** Whether a line is of a package quoted in one figure: the figure speaks for all its lines and is no line's own. */
+    private boolean shareOfPackage(int line) {
+        QuotedLines lines = ledger.lines();
+        if (lines.chargeKind(line) != ChargeKind.PACKAGE) {
+            return false;
+        }
+        for (int other = starts[ticket[line]]; other < starts[ticket[line] + 1]; other++) {
+            if (lines.chargeKind(other) == ChargeKind.PACKAGE && lines.judgedSeconds(other) <= 0) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private LineState state(int line) {
@@ -107,19 +147,24 @@ final class LineFacts {
         return status == TicketStatus.CLOSED ? LineState.CLOSED : LineState.OPEN;
     }
 
-    private int cell(int line) {
-        QuotedLines lines = ledger.lines();
+    private int cell(int line, boolean inBook, long judgedSeconds) {
         if (returns.kind(line) != ReturnKind.NONE) {
             return cells.rework();
         }
-        if (lines.quoteBasis(line) == QuoteBasis.TIME) {
-            return cells.onTime();
+        ChargeKind kind = ledger.lines().chargeKind(line);
+        if (!isBenchWork(kind)) {
+            return cells.noWorkCharge();
         }
-        return switch (lines.chargeKind(line)) {
-            case REPAIR, PACKAGE -> lines.repairType(line);
+        if (inBook) {
+            return type[line];
+        }
+        if (judgedSeconds == 0) {
+            return cells.withoutQuote();
+        }
+        return switch (kind) {
             case MINIMUM -> cells.minimum();
             case EVALUATION -> cells.evaluation();
-            case RUSH, STORAGE, OUTSIDE_WORK -> cells.noWorkCharge();
+            default -> type[line];
         };
     }
 

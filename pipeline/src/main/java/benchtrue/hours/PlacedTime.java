@@ -50,6 +50,15 @@ final class PlacedTime {
         return labelledSeconds[line] + dealtSeconds[line];
     }
 
+    /** Returns whether a ticket has bench time on or for its lines. */
+    boolean logged(LineFacts facts, int ticket) {
+        long seconds = wholeSeconds[ticket];
+        for (int l = facts.starts[ticket]; l < facts.starts[ticket + 1]; l++) {
+            seconds += floorSeconds(l);
+        }
+        return seconds > 0;
+    }
+
     void addUnquoted(int ticket, int repairType, long seconds) {
         unquotedSeconds.merge(key(ticket, repairType), seconds, Math::addExact);
     }

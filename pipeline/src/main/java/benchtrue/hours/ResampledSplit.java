@@ -5,66 +5,126 @@ import benchtrue.shop.Hours;
 import benchtrue.shop.Ints;
 import java.util.Arrays;
 
-/** The split done again under other ticket weights, begun at the plain fit. Safe for parallel callers. */
+/**
+ * The split done again under other ticket weights, begun at the plain fit and stepped by its information; what the effects
+ * lean on stays as it was. Safe for parallel callers.
+ */
 final class ResampledSplit implements SplitModel {
-    private final SplitProblem problem;
-    private final MapEm em;
-    private final double[] begin;
-    private final int types;
+    private static final int MOST_STEPS = 4;
+    private static final double TOLERANCE = 2e-3;
+    private final SplitData data;
+    private final EffectFit fit;
+    private final double[] fittedHours;
+    private final int technicians;
     private final boolean[] inBook;
-    private final int[] failedTicket;
-    private final int[] failedType;
+    private final int[] failedLine;
     private final double[] failedHours;
 
+    /**
+     * Takes what was fitted.
+     *
+     * @param fittedHours expected hours of each line
+     * @param reworkSeconds of each line
+     */
     ResampledSplit(
-            SplitProblem problem,
-            MapEm em,
-            double[] begin,
+            SplitData data,
+            EffectFit fit,
+            double[] fittedHours,
+            int technicians,
             BookHours books,
-            LineFacts facts,
-            boolean[] judged,
             long[] reworkSeconds) {
-        this.problem = problem;
-        this.em = em;
-        this.begin = begin;
-        types = books.types();
-        inBook = new boolean[types];
-        for (int type = 0; type < types; type++) {
+        this.data = data;
+        this.fit = fit;
+        this.fittedHours = fittedHours;
+        this.technicians = technicians;
+        inBook = new boolean[books.types()];
+        for (int type = 0; type < inBook.length; type++) {
             inBook[type] = Absent.has(books.secondsToday(type));
         }
         Ints failed = new Ints();
         for (int line = 0; line < reworkSeconds.length; line++) {
-            if (judged[line] && reworkSeconds[line] > 0) {
+            if (data.judged[line] && reworkSeconds[line] > 0) {
                 failed.add(line);
             }
         }
-        int[] line = failed.toArray();
-        failedTicket = Arrays.stream(line).map(l -> facts.ticket[l]).toArray();
-        failedType = Arrays.stream(line).map(l -> facts.cell[l]).toArray();
-        failedHours =
-                Arrays.stream(line).mapToDouble(l -> Hours.of(reworkSeconds[l])).toArray();
+        failedLine = failed.toArray();
+        failedHours = Arrays.stream(failedLine)
+                .mapToDouble(l -> Hours.of(reworkSeconds[l]))
+                .toArray();
     }
 
     @Override
     public int tickets() {
-        return problem.tickets;
+        return data.wholeHours.length;
     }
 
     @Override
     public double[] loads(double[] ticketWeights) {
-        if (ticketWeights.length != problem.tickets) {
+        if (ticketWeights.length != tickets()) {
             throw new IllegalArgumentException(
-                    "weights of " + ticketWeights.length + " tickets for " + problem.tickets + " tickets");
+                    "weights of " + ticketWeights.length + " tickets for " + tickets() + " tickets");
         }
-        LoadFit fit = em.fit(ticketWeights, begin);
-        double[] loads = Arrays.copyOf(fit.hours(), types);
-        for (int i = 0; i < failedTicket.length; i++) {
-            loads[failedType[i]] += ticketWeights[failedTicket[i]] * failedHours[i];
+        double[] parameters = fit.parameters().clone();
+        double[] moved = new double[parameters.length];
+        Effects effects = new Effects(data, technicians);
+        Effects scores = new Effects(data, technicians);
+        double change = Double.MAX_VALUE;
+        for (int step = 0; step < MOST_STEPS && change > TOLERANCE; step++) {
+            TicketSplit split = split(parameters, moved, effects);
+            ScorePass pass = new ScorePass(data, fit.spreads(), split, scores);
+            pass.clear();
+            for (int ticket : data.tickets) {
+                if (ticketWeights[ticket] != 0) {
+                    pass.add(ticket, ticketWeights[ticket]);
+                }
+            }
+            change = step(fit.layout().score(scores, pass.visitScore(), parameters), parameters, moved);
         }
-        for (int type = 0; type < types; type++) {
-            boolean has = inBook[type] && fit.base()[type] > 0;
-            loads[type] = has ? loads[type] / fit.base()[type] : Double.NaN;
+        return loads(ticketWeights, split(parameters, moved, effects));
+    }
+
+    /** Effects are kept as moves away from the fit, whose expected hours stand in for the base. */
+    private TicketSplit split(double[] parameters, double[] moved, Effects effects) {
+        fit.layout().write(moved, effects);
+        return new TicketSplit(data, fittedHours, effects, fit.spreads(), parameters[fit.layout().visit]);
+    }
+
+    private double step(double[] score, double[] parameters, double[] moved) {
+        Symmetric.solve(fit.lower(), score);
+        double change = 0;
+        for (int i = 0; i < score.length; i++) {
+            double next = i == fit.layout().visit ? Math.max(0, parameters[i] + score[i]) : parameters[i] + score[i];
+            change = Math.max(change, Math.abs(score[i]));
+            moved[i] += next - parameters[i];
+            parameters[i] = next;
         }
-        return loads;
+        return change;
+    }
+
+    private double[] loads(double[] weights, TicketSplit split) {
+        double[] hours = new double[inBook.length];
+        double[] quoted = new double[inBook.length];
+        for (int ticket : data.tickets) {
+            if (weights[ticket] == 0) {
+                continue;
+            }
+            split.expect(ticket);
+            split.split(ticket);
+            int from = data.facts.starts[ticket];
+            for (int line = from; line < data.facts.starts[ticket + 1]; line++) {
+                if (data.judged[line]) {
+                    hours[data.facts.cell[line]] += weights[ticket] * split.hours[line - from];
+                    quoted[data.facts.cell[line]] += weights[ticket] * data.facts.todayHours[line];
+                }
+            }
+        }
+        for (int i = 0; i < failedLine.length; i++) {
+            int line = failedLine[i];
+            hours[data.facts.cell[line]] += weights[data.facts.ticket[line]] * failedHours[i];
+        }
+        for (int type = 0; type < hours.length; type++) {
+            hours[type] = inBook[type] && quoted[type] > 0 ? hours[type] / quoted[type] : Double.NaN;
+        }
+        return hours;
     }
 }

@@ -10,16 +10,17 @@ final class ShareEntries {
     private final LineFacts facts;
     private final TicketLines ticketLines;
     private final PlacedTime placed;
-    private final double[] factor;
+    private final double[] expectedHours;
     private final BitSet touched = new BitSet();
 
-    /** Takes the load factor of each cell as fitted without the shared entries. */
-    ShareEntries(TimeEntries time, LineFacts facts, TicketLines ticketLines, PlacedTime placed, double[] factor) {
+    /** Takes the expected hours of each line as fitted without the shared entries. */
+    ShareEntries(
+            TimeEntries time, LineFacts facts, TicketLines ticketLines, PlacedTime placed, double[] expectedHours) {
         this.time = time;
         this.facts = facts;
         this.ticketLines = ticketLines;
         this.placed = placed;
-        this.factor = factor;
+        this.expectedHours = expectedHours;
     }
 
     static boolean any(PlacedTime placed) {
@@ -61,7 +62,7 @@ final class ShareEntries {
         double sum = 0;
         for (int line = facts.starts[ticket]; line < facts.starts[ticket + 1]; line++) {
             boolean counts = type < 0 ? facts.takesHours[line] : facts.accepted(line) && facts.type[line] == type;
-            sum += counts ? factor[facts.cell[line]] * facts.baseHours[line] : 0;
+            sum += counts ? expectedHours[line] : 0;
         }
         return sum;
     }

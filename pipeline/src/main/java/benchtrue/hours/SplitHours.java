@@ -5,9 +5,6 @@ import benchtrue.settings.Settings;
 
 /** Puts every hour on the line it belongs to (methods, sections 1 to 3). */
 public final class SplitHours {
-    private static final double TOLERANCE = 1e-8;
-    private static final double RESAMPLE_TOLERANCE = 1e-5;
-
     /**
      * Returns every quoted line with its hours.
      *
@@ -22,37 +19,44 @@ public final class SplitHours {
         LineFacts facts = new LineFacts(ledger, books, returns, cells, starts);
         TicketLines ticketLines = new TicketLines(ledger, facts);
         PlacedTime placed = new PlaceEntries(ledger, facts, ticketLines, returns).place();
-        SplitProblem problem =
-                new SplitProblem(facts, ticketLines, placed, ledger.tickets().size());
-        LoadFit fit = new MapEm(problem, cells, TOLERANCE).fit();
+        int technicians = ledger.technicians().size();
+        TicketTraits traits = new TicketTraits(ledger);
+        Split split = split(ledger, cells, facts, ticketLines, traits, placed);
         if (ShareEntries.any(placed)) {
-            new ShareEntries(ledger.time(), facts, ticketLines, placed, fit.factor()).share();
-            problem = new SplitProblem(
-                    facts, ticketLines, placed, ledger.tickets().size());
-            fit = new MapEm(problem, cells, TOLERANCE).fit();
+            new ShareEntries(ledger.time(), facts, ticketLines, placed, split.dealt.expectedHours).share();
+            split = split(ledger, cells, facts, ticketLines, traits, placed);
         }
-        long[] splitSeconds = SplitTickets.split(facts, placed, fit.factor());
+        long[] splitSeconds = split.dealt.splitSeconds;
         long[] actualSeconds = splitSeconds.clone();
         for (int line = 0; line < actualSeconds.length; line++) {
             actualSeconds[line] += placed.labelledSeconds[line];
         }
         TraceRework rework = new TraceRework(ledger, facts, returns, placed, actualSeconds);
         rework.trace();
-        MapEm resample = new MapEm(problem, cells, RESAMPLE_TOLERANCE);
         return new JobLines(
                 ledger,
                 DescribeLines.describe(ledger, facts, returns, placed, splitSeconds, rework),
                 new ResampledSplit(
-                        problem,
-                        resample,
-                        fit.factor(),
-                        books,
-                        facts,
-                        DescribeLines.judged(facts, placed),
-                        rework.reworkSeconds),
+                        split.data, split.fit, split.dealt.expectedHours, technicians, books, rework.reworkSeconds),
                 placed.unquoted(),
-                new FindInseparable(problem, cells, fit.factor()).find(facts, actualSeconds),
+                new FindInseparable(split.data, split.fit).find(actualSeconds),
                 placed.terms(),
                 new EntryPlaces(placed.place, placed.line, placed.sharedSeconds));
+    }
+
+    private record Split(SplitData data, EffectFit fit, SplitTickets dealt) {}
+
+    private static Split split(
+            Ledger ledger,
+            Cells cells,
+            LineFacts facts,
+            TicketLines ticketLines,
+            TicketTraits traits,
+            PlacedTime placed) {
+        int technicians = ledger.technicians().size();
+        Workers workers = new Workers(ledger.time(), facts, placed, technicians);
+        SplitData data = new SplitData(cells, facts, ticketLines, traits, workers, placed);
+        EffectFit fit = FitEffects.fit(data, technicians);
+        return new Split(data, fit, new SplitTickets(data, fit, technicians, placed));
     }
 }

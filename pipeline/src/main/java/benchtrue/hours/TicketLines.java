@@ -54,7 +54,7 @@ final class TicketLines {
         double[] weights = new double[facts.starts[ticket + 1] - from];
         for (int i = 0; i < weights.length; i++) {
             boolean of = facts.accepted(from + i) && facts.type[from + i] == type;
-            weights[i] = of ? facts.baseHours[from + i] : 0;
+            weights[i] = of ? facts.quoteHours[from + i] : 0;
         }
         long[] parts = Deal.seconds(Math.abs(seconds), weights);
         for (int i = 0; i < parts.length; i++) {

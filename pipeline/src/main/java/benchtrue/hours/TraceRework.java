@@ -95,7 +95,7 @@ final class TraceRework {
         }
         for (int i = 0; i < weights.length; i++) {
             boolean counts = facts.takesHours[from + i] && (!sameType || facts.type[from + i] == type);
-            weights[i] = counts ? facts.baseHours[from + i] : 0;
+            weights[i] = counts ? facts.quoteHours[from + i] : 0;
         }
         return weights;
     }

@@ -1,0 +1,90 @@
+package benchtrue.hours;
+
+import benchtrue.hours.EntryPlaces.Place;
+import benchtrue.shop.TimeEntries;
+import java.util.Arrays;
+
+/**
+ * Who worked on each line, as far as the log can say: those who named it, else those on the ticket as a whole. The two with
+ * most seconds and the share of the first.
+ */
+final class Workers {
+    final int[] first;
+    final int[] second;
+    final float[] firstShare;
+    private final TimeEntries time;
+    private final PlacedTime placed;
+    private final double[] score;
+
+    Workers(TimeEntries time, LineFacts facts, PlacedTime placed, int technicians) {
+        this.time = time;
+        this.placed = placed;
+        int lines = facts.ticket.length;
+        first = new int[lines];
+        second = new int[lines];
+        firstShare = new float[lines];
+        score = new double[technicians];
+        Arrays.fill(first, Levels.NONE);
+        Arrays.fill(second, Levels.NONE);
+        int from = 0;
+        while (from < time.size()) {
+            int ticket = time.ticket(from);
+            int to = from + 1;
+            while (to < time.size() && time.ticket(to) == ticket) {
+                to++;
+            }
+            for (int line = ticket < 0 ? 0 : facts.starts[ticket];
+                    ticket >= 0 && line < facts.starts[ticket + 1];
+                    line++) {
+                find(from, to, line);
+            }
+            from = to;
+        }
+        shared(facts);
+    }
+
+    private void find(int from, int to, int line) {
+        boolean named = placed.labelledSeconds[line] > 0;
+        for (int entry = from; entry < to; entry++) {
+            boolean counts = named ? placed.line[entry] == line : placed.place[entry] == Place.OVER_TICKET.ordinal();
+            score[time.technician(entry)] += counts ? time.seconds(entry) : 0;
+        }
+        first[line] = most(from, to, Levels.NONE);
+        if (first[line] != Levels.NONE) {
+            second[line] = most(from, to, first[line]);
+            double other = second[line] == Levels.NONE ? 0 : score[second[line]];
+            firstShare[line] = (float) (score[first[line]] / (score[first[line]] + other));
+        }
+        for (int entry = from; entry < to; entry++) {
+            score[time.technician(entry)] = 0;
+        }
+    }
+
+    private int most(int from, int to, int except) {
+        int best = Levels.NONE;
+        for (int entry = from; entry < to; entry++) {
+            int technician = time.technician(entry);
+            if (score[technician] > 0 && technician != except) {
+                boolean better = best == Levels.NONE
+                        || score[technician] > score[best]
+                        || (score[technician] == score[best] && technician < best);
+                best = better ? technician : best;
+            }
+        }
+        return best;
+    }
+
+    /** A line worked on only in entries that several tickets share was done by whoever logged the first of them. */
+    private void shared(LineFacts facts) {
+        for (int entry : placed.sharedSeconds.keySet()) {
+            for (int ticket : time.sharedTickets(entry)) {
+                for (int line = facts.starts[ticket]; line < facts.starts[ticket + 1]; line++) {
+                    if (first[line] == Levels.NONE && facts.accepted(line)) {
+                        first[line] = time.technician(entry);
+                        firstShare[line] = 1;
+                    }
+                }
+            }
+        }
+    }
+}
