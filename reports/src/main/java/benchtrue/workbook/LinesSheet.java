@@ -5,7 +5,6 @@ import benchtrue.hours.JobLines;
 import benchtrue.nightly.Review;
 import benchtrue.reconcile.Ledger;
 import benchtrue.shop.Hours;
-import benchtrue.shop.PriceBooks;
 import benchtrue.shop.QuotedLines;
 import benchtrue.shop.Tickets;
 import benchtrue.shop.Words;
@@ -149,12 +148,5 @@ final class LinesSheet {
                 Amounts.money(costs.margin(line)),
                 Look.Kind.MONEY);
         grid.formula("IF(OR(O#=\"\",M#=0),\"\",O#/M#)".replace("#", r), rate, Look.Kind.MONEY);
-    }
-
-    /** Returns the title of a repair type as the newest book that has it says; its key where none has. */
-    static String title(Ledger ledger, int repairType) {
-        String key = ledger.repairTypes().name(repairType);
-        PriceBooks books = ledger.books();
-        return books.type(key, ledger.asOf()).map(type -> type.title()).orElse(key);
     }
 }

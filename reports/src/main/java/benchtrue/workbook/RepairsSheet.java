@@ -15,23 +15,25 @@ import org.apache.poi.ss.usermodel.Sheet;
 final class RepairsSheet {
     static final String NAME = "Repairs";
     private static final int FIRST_ROW = 6;
+    private static final int WHY_WIDTH = 62;
+    private static final float LINE_POINTS = 14;
     private static final List<Heading> HEADINGS = List.of(
-            new Heading("Repair type", 26),
-            new Heading("What it is", 30),
-            new Heading("Family", 13),
-            new Heading("Jobs", 7),
-            new Heading("Quoted hours against today's book", 12),
-            new Heading("Bench hours", 10),
-            new Heading("Hours putting it right", 10),
-            new Heading("Hours per quoted hour", 10),
+            new Heading("Repair", 28),
+            new Heading("In the price book as", 17),
+            new Heading("Family", 11),
+            new Heading("Jobs", 6),
+            new Heading("Quoted hours against today's book", 10),
+            new Heading("Bench hours", 9),
+            new Heading("Hours putting it right", 9),
+            new Heading("Hours per quoted hour", 8),
+            new Heading("at least (90 % sure)", 8),
+            new Heading("at most (90 % sure)", 8),
+            new Heading("Usual job, hours per quoted hour", 9),
+            new Heading("Lost a year (money; minus is gained)", 10),
             new Heading("at least (90 % sure)", 9),
             new Heading("at most (90 % sure)", 9),
-            new Heading("Usual job, hours per quoted hour", 11),
-            new Heading("Lost a year (money; minus is gained)", 12),
-            new Heading("Lost a year, low", 11),
-            new Heading("Lost a year, high", 11),
-            new Heading("Verdict", 14),
-            new Heading("Why", 90));
+            new Heading("Verdict", 13),
+            new Heading("Why", WHY_WIDTH));
 
     private final Review review;
     private final LinesSheet lines;
@@ -76,8 +78,9 @@ final class RepairsSheet {
     private void repair(Grid grid, int row, RepairFinding finding) {
         String key = ledger.repairTypes().name(finding.repairType());
         Optional<RepairType> type = ledger.books().type(key, ledger.asOf());
-        grid.text(key)
-                .text(type.map(RepairType::title).orElse(""), Look.Kind.WRAPPED)
+        grid.tall(LINE_POINTS * (1 + finding.why().length() / WHY_WIDTH))
+                .text(type.map(RepairType::title).orElse(key), Look.Kind.WRAPPED)
+                .text(key)
                 .text(type.map(RepairType::family).orElse(""));
         sums(grid, row, finding);
         grid.formula(
@@ -104,7 +107,7 @@ final class RepairsSheet {
                     .number(rework, Look.Kind.HOURS);
             return;
         }
-        String which = lines.range('C') + ",$A" + row + "," + lines.range('H') + ",\"yes\")";
+        String which = lines.range('C') + ",$B" + row + "," + lines.range('H') + ",\"yes\")";
         grid.formula("COUNTIFS(" + which, finding.lines(), Look.Kind.COUNT)
                 .formula("SUMIFS(" + lines.range('J') + "," + which, finding.quotedHours(), Look.Kind.HOURS)
                 .formula("SUMIFS(" + lines.range('M') + "," + which, actual, Look.Kind.HOURS)
