@@ -1,0 +1,126 @@
+package benchtrue.findings;
+
+import benchtrue.statistics.ChangePoint;
+import benchtrue.statistics.Cusum;
+import benchtrue.statistics.Ewma;
+import benchtrue.statistics.Moments;
+import benchtrue.statistics.StudentT;
+import java.util.Arrays;
+import java.util.Optional;
+
+/**
+ * Watches one repair type for slower work (methods, section 6): an EWMA chart (Roberts 1959; NIST/SEMATECH e-Handbook
+ * 6.3.2.4) of its jobs in opening order, since closing order favours short jobs; the start of the change by likelihood
+ * (Hinkley 1970); borne out, or refuted, by the jobs opened after the signal.
+ */
+final class WatchSlowing {
+    private static final double NEWEST = 0.2;
+    private static final double SLACK = 0.5;
+    private static final double DECISION = 5;
+    private static final double TAIL = 0.05;
+    private static final int ENOUGH_AFTER = 5;
+    private static final int FEWEST_BEFORE = 4;
+
+    private final DriftJobs jobs;
+    private final double sigmas;
+
+    /**
+     * Watches the jobs of one type with limits at some distance.
+     *
+     * @param sigmas distance of the limits in standard deviations of the moving average
+     */
+    WatchSlowing(DriftJobs jobs, double sigmas) {
+        this.jobs = jobs;
+        this.sigmas = sigmas;
+    }
+
+    /** Returns the chart of all jobs. */
+    DriftChart chart() {
+        double[] scores = SelfStarting.scores(jobs.residuals());
+        return new DriftChart(jobs.repairType(), jobs.lines(), jobs.residuals(), scores, ewma(scores));
+    }
+
+    /** Returns the newest change that was borne out, else a signal that still waits for jobs; empty without either. */
+    Optional<Slowing> newest() {
+        Optional<Slowing> found = Optional.empty();
+        int base = 0;
+        int from = 0;
+        int alarm = alarm(base, from);
+        while (alarm >= 0) {
+            int start = start(base, alarm);
+            boolean waiting = jobs.size() - alarm - 1 < ENOUGH_AFTER;
+            if (waiting) {
+                return found.isPresent() ? found : Optional.of(slowing(Slowing.Standing.SIGNALLED, base, start, alarm));
+            }
+            if (borneOut(base, start, alarm)) {
+                found = Optional.of(slowing(Slowing.Standing.CONFIRMED, base, start, alarm));
+                base = start;
+            }
+            from = alarm + 1;
+            alarm = alarm(base, from);
+        }
+        return found;
+    }
+
+    private Ewma ewma(double[] scores) {
+        return Ewma.of(scores, 0, 1, NEWEST, sigmas);
+    }
+
+    /** Returns the first signal at or after {@code from} against the jobs since {@code base}, or -1. */
+    private int alarm(int base, int from) {
+        double[] scores = SelfStarting.scores(residuals(base, jobs.size()));
+        int at = ewma(Arrays.copyOfRange(scores, from - base, scores.length)).firstAbove();
+        return at < 0 ? -1 : from + at;
+    }
+
+    private int start(int base, int alarm) {
+        double[] values = residuals(base, jobs.size());
+        int start = ChangePoint.byLikelihood(values);
+        boolean fits = start >= FEWEST_BEFORE && base + start <= alarm && mean(base + start, jobs.size()) > mean(base, base + start);
+        if (fits) {
+            return base + start;
+        }
+        Cusum sums = Cusum.of(SelfStarting.scores(values), 0, SLACK, DECISION);
+        return base + StrictMath.max(FEWEST_BEFORE, sums.startOfRise(alarm - base));
+    }
+
+    private boolean borneOut(int base, int start, int alarm) {
+        Moments before = Moments.of(residuals(base, start));
+        Moments after = Moments.of(residuals(alarm + 1, jobs.size()));
+        double t = (after.mean() - before.mean()) / error(before, after);
+        return StudentT.upperTail(t, before.count() + after.count() - 2.0) < TAIL;
+    }
+
+    private Slowing slowing(Slowing.Standing standing, int base, int start, int alarm) {
+        Moments before = Moments.of(residuals(base, start));
+        Moments since = Moments.of(residuals(start, jobs.size()));
+        double change = since.mean() - before.mean();
+        double reach = -StudentT.quantile(TAIL, before.count() + since.count() - 2.0) * error(before, since);
+        return new Slowing(
+                jobs.repairType(),
+                standing,
+                jobs.days()[start],
+                jobs.days()[alarm],
+                before.count(),
+                since.count(),
+                StrictMath.exp(change),
+                StrictMath.exp(change - reach),
+                StrictMath.exp(change + reach),
+                Double.NaN);
+    }
+
+    /** Error of the difference of two means with the spread pooled. */
+    private static double error(Moments a, Moments b) {
+        double squares = (a.count() - 1) * a.variance() + (b.count() > 1 ? (b.count() - 1) * b.variance() : 0);
+        double variance = squares / (a.count() + b.count() - 2);
+        return StrictMath.sqrt(variance * (1.0 / a.count() + 1.0 / b.count()));
+    }
+
+    private double mean(int from, int to) {
+        return Moments.of(residuals(from, to)).mean();
+    }
+
+    private double[] residuals(int from, int to) {
+        return Arrays.copyOfRange(jobs.residuals(), from, to);
+    }
+}
