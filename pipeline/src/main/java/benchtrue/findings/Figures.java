@@ -1,6 +1,7 @@
 package benchtrue.findings;
 
 import benchtrue.shop.Money;
+import java.time.LocalDate;
 import java.util.Locale;
 
 /** Figures as they stand in a sentence: no finer than the evidence bears, every number with its unit. */
@@ -27,6 +28,11 @@ final class Figures {
     /** Returns a number of things. */
     static String count(int number, String one, String many) {
         return String.format(Locale.ROOT, "%,d %s", number, number == 1 ? one : many);
+    }
+
+    /** Returns the month of a day, such as 2026-03. */
+    static String month(int day) {
+        return LocalDate.ofEpochDay(day).toString().substring(0, 7);
     }
 
     /** Returns money to two significant digits, without its sign. */

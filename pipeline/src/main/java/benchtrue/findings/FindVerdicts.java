@@ -2,42 +2,39 @@ package benchtrue.findings;
 
 import benchtrue.costing.CostedLines;
 import benchtrue.hours.JobLines;
-import benchtrue.reconcile.Ledger;
 import benchtrue.settings.Settings;
-import benchtrue.shop.RepairType;
 import benchtrue.statistics.BenjaminiHochberg;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** Finds which repair types are under- or over-quoted, from the shop's own records. */
 public final class FindVerdicts {
     /** Tickets with a repair type below which nothing is said about it. */
     static final int ENOUGH_TICKETS = 5;
 
-    /** Returns one finding for each repair type of today's or an earlier price book. */
+    /** Returns one finding for each repair type of today's or an earlier price book, and what stands beside them. */
     public Findings find(CostedLines costs, Settings settings) {
         JobLines jobs = costs.jobs();
-        TypeTotals totals = TypeTotals.of(jobs);
+        SpotCopiedQuotes copies = new SpotCopiedQuotes(jobs, OwnHours.of(jobs));
+        StudyJobs study = new StudyJobs(jobs, copies.honest());
         WeighLoads loads = new WeighLoads(jobs, settings);
+        TypeTotals totals = TypeTotals.of(jobs);
         LoadEvidence[] evidence = loads.weigh(enough(totals));
-        double[] adjustedP = adjust(evidence);
-        OwnHours own = OwnHours.of(jobs);
-        double[] typical = new TypicalFactors(jobs.ledger(), own).byType();
-        List<CopiedQuotes> copied = new SpotCopiedQuotes(jobs, own).byType(loads);
-        Judge judge = new Judge(costs, settings, totals, copied);
-        List<RepairFinding> repairs = new ArrayList<>();
-        for (int type = 0; type < evidence.length; type++) {
-            if (inSomeBook(jobs.ledger(), type).isPresent()) {
-                repairs.add(
-                        judge.judge(type, evidence[type], typical[type], adjustedP[2 * type], adjustedP[2 * type + 1]));
-            }
-        }
-        return new Findings(repairs, FindFoundWork.of(costs), SumUnquotedWork.of(costs), copied);
-    }
-
-    private static Optional<RepairType> inSomeBook(Ledger ledger, int type) {
-        return ledger.books().type(ledger.repairTypes().name(type), ledger.asOf());
+        Drift drift = study.drift(new CurrentLoads(jobs, loads), evidence);
+        List<CopiedQuotes> copied = copies.byType(loads);
+        List<UsualJob> usual = study.usualJobs();
+        Judge judge = new Judge(costs, settings, totals, copied, drift.slowings());
+        List<RepairFinding> repairs = judge.all(evidence, adjust(evidence), usual);
+        return new Findings(
+                repairs,
+                FindFoundWork.of(costs),
+                SumUnquotedWork.of(costs),
+                copied,
+                usual,
+                drift,
+                study.drivers(),
+                study.shortfalls(drift, repairs, totals, costs.shopRate()),
+                study.people(settings),
+                study.downWeighted());
     }
 
     private static boolean[] enough(TypeTotals totals) {

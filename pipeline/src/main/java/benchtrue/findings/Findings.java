@@ -9,21 +9,47 @@ import java.util.List;
  * @param foundWork repair types found on the bench while doing others, the most money first
  * @param unquotedWork work that tickets never quoted, the most money first
  * @param copiedQuotes repair types with totals that equal the quote, by code
+ * @param usualJobs what one job of each repair type usually takes, by code
+ * @param drift which repairs get slower
+ * @param drivers traits and what they add to a job, the most hours first; only where told apart
+ * @param shortfalls where the money of each repair type with lines is lost, by code
+ * @param people figures about people; empty unless the settings ask for them
+ * @param downWeighted jobs so far from what was expected that they count less in the usual jobs
  */
 public record Findings(
         List<RepairFinding> repairs,
         List<FoundWork> foundWork,
         List<UnquotedTotal> unquotedWork,
-        List<CopiedQuotes> copiedQuotes) {
+        List<CopiedQuotes> copiedQuotes,
+        List<UsualJob> usualJobs,
+        Drift drift,
+        List<Driver> drivers,
+        List<ShortfallParts> shortfalls,
+        List<PersonFactor> people,
+        int downWeighted) {
     public Findings {
         repairs = List.copyOf(repairs);
         foundWork = List.copyOf(foundWork);
         unquotedWork = List.copyOf(unquotedWork);
         copiedQuotes = List.copyOf(copiedQuotes);
+        usualJobs = List.copyOf(usualJobs);
+        drivers = List.copyOf(drivers);
+        shortfalls = List.copyOf(shortfalls);
+        people = List.copyOf(people);
     }
 
     /** Verdicts and nothing beside them. */
     public Findings(List<RepairFinding> repairs) {
-        this(repairs, List.of(), List.of(), List.of());
+        this(
+                repairs,
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                new Drift(List.of(), List.of(), 0),
+                List.of(),
+                List.of(),
+                List.of(),
+                0);
     }
 }

@@ -21,12 +21,25 @@ final class Reason {
      * Returns the sentence on a finding, whose own sentence is still empty.
      *
      * @param copies what the log owes to copied quotes, or null where that is little
+     * @param slowing that the repair got slower, or null where nothing shows that
      */
-    String of(RepairFinding finding, CopiedQuotes copies) {
+    String of(RepairFinding finding, CopiedQuotes copies, Slowing slowing) {
         if (finding.lines() == 0) {
             return "No finished job yet.";
         }
-        return jobs(finding) + rework(finding) + verdict(finding) + copies(copies) + pairs(finding) + ".";
+        return jobs(finding) + rework(finding) + slower(slowing) + verdict(finding) + copies(copies) + pairs(finding)
+                + ".";
+    }
+
+    private static String slower(Slowing slowing) {
+        if (slowing == null) {
+            return "";
+        }
+        String since = ", slower by " + Figures.percent(slowing.change() - 1) + " since about "
+                + Figures.month(slowing.startDay());
+        return Double.isNaN(slowing.loadSince())
+                ? since + " (not yet borne out)"
+                : since + " (" + Figures.ratio(slowing.loadSince()) + " since)";
     }
 
     private static String copies(CopiedQuotes copies) {

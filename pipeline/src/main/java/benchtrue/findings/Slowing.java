@@ -26,6 +26,11 @@ public record Slowing(
         double upper,
         double loadSince) {
 
+    /** Returns this slowing with the load factor of the jobs since. */
+    Slowing withLoadSince(double load) {
+        return new Slowing(repairType, standing, startDay, alarmDay, jobsBefore, jobsSince, change, lower, upper, load);
+    }
+
     /** How surely the repair got slower. */
     public enum Standing {
         /** The chart gave its signal; too few jobs have been opened since to bear it out. */

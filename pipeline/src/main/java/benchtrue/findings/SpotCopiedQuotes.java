@@ -10,18 +10,20 @@ import java.util.List;
 /** Finds repair types whose time log repeats the quote, and what their load factor is without those lines. */
 final class SpotCopiedQuotes {
     private final JobLines jobs;
+    private final OwnHours own;
     private final LoggedTotals totals;
     private final double[] chance;
 
     SpotCopiedQuotes(JobLines jobs, OwnHours own) {
         this.jobs = jobs;
+        this.own = own;
         totals = LoggedTotals.of(jobs, own);
         chance = CopyChances.of(jobs, totals);
     }
 
-    /** Returns the chance of each line that its hours were copied. */
-    double[] chances() {
-        return chance.clone();
+    /** Returns the rows of finished jobs with hours of their own that were probably not copied. */
+    int[] honest() {
+        return Arrays.stream(own.line()).filter(line -> chance[line] <= 0.5).toArray();
     }
 
     /** Returns one row a repair type with a match. */

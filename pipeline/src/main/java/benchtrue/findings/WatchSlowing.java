@@ -76,7 +76,9 @@ final class WatchSlowing {
     private int start(int base, int alarm) {
         double[] values = residuals(base, jobs.size());
         int start = ChangePoint.byLikelihood(values);
-        boolean fits = start >= FEWEST_BEFORE && base + start <= alarm && mean(base + start, jobs.size()) > mean(base, base + start);
+        boolean fits = start >= FEWEST_BEFORE
+                && base + start <= alarm
+                && mean(base + start, jobs.size()) > mean(base, base + start);
         if (fits) {
             return base + start;
         }

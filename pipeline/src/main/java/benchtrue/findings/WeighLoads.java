@@ -74,6 +74,17 @@ final class WeighLoads {
         return new Interval(StrictMath.exp(onLog.low()), StrictMath.exp(onLog.high()));
     }
 
+    /** Returns the evidence of the newest jobs alone; over-quoting must hold for all jobs as well. */
+    LoadEvidence since(Jackknife newest, LoadEvidence ofAll) {
+        double overP = StrictMath.max(newest.chanceAtLeast(StrictMath.log(1 - settings.tolerance())), ofAll.overP());
+        return new LoadEvidence(
+                ofAll.range(),
+                range(newest),
+                1 - newest.chanceAtMost(0),
+                newest.chanceAtMost(StrictMath.log(1 + settings.tolerance())),
+                overP);
+    }
+
     private LoadEvidence evidence(Jackknife jackknife, double[] replicates) {
         double load = StrictMath.exp(jackknife.estimate());
         Bootstrap bootstrap = Bootstrap.of(load, replicates, jackknife.acceleration());
@@ -82,6 +93,7 @@ final class WeighLoads {
                 jackknife.chanceAtLeast(StrictMath.log(floor)),
                 StrictMath.max(bootstrap.percentileChanceAtLeast(floor), bootstrap.bcaChanceAtLeast(floor)));
         return new LoadEvidence(
+                range(jackknife),
                 range(jackknife),
                 1 - jackknife.chanceAtMost(0),
                 jackknife.chanceAtMost(StrictMath.log(1 + settings.tolerance())),

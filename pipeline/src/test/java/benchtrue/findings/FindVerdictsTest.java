@@ -8,6 +8,7 @@ import benchtrue.settings.Settings;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Money;
 import benchtrue.shop.ReturnReason;
+import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ForkJoinPool;
 import org.junit.jupiter.api.Test;
@@ -110,22 +111,32 @@ class FindVerdictsTest {
 
     @Test
     void theUsualJobLeansOnItsFamilyWhereItsOwnJobsAreFew() {
-        ShopBuilder shop = new ShopBuilder().type("nut", 1).type("saddle", 1).type("pickup", 1, "electronics");
-        for (int i = 0; i < 27; i++) {
-            shop.ticket("T" + i).line("nut", 1).logged("Ada", "1", 2);
+        ShopBuilder shop = new ShopBuilder()
+                .type("bridge", 1)
+                .type("nut", 1)
+                .type("peg", 1)
+                .type("saddle", 1);
+        for (int i = 0; i < 30; i++) {
+            double scatter = EVEN[i % 5];
+            shop.ticket("B" + i).line("bridge", 1).logged("Ada", "1", 1.8 * scatter);
+            shop.ticket("N" + i).line("nut", 1).logged("Ada", "1", 2 * scatter);
+            shop.ticket("P" + i).line("peg", 1).logged("Ada", "1", 2.2 * scatter);
         }
-        RepairFinding saddle = JudgedShop.find(shop).repairs().get(2);
-        assertThat(saddle.lines()).isZero();
-        assertThat(saddle.typicalFactor()).isCloseTo(2, within(1e-9));
-        shop.ticket("U").line("saddle", 1).logged("Ada", "1", 1);
-        double leaning = JudgedShop.find(shop).repairs().get(2).typicalFactor();
-        assertThat(leaning).isBetween(1.5, 1.9);
+        shop.ticket("S").line("saddle", 1).logged("Ada", "1", 1.7);
+        List<RepairFinding> repairs = JudgedShop.find(shop).repairs();
+        assertThat(repairs.get(3).typicalFactor())
+                .as("one job at 1, the family at 2")
+                .isBetween(1.05, 1.9);
+        assertThat(repairs.get(1).typicalFactor()).as("thirty jobs of its own").isBetween(1.95, 2.05);
     }
 
     @Test
     void figuresAreTheSameOnAnyNumberOfThreads() throws Exception {
-        assertThat(onThreads(1, () -> JudgedShop.find(fiveRepairs())))
-                .isEqualTo(onThreads(4, () -> JudgedShop.find(fiveRepairs())));
+        Findings one = onThreads(1, () -> JudgedShop.find(fiveRepairs()));
+        Findings four = onThreads(4, () -> JudgedShop.find(fiveRepairs()));
+        assertThat(one.repairs()).isEqualTo(four.repairs());
+        assertThat(one.usualJobs()).isEqualTo(four.usualJobs());
+        assertThat(one.copiedQuotes()).isEqualTo(four.copiedQuotes());
     }
 
     private static <T> T onThreads(int threads, Callable<T> work) throws Exception {

@@ -1,0 +1,62 @@
+package benchtrue.findings;
+
+import benchtrue.findings.Slowing.Standing;
+import benchtrue.hours.JobLines;
+import benchtrue.statistics.Jackknife;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
+
+/**
+ * Judges a repair type that surely got slower by the jobs opened since (methods, section 6): evidence from those alone, the
+ * load factor leaning on the one before.
+ */
+final class CurrentLoads {
+    /** Variance of ln(change) that a repair type is expected to have when it changes: about a fifth. */
+    private static final double USUAL_CHANGE = 0.04;
+
+    private final JobLines jobs;
+    private final WeighLoads loads;
+
+    CurrentLoads(JobLines jobs, WeighLoads loads) {
+        this.jobs = jobs;
+        this.loads = loads;
+    }
+
+    /** Returns the slowings with their load factor since; the evidence on each confirmed one is replaced. */
+    List<Slowing> replace(List<Slowing> slowings, LoadEvidence[] evidence) {
+        List<Slowing> current = new ArrayList<>();
+        for (Slowing slowing : slowings) {
+            int type = slowing.repairType();
+            boolean judged = slowing.standing() == Standing.CONFIRMED && evidence[type].known();
+            Jackknife since = judged ? jackknife(type, opened -> opened >= slowing.startDay()) : null;
+            if (since == null || since.groups() < FindVerdicts.ENOUGH_TICKETS || !(since.standardError() > 0)) {
+                current.add(slowing);
+                continue;
+            }
+            double before = jobs.model().loads(weights(opened -> opened < slowing.startDay()))[type];
+            evidence[type] = loads.since(since, evidence[type]);
+            current.add(slowing.withLoadSince(lean(since, before)));
+        }
+        return current;
+    }
+
+    private Jackknife jackknife(int type, IntPredicate opened) {
+        return loads.jackknives(weights(opened))[type];
+    }
+
+    private double[] weights(IntPredicate opened) {
+        return IntStream.range(0, jobs.ledger().tickets().size())
+                .mapToDouble(ticket -> opened.test(jobs.ledger().tickets().opened(ticket)) ? 1 : 0)
+                .toArray();
+    }
+
+    private static double lean(Jackknife since, double before) {
+        double variance = since.standardError() * since.standardError();
+        double own = USUAL_CHANGE / (USUAL_CHANGE + variance);
+        double log =
+                Double.isNaN(before) ? since.estimate() : own * since.estimate() + (1 - own) * StrictMath.log(before);
+        return StrictMath.exp(log);
+    }
+}
