@@ -1,0 +1,159 @@
+package benchtrue.findings;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import benchtrue.ShopBuilder;
+import benchtrue.settings.Disclosure;
+import benchtrue.settings.Settings;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+class JobModelTest {
+    private static final long SEED = 42;
+    private static final String[] TYPES = {"bone", "crown", "level", "nut", "refret"};
+
+    @Test
+    void aTraitThatLengthensTheJobIsACandidateForASurcharge() {
+        List<Driver> drivers = JudgedShop.find(shop()).drivers();
+        Driver bound = drivers.get(0);
+        assertThat(bound.trait()).isEqualTo("bound-board");
+        assertThat(bound.factor()).as("planted 1.3, seed %d", SEED).isCloseTo(1.3, within(0.06));
+        assertThat(bound.lower()).isLessThan(bound.factor());
+        assertThat(bound.adjustedP()).isLessThan(1e-6);
+        // Jobs with the trait take about 2 x 1.3 hours, so 0.6 of them are extra.
+        assertThat(bound.extraHours()).isCloseTo(0.6, within(0.2));
+        assertThat(bound.jobsWith() + bound.jobsWithout()).isEqualTo(600);
+        Driver left = drivers.get(1);
+        assertThat(left.trait()).isEqualTo("left-handed");
+        assertThat(left.factor()).isCloseTo(1, within(0.06));
+        assertThat(left.adjustedP()).isGreaterThan(0.05);
+    }
+
+    @Test
+    void figuresAboutPeopleAreThereOnlyWhereTheOwnerAsksForThem() {
+        assertThat(JudgedShop.find(shop()).people()).isEmpty();
+        List<PersonFactor> people = JudgedShop.find(shop(), showingPeople()).people();
+        assertThat(people)
+                .extracting(person -> person.role() + " " + person.name())
+                .as("Cleo did too few jobs; Quentin wrote only two kinds of quote")
+                .containsExactly("TECHNICIAN Ada", "TECHNICIAN Ben", "QUOTE_WRITER Olive", "QUOTE_WRITER Pat");
+        double ratio = people.get(1).factor() / people.get(0).factor();
+        assertThat(ratio)
+                .as("Ben takes 1.25 times as long as Ada, seed %d", SEED)
+                .isCloseTo(1.25, within(0.06));
+    }
+
+    @Test
+    void aRepairMostlyDoneBySomebodySlowIsNotBlamedForIt() {
+        // Every nut is done by Ben; its hours at the book, at the shop's usual mix, are those of the other types.
+        Findings findings = JudgedShop.find(shop());
+        UsualJob nut = findings.usualJobs().get(3);
+        UsualJob crown = findings.usualJobs().get(1);
+        assertThat(nut.typical() / crown.typical()).isCloseTo(1.12, within(0.08));
+        assertThat(nut.atBook() / crown.atBook()).isCloseTo(1, within(0.05));
+    }
+
+    @Test
+    void openJobsInWorkMakeTheUsualJobLongerAndIdleOnesDoNot() {
+        ShopBuilder shop = shop();
+        openJobs(shop, "U", "2026-10-25");
+        UsualJob refret = JudgedShop.find(shop).usualJobs().get(4);
+        assertThat(refret.openUsed()).isEqualTo(10);
+        assertThat(refret.openLeftOut()).isZero();
+        assertThat(refret.typical()).isGreaterThan(1.01 * refret.withoutOpen());
+        openJobs(shop, "V", "2026-06-01");
+        UsualJob withIdle = JudgedShop.find(shop).usualJobs().get(4);
+        assertThat(withIdle.openLeftOut()).isEqualTo(10);
+        assertThat(withIdle.typical()).isCloseTo(refret.typical(), within(1e-12));
+    }
+
+    @Test
+    void meansOfAllRepairsTogetherGiveTheShopsHours() {
+        Findings findings = JudgedShop.find(shop());
+        double actual = 0;
+        double fitted = 0;
+        for (RepairFinding repair : findings.repairs()) {
+            actual += repair.actualSeconds() / 3_600.0;
+            fitted += repair.quotedHours()
+                    * findings.usualJobs().get(repair.repairType()).mean();
+        }
+        assertThat(fitted).isCloseTo(actual, within(1e-6 * actual));
+    }
+
+    @Test
+    void whatEachRepairLosesIsSplitIntoBookQuotesSlowerWorkAndRework() {
+        Findings findings = JudgedShop.find(shop());
+        for (int i = 0; i < TYPES.length; i++) {
+            ShortfallParts parts = findings.shortfalls().get(i);
+            assertThat(parts.book() + parts.quotes() + parts.slower() + parts.rework())
+                    .isEqualTo(findings.repairs().get(i).annualShortfall());
+        }
+        // Pat quotes a fifth below the book on half of the jobs.
+        assertThat(findings.shortfalls().get(1).quotes()).isPositive();
+    }
+
+    /** Ten refrets of two quoted hours with three hours on them so far. */
+    private static void openJobs(ShopBuilder shop, String prefix, String opened) {
+        for (int i = 0; i < 10; i++) {
+            shop.ticket(prefix + i)
+                    .opened(opened)
+                    .stillOpen()
+                    .of("acoustic", "Olive")
+                    .line("refret", 2);
+            shop.logged("Ada", "1", 3);
+        }
+    }
+
+    private static ShopBuilder shop() {
+        Random random = new Random(SEED);
+        ShopBuilder shop = new ShopBuilder().asOf("2026-10-31");
+        for (String type : TYPES) {
+            shop.type(type, 2);
+        }
+        for (int i = 0; i < 600; i++) {
+            int type = i % TYPES.length;
+            boolean bound = random.nextInt(4) == 0;
+            boolean left = random.nextInt(4) == 0;
+            boolean ben = type == 3 || random.nextInt(2) == 0;
+            boolean pat = random.nextInt(2) == 0;
+            boolean quentin = type < 2 && i % 8 == 0;
+            String opened = LocalDate.of(2025, 1, 1).plusDays(i).toString();
+            double expected = 2 * (bound ? 1.3 : 1) * (ben ? 1.25 : 1);
+            double hours = expected * StrictMath.exp(0.2 * random.nextGaussian());
+            String technician = i >= 580 && type != 3 ? "Cleo" : ben ? "Ben" : "Ada";
+            shop.ticket(String.format("T%03d", i)).opened(opened);
+            shop.of("acoustic", quentin ? "Quentin" : pat ? "Pat" : "Olive", traits(bound, left));
+            shop.line(TYPES[type], pat && !quentin ? 1.6 : 2);
+            shop.logged(technician, "1", StrictMath.rint(100 * hours) / 100);
+        }
+        return shop;
+    }
+
+    private static String[] traits(boolean bound, boolean left) {
+        if (bound) {
+            return left ? new String[] {"bound-board", "left-handed"} : new String[] {"bound-board"};
+        }
+        return left ? new String[] {"left-handed"} : new String[0];
+    }
+
+    private static Settings showingPeople() {
+        Settings d = Settings.DEFAULTS;
+        return new Settings(
+                d.currency(),
+                d.zone(),
+                d.locale(),
+                d.shopRate(),
+                d.burden(),
+                d.tolerance(),
+                d.materiality(),
+                d.falseDiscovery(),
+                d.resamples(),
+                d.policy(),
+                Disclosure.SHOWN,
+                d.wallCopy(),
+                d.seed());
+    }
+}
