@@ -6,6 +6,8 @@ package benchtrue.statistics;
  */
 final class CrossCounts {
     private static final double ALIASED = 1e-10;
+    /** A constant column leaves rounding errors about its mean, of this size relative to the mean's square. */
+    private static final double ROUNDING = 1e-20;
 
     final MixedRows rows;
     /** Rows of positive weight. */
@@ -60,7 +62,8 @@ final class CrossCounts {
             gram[j] = java.util.Arrays.copyOfRange(dense[first + j], first, rows.size);
         }
         for (int j = 0; j < p; j++) {
-            result[first + j] = !(gram[j][j] > ALIASED * dense[first + j][first + j]);
+            double level = ROUNDING * dense[rows.effects][rows.effects] * rows.means[j] * rows.means[j];
+            result[first + j] = !(gram[j][j] > ALIASED * dense[first + j][first + j] && gram[j][j] > level);
             for (int i = j + 1; i < p && !result[first + j]; i++) {
                 double factor = gram[j][i] / gram[j][j];
                 for (int k = i; k < p; k++) {

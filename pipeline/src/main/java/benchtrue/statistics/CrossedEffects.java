@@ -131,6 +131,21 @@ public final class CrossedEffects {
         return fit;
     }
 
+    /**
+     * Returns the effects for another response and other weights at this fit's variances, which stay as they are.
+     *
+     * @param response one a row
+     * @param rowWeights at least 0, one a row
+     * @throws IllegalArgumentException as {@link #fit} does
+     */
+    public CrossedEffects refit(double[] response, double[] rowWeights) {
+        Factor[] factors = equations.rows.factors;
+        check(response, columns, rowWeights, factors);
+        CrossCounts counts = new CrossCounts(new MixedRows(response, columns, factors, rowWeights));
+        return new CrossedEffects(
+                response, columns, rowWeights, new Henderson(counts, equations.theta), residualVariance);
+    }
+
     /** Returns the REML criterion, minus twice the restricted log-likelihood; of a robust fit, that of its weighted rows. */
     public double criterion() {
         return equations.value();

@@ -1,0 +1,62 @@
+package benchtrue.statistics;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Arrays;
+import org.junit.jupiter.api.Test;
+
+/** Refits at given variances, and columns that say nothing. */
+class CrossedEffectsRefitTest {
+    private static final double[][] NONE = {};
+
+    private static Factor batch(ReferenceData data) {
+        int[] level = data.levels("batch");
+        return new Factor(10, level);
+    }
+
+    @Test
+    void aRefitWithTheSameRowsIsTheSameFit() {
+        ReferenceData data = ReferenceData.read("pastes.csv");
+        double[] y = data.numbers("strength");
+        double[] ones = new double[y.length];
+        Arrays.fill(ones, 1);
+        CrossedEffects fit = CrossedEffects.fit(y, NONE, batch(data));
+        CrossedEffects again = fit.refit(y, ones);
+        assertThat(again.coefficient(0)).isCloseTo(fit.coefficient(0), within(1e-12));
+        assertThat(again.effect(0, 3)).isCloseTo(fit.effect(0, 3), within(1e-12));
+        assertThat(again.variance(0)).isEqualTo(fit.variance(0));
+    }
+
+    @Test
+    void aRefitKeepsTheVariancesAndFollowsTheResponse() {
+        ReferenceData data = ReferenceData.read("pastes.csv");
+        double[] y = data.numbers("strength");
+        double[] weights = new double[y.length];
+        Arrays.fill(weights, 1);
+        CrossedEffects fit = CrossedEffects.fit(y, NONE, batch(data));
+        double[] doubled = Arrays.stream(y).map(v -> 2 * v).toArray();
+        CrossedEffects again = fit.refit(doubled, weights);
+        assertThat(again.residualVariance()).isEqualTo(fit.residualVariance());
+        assertThat(again.effect(0, 3)).isCloseTo(2 * fit.effect(0, 3), within(1e-12));
+        int[] level = data.levels("batch");
+        for (int row = 0; row < weights.length; row++) {
+            weights[row] = level[row] == 3 ? 0 : 1;
+        }
+        assertThat(fit.refit(y, weights).effect(0, 3)).isZero();
+    }
+
+    @Test
+    void aColumnThatNeverChangesIsLeftOut() {
+        ReferenceData data = ReferenceData.read("pastes.csv");
+        double[] y = data.numbers("strength");
+        double[] constant = new double[y.length];
+        // Not exact in binary, so that its weighted mean is off by a rounding error.
+        Arrays.fill(constant, StrictMath.log(2));
+        CrossedEffects without = CrossedEffects.fit(y, NONE, batch(data));
+        CrossedEffects fit = CrossedEffects.fit(y, new double[][] {constant}, batch(data));
+        assertThat(fit.coefficient(1)).isNaN();
+        assertThat(fit.coefficient(0)).isCloseTo(without.coefficient(0), within(1e-12));
+        assertThat(fit.criterion()).isCloseTo(without.criterion(), within(1e-9));
+    }
+}
