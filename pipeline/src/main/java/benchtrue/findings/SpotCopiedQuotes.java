@@ -9,6 +9,8 @@ import java.util.List;
 
 /** Finds repair types whose time log repeats the quote, and what their load factor is without those lines. */
 final class SpotCopiedQuotes {
+    private static final double SURELY_COPIED = 0.8;
+
     private final JobLines jobs;
     private final OwnHours own;
     private final LoggedTotals totals;
@@ -23,7 +25,9 @@ final class SpotCopiedQuotes {
 
     /** Returns the rows of finished jobs with hours of their own that were probably not copied. */
     int[] honest() {
-        return Arrays.stream(own.line()).filter(line -> chance[line] <= 0.5).toArray();
+        return Arrays.stream(own.line())
+                .filter(line -> chance[line] <= SURELY_COPIED)
+                .toArray();
     }
 
     /** Returns one row a repair type with a match. */

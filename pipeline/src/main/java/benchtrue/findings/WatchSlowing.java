@@ -18,7 +18,12 @@ final class WatchSlowing {
     private static final double SLACK = 0.5;
     private static final double DECISION = 5;
     private static final double TAIL = 0.05;
+    /** Jobs after a signal below which it waits, and from which on it is settled either way. */
     private static final int ENOUGH_AFTER = 5;
+
+    private static final int PLENTY_AFTER = 20;
+    private static final double SURE = 0.01;
+    private static final double DOUBTFUL = 0.2;
     private static final int FEWEST_BEFORE = 4;
 
     private final DriftJobs jobs;
@@ -48,11 +53,12 @@ final class WatchSlowing {
         int alarm = alarm(base, from);
         while (alarm >= 0) {
             int start = start(base, alarm);
-            boolean waiting = jobs.size() - alarm - 1 < ENOUGH_AFTER;
-            if (waiting) {
+            double chance = chanceOfNoChange(base, start, alarm);
+            int after = jobs.size() - alarm - 1;
+            if (after < ENOUGH_AFTER || (after < PLENTY_AFTER && chance >= SURE && chance < DOUBTFUL)) {
                 return found.isPresent() ? found : Optional.of(slowing(Slowing.Standing.SIGNALLED, base, start, alarm));
             }
-            if (borneOut(base, start, alarm)) {
+            if (chance < SURE) {
                 found = Optional.of(slowing(Slowing.Standing.CONFIRMED, base, start, alarm));
                 base = start;
             }
@@ -86,11 +92,12 @@ final class WatchSlowing {
         return base + StrictMath.max(FEWEST_BEFORE, sums.startOfRise(alarm - base));
     }
 
-    private boolean borneOut(int base, int start, int alarm) {
+    /** Chance of jobs at least this slow after the signal if nothing had changed; by Student t, spread pooled. */
+    private double chanceOfNoChange(int base, int start, int alarm) {
         Moments before = Moments.of(residuals(base, start));
         Moments after = Moments.of(residuals(alarm + 1, jobs.size()));
         double t = (after.mean() - before.mean()) / error(before, after);
-        return StudentT.upperTail(t, before.count() + after.count() - 2.0) < TAIL;
+        return StudentT.upperTail(t, before.count() + after.count() - 2.0);
     }
 
     private Slowing slowing(Slowing.Standing standing, int base, int start, int alarm) {
