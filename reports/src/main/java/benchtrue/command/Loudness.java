@@ -16,7 +16,7 @@ final class Loudness {
 
         @Option(
                 names = {"-v", "--verbose"},
-                description = "Say also how long each stage took and every balance.")
+                description = "Say everything: every balance, every doubt, how long each stage took.")
         private boolean verbose;
     }
 

@@ -5,20 +5,17 @@ import benchtrue.nightly.Night;
 import benchtrue.nightly.Progress;
 import benchtrue.nightly.Published;
 import benchtrue.nightly.Report;
+import benchtrue.nightly.Review;
 import benchtrue.page.WritePage;
-import benchtrue.settings.ReadSettings;
 import benchtrue.settings.Settings;
 import benchtrue.shop.ExitCode;
-import benchtrue.shop.Refusal;
+import benchtrue.shop.Figures;
 import benchtrue.workbook.WriteWorkbook;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 
 /** The main job. */
 @Command(
@@ -32,15 +29,8 @@ import picocli.CommandLine.Option;
 final class NightlyCommand implements Callable<Integer> {
     private static final List<Report> REPORTS = List.of(new DrawCharts(), new WriteWorkbook(), new WritePage());
 
-    @Option(names = "--shop", paramLabel = "DIR", required = true, description = "The shop's folder.")
-    private Path shop;
-
-    @Option(
-            names = "--as-of",
-            paramLabel = "DATE",
-            description =
-                    "The last day that counts, such as 2026-10-31; today in the shop's time zone where not given.")
-    private LocalDate asOf;
+    @Mixin
+    private ShopOption shop;
 
     @Mixin
     private Loudness loudness;
@@ -56,13 +46,15 @@ final class NightlyCommand implements Callable<Integer> {
         ShowProgress shown = new ShowProgress(console.err(), console.watched());
         Progress progress = loudness.quiet() ? (number, of, what) -> {} : shown;
         try {
-            Settings settings = settings();
-            LocalDate day = asOf != null ? asOf : LocalDate.now(console.clock().withZone(settings.zone()));
+            Settings settings = shop.settings();
             Published published = new Night(REPORTS, progress, console.clock(), Program.version())
-                    .run(shop, settings, (int) day.toEpochDay());
+                    .run(shop.folder(), settings, shop.asOf(settings, console));
             shown.ends();
             if (!loudness.quiet()) {
                 new Summary(published).lines().forEach(console.out()::println);
+            }
+            if (loudness.verbose()) {
+                details(published).forEach(console.out()::println);
             }
             return ExitCode.PUBLISHED.number();
         } finally {
@@ -70,12 +62,14 @@ final class NightlyCommand implements Callable<Integer> {
         }
     }
 
-    private Settings settings() {
-        if (!Files.isDirectory(shop)) {
-            throw new Refusal(
-                    ExitCode.MISSING,
-                    shop + ": found no such folder, expected the shop's folder. Name it with --shop.");
-        }
-        return new ReadSettings().read(shop);
+    private static List<String> details(Published published) {
+        Review review = published.review();
+        Account account = new Account(
+                Figures.of(review.settings().locale(), review.settings().currency()));
+        List<String> lines = new ArrayList<>(account.balances(review.balances()));
+        lines.addAll(account.notices(review.notices()));
+        lines.add("How long it took:");
+        published.took().forEach((stage, took) -> lines.add("  " + stage + ": " + took.toMillis() + " ms"));
+        return lines;
     }
 }

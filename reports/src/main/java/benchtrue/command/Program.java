@@ -63,6 +63,7 @@ final class Program implements Runnable {
     int run(String... arguments) {
         CommandLine line = new CommandLine(this)
                 .addSubcommand(new NightlyCommand(console))
+                .addSubcommand(new CheckCommand(console))
                 .addSubcommand(new SampleCommand(console))
                 .setOut(console.out())
                 .setErr(console.err())

@@ -9,6 +9,7 @@ final class ShowProgress implements Progress {
     private static final int WIDEST = 100;
     private final PrintWriter err;
     private final boolean watched;
+    private boolean drawn;
 
     ShowProgress(PrintWriter err, boolean watched) {
         this.err = err;
@@ -20,6 +21,7 @@ final class ShowProgress implements Progress {
         if (watched) {
             int done = WIDTH * (number - 1) / of;
             String bar = "=".repeat(done) + " ".repeat(WIDTH - done);
+            drawn = true;
             err.print("\r" + padded("[" + bar + "] " + number + " of " + of + "  " + what));
         } else {
             err.print("benchtrue: " + number + " of " + of + "  " + what + "\n");
@@ -29,7 +31,8 @@ final class ShowProgress implements Progress {
 
     /** Takes the bar away, so that what follows begins on an empty line. */
     void ends() {
-        if (watched) {
+        if (drawn) {
+            drawn = false;
             err.print("\r" + padded("") + "\r");
             err.flush();
         }

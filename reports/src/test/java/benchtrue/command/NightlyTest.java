@@ -45,8 +45,12 @@ class NightlyTest {
     }
 
     private int nightly(String... more) {
+        return run("nightly", more);
+    }
+
+    private int run(String command, String... more) {
         Clock clock = Clock.fixed(Instant.parse("2026-11-01T02:00:00Z"), ZoneOffset.UTC);
-        String[] arguments = Stream.concat(Stream.of("nightly", "--shop", shop.toString()), Stream.of(more))
+        String[] arguments = Stream.concat(Stream.of(command, "--shop", shop.toString()), Stream.of(more))
                 .toArray(String[]::new);
         return new Program(new PrintWriter(out), new PrintWriter(err), false, clock, Map.of()).run(arguments);
     }
@@ -121,6 +125,22 @@ class NightlyTest {
         assertThat(nightly("--as-of", "2026-10-31", "--quiet")).isZero();
         assertThat(content(shop.resolve("out/2026-10-31"))).isEqualTo(first);
         assertThat(err.toString() + out).isEmpty();
+    }
+
+    @Test
+    void aCheckSaysWhatIsWrongAndWhereAndWritesNothing() {
+        assertThat(run("check", "--as-of", "2026-10-31")).as(err.toString()).isZero();
+        assertThat(out.toString())
+                .contains("Can't be used, and set aside:", " line 2: ", "Used, but doubtful:")
+                .containsPattern("hours: [0-9,.]+.h = .*repeated");
+        assertThat(shop.resolve("out")).doesNotExist();
+        assertThat(shop.resolve(".lock")).doesNotExist();
+    }
+
+    @Test
+    void aVerboseNightTellsEveryBalanceAndHowLongItTook() {
+        assertThat(nightly("--verbose")).isZero();
+        assertThat(out.toString()).contains("What was read, and where it went:", "  Writing the results: ");
     }
 
     @Test
