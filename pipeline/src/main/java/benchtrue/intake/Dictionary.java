@@ -58,7 +58,17 @@ final class Dictionary {
 
     private boolean same(int code, byte[] bytes, int start, int end, int format) {
         int from = ends.get(code - 1);
-        return letters[from] == format && Arrays.equals(letters, from + 1, ends.get(code), bytes, start, end);
+        int length = end - start;
+        if (letters[from] != format || ends.get(code) - from - 1 != length) {
+            return false;
+        }
+        // A plain loop: texts are short, and it is fast before the compiler has warmed up.
+        for (int i = 0; i < length; i++) {
+            if (letters[from + 1 + i] != bytes[start + i]) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private int add(byte[] bytes, int start, int end, int format, int hash) {

@@ -7,7 +7,6 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 
 /** A file's bytes, digested while they are read; never more of them than were there at the beginning. */
@@ -24,15 +23,7 @@ final class DigestedFile extends InputStream {
         this.name = name;
         size = Files.size(path);
         in = Files.newInputStream(path);
-        digest = sha256();
-    }
-
-    private static MessageDigest sha256() {
-        try {
-            return MessageDigest.getInstance("SHA-256");
-        } catch (NoSuchAlgorithmException everyJdkHasIt) {
-            throw new IllegalStateException(everyJdkHasIt);
-        }
+        digest = Digests.sha256();
     }
 
     @Override

@@ -2,6 +2,7 @@ package benchtrue.intake;
 
 import benchtrue.settings.Settings;
 import benchtrue.shop.Notice;
+import benchtrue.shop.Refusal;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -25,6 +26,9 @@ public final class ReadExports {
                 .parallel()
                 .map(table -> read(table, inbox))
                 .toList();
+        tables.stream().flatMap(table -> table.refusal().stream()).findFirst().ifPresent(refusal -> {
+            throw refusal;
+        });
         Map<Table, TableRows> rows = new EnumMap<>(Table.class);
         List<InputFile> files = new ArrayList<>();
         List<Notice> notices = new ArrayList<>(inbox.notices());
@@ -41,8 +45,10 @@ public final class ReadExports {
 
     private static ReadTable read(Table table, Inbox inbox) {
         ReadTable reader = new ReadTable(table);
-        for (ExportFile file : inbox.files(table)) {
-            reader.read(file, Dialect.CANONICAL);
+        try {
+            inbox.files(table).forEach(file -> reader.read(file, Dialect.CANONICAL));
+        } catch (Refusal refusal) {
+            reader.refuse(refusal);
         }
         return reader;
     }

@@ -6,12 +6,14 @@ import benchtrue.shop.Refusal;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Reads all files of one table, older exports first. */
 final class ReadTable {
     private final TableRowsBuilder rows;
     private final List<Notice> notices = new ArrayList<>();
     private final List<CellFormat> formats = new ArrayList<>();
+    private Optional<Refusal> refusal = Optional.empty();
 
     ReadTable(Table table) {
         rows = new TableRowsBuilder(table);
@@ -70,6 +72,15 @@ final class ReadTable {
             formats.add(format);
         }
         return formats.indexOf(format);
+    }
+
+    /** Keeps why the table can't be read, so that the first table's words are heard whichever was read first. */
+    void refuse(Refusal why) {
+        refusal = Optional.of(why);
+    }
+
+    Optional<Refusal> refusal() {
+        return refusal;
     }
 
     TableRows rows() {

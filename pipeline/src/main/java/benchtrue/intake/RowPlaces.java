@@ -10,7 +10,10 @@ import java.util.Optional;
 final class RowPlaces {
     private final Ints lines = new Ints();
     private final BitSet unreadable = new BitSet();
-    private final Map<Integer, int[]> ragged = new HashMap<>();
+    private final Map<Integer, Ragged> ragged = new HashMap<>();
+
+    /** A row whose number of cells differs from the header's. */
+    private record Ragged(int cells, int expected, long digest) {}
 
     int size() {
         return lines.size();
@@ -25,10 +28,15 @@ final class RowPlaces {
         unreadable.set(size() - 1);
     }
 
-    /** Marks the newest row as one with another number of cells than the header. */
-    void markRagged(int cells, int expected) {
+    /** Marks the newest row as one with another number of cells than the header, known by a digest of its bytes. */
+    void markRagged(int cells, int expected, long digest) {
         markUnreadable();
-        ragged.put(size() - 1, new int[] {cells, expected});
+        ragged.put(size() - 1, new Ragged(cells, expected, digest));
+    }
+
+    long raggedDigest(int row) {
+        Ragged found = ragged.isEmpty() ? null : ragged.get(row);
+        return found == null ? 0 : found.digest;
     }
 
     int line(int row) {
@@ -41,7 +49,7 @@ final class RowPlaces {
 
     Optional<String> ragged(int row) {
         return Optional.ofNullable(ragged.get(row))
-                .map(cells -> "row: found " + cells[0] + " cells, expected " + cells[1]
-                        + " as in the header; look for a missing or an unquoted comma");
+                .map(found -> "row: found " + found.cells + " cells, expected " + found.expected
+                        + " as in the header, so that no cell can be trusted; look for a missing or an unquoted comma");
     }
 }

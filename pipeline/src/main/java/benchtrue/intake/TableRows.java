@@ -1,9 +1,9 @@
 package benchtrue.intake;
 
 import benchtrue.shop.Absent;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * All rows of one table from all its files, older exports first, as columns of codes into dictionaries of distinct texts.
@@ -70,66 +70,37 @@ public final class TableRows {
 
     /** Returns whether any file has the column. */
     public boolean has(Column column) {
-        return find(column) != null;
+        return home(column)[column.ordinal()] != null;
+    }
+
+    /** Returns a column; one without rows where no file has it. */
+    public TextColumn column(Column column) {
+        TextColumn found = home(column)[column.ordinal()];
+        return found == null ? new TextColumn(column, 0) : found;
     }
 
     /** Returns the code of a cell. */
     public int code(Column column, int row) {
-        TextColumn found = find(column);
+        TextColumn found = home(column)[column.ordinal()];
         return found == null ? 0 : found.code(row);
-    }
-
-    /** Returns how many distinct texts a column has, the empty one included. */
-    public int distinct(Column column) {
-        TextColumn found = find(column);
-        return found == null ? 1 : found.distinct();
-    }
-
-    /** Returns the text of a code. */
-    public String textOf(Column column, int code) {
-        TextColumn found = find(column);
-        return found == null ? "" : found.text(code);
     }
 
     /** Returns the original text of a cell. */
     public String text(Column column, int row) {
-        return textOf(column, code(column, row));
-    }
-
-    /** Returns the value of a code: seconds, ten-thousandths, days, months, a count, the place of a word; or absent. */
-    public long valueOf(Column column, int code) {
-        TextColumn found = find(column);
-        return found == null ? Absent.AMOUNT : found.value(code);
+        TextColumn found = home(column)[column.ordinal()];
+        return found == null ? "" : found.text(found.code(row));
     }
 
     /** Returns the value of a cell, or {@link Absent#AMOUNT} where it is empty or can't be read. */
     public long value(Column column, int row) {
-        TextColumn found = find(column);
-        return found == null ? Absent.AMOUNT : found.value(found.code(row));
+        TextColumn found = home(column)[column.ordinal()];
+        return found == null ? Absent.AMOUNT : found.valueAt(row);
     }
 
     /** Returns the day, month or year of a cell, or {@link Absent#DAY} where it is empty or can't be read. */
     public int day(Column column, int row) {
-        long value = value(column, row);
-        return Absent.has(value) ? (int) value : Absent.DAY;
-    }
-
-    /** Returns what rounding to whole seconds or ten-thousandths added to a code's value. */
-    public BigDecimal roundingOf(Column column, int code) {
-        TextColumn found = find(column);
-        return found == null ? BigDecimal.ZERO : found.rounding(code);
-    }
-
-    /** Returns for each code of a column the least code that says the same. */
-    public int[] sameAs(Column column) {
-        TextColumn found = find(column);
-        return found == null ? new int[1] : found.sameAs();
-    }
-
-    /** Returns whether a code's text is there and can be read. */
-    public boolean usable(Column column, int code) {
-        TextColumn found = find(column);
-        return found != null && code != 0 && found.problem(code) == Problem.NONE;
+        TextColumn found = home(column)[column.ordinal()];
+        return found == null ? Absent.DAY : found.dayAt(row);
     }
 
     /** Returns whether a row's cells can all be read and its needed ones are there. */
@@ -137,12 +108,23 @@ public final class TableRows {
         return places.readable(row);
     }
 
+    /**
+     * Returns a digest of a row whose number of cells differs from the header's, of which nothing else is kept; 0 for
+     * every other row.
+     */
+    public long raggedDigest(int row) {
+        return places.raggedDigest(row);
+    }
+
     /** Returns everything that is wrong with a row's cells, in words. */
     public List<String> problems(int row) {
+        Optional<String> ragged = places.ragged(row);
+        if (ragged.isPresent()) {
+            return List.of(ragged.get());
+        }
         List<String> problems = new ArrayList<>();
-        places.ragged(row).ifPresent(problems::add);
         for (Column column : table.columns()) {
-            TextColumn found = find(column);
+            TextColumn found = columns[column.ordinal()];
             Problem problem = found == null ? Problem.NONE : found.problem(found.code(row));
             if (problem != Problem.NONE) {
                 problems.add(problem.words(column, found.text(found.code(row))));
@@ -151,7 +133,7 @@ public final class TableRows {
         return problems;
     }
 
-    private TextColumn find(Column column) {
-        return column instanceof SourceColumn ? sources[column.ordinal()] : columns[column.ordinal()];
+    private TextColumn[] home(Column column) {
+        return column instanceof SourceColumn ? sources : columns;
     }
 }

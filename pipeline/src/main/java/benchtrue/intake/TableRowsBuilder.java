@@ -57,28 +57,28 @@ final class TableRowsBuilder {
     /** Takes one record. */
     void add(Records record, CellFormat format, int formatNumber) {
         places.add(record.line());
+        if (record.size() != headerSize) {
+            addRagged(record);
+            return;
+        }
         boolean usable = true;
         for (int i = 0; i < present.length; i++) {
             int cell = cells[i];
-            usable &= cell >= 0 && cell < record.size()
-                    ? present[i].add(record.bytes(), record.start(cell), record.end(cell), format, formatNumber)
-                    : present[i].addEmpty();
+            usable &= cell == Header.NO_CELL
+                    ? present[i].addEmpty()
+                    : present[i].add(record.bytes(), record.start(cell), record.end(cell), format, formatNumber);
         }
         if (!usable) {
             places.markUnreadable();
         }
-        if (record.size() < headerSize || hasMore(record)) {
-            places.markRagged(record.size(), headerSize);
-        }
     }
 
-    private boolean hasMore(Records record) {
-        for (int cell = headerSize; cell < record.size(); cell++) {
-            if (record.start(cell) < record.end(cell)) {
-                return true;
-            }
+    /** Keeps nothing of a row whose cells may stand in the wrong columns: among them may be what is nobody's business. */
+    private void addRagged(Records record) {
+        for (TextColumn column : present) {
+            column.addEmpty();
         }
-        return false;
+        places.markRagged(record.size(), headerSize, Digests.ofRecord(record));
     }
 
     /** Ends a file. */

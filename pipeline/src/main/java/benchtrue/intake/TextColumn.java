@@ -5,14 +5,19 @@ import benchtrue.shop.Bytes;
 import benchtrue.shop.Ints;
 import benchtrue.shop.Longs;
 import java.math.BigDecimal;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.function.Function;
 
-/** One column of a table while and after it is read: each distinct text is kept and understood once. */
-final class TextColumn {
+/**
+ * One column of a table: each distinct text is kept and understood once, each row holds its code. Code 0 is the empty text.
+ * For loops over millions of rows; elsewhere ask {@link TableRows}.
+ */
+public final class TextColumn {
     private static final Problem[] PROBLEMS = Problem.values();
     private final Column column;
+    private final boolean isText;
     private final Dictionary texts = new Dictionary();
     private final Ints codes = new Ints();
     private final Longs values = new Longs();
@@ -21,6 +26,7 @@ final class TextColumn {
 
     TextColumn(Column column, int emptyRows) {
         this.column = column;
+        isText = column.cell().kind().isText();
         values.add(Absent.AMOUNT);
         problems.add((byte) Problem.NONE.ordinal());
         for (int row = 0; row < emptyRows; row++) {
@@ -41,7 +47,7 @@ final class TextColumn {
         }
         int from = guarded(bytes, start, end) ? start + 1 : start;
         int to = Math.min(end, from + Dictionary.LONGEST);
-        int code = texts.code(bytes, from, to, column.cell().kind().isText() ? 0 : formatNumber);
+        int code = texts.code(bytes, from, to, isText ? 0 : formatNumber);
         if (code == problems.size()) {
             understand(code, format, to < end);
         }
@@ -64,7 +70,7 @@ final class TextColumn {
 
     private void understand(int code, CellFormat format, boolean cut) {
         Reading reading = read(code, format, cut);
-        if (!column.cell().kind().isText()) {
+        if (!isText) {
             values.add(reading.value());
         }
         problems.add((byte) reading.problem().ordinal());
@@ -80,45 +86,64 @@ final class TextColumn {
         if (texts.hasControl(code)) {
             return Reading.bad(Problem.CONTROL_CHARACTER);
         }
-        return column.cell().kind().isText()
-                ? Reading.NOTHING
-                : ReadCell.read(column.cell(), format.canonical(column, texts.text(code)));
+        return isText ? Reading.NOTHING : ReadCell.read(column.cell(), format.canonical(column, texts.text(code)));
     }
 
-    Column column() {
-        return column;
+    /** Returns the code of a row's text; 0 for a row of which no file has the column. */
+    public int code(int row) {
+        return row < codes.size() ? codes.get(row) : 0;
     }
 
-    int code(int row) {
-        return codes.get(row);
-    }
-
-    int distinct() {
+    /** Returns how many distinct texts there are, the empty one included. */
+    public int distinct() {
         return texts.size();
     }
 
-    String text(int code) {
+    /** Returns the text of a code. */
+    public String text(int code) {
         return texts.text(code);
     }
 
-    long value(int code) {
-        return column.cell().kind().isText() ? Absent.AMOUNT : values.get(code);
+    /** Returns the value of a code: seconds, ten-thousandths, days, months, a count, the place of a word; or absent. */
+    public long value(int code) {
+        return isText ? Absent.AMOUNT : values.get(code);
+    }
+
+    /** Returns the value of a row, or {@link Absent#AMOUNT} where it is empty or can't be read. */
+    public long valueAt(int row) {
+        return value(code(row));
+    }
+
+    /** Returns the day, month or year of a row, or {@link Absent#DAY} where it is empty or can't be read. */
+    public int dayAt(int row) {
+        long value = valueAt(row);
+        return Absent.has(value) ? (int) value : Absent.DAY;
+    }
+
+    /** Returns whether a code's text is there and can be read. */
+    public boolean usable(int code) {
+        return code != 0 && problem(code) == Problem.NONE;
+    }
+
+    /** Returns what rounding to whole seconds or ten-thousandths added to a code's value. */
+    public BigDecimal rounding(int code) {
+        return roundings.isEmpty() ? BigDecimal.ZERO : roundings.getOrDefault(code, BigDecimal.ZERO);
     }
 
     Problem problem(int code) {
         return code == 0 && column.cell().need() == Need.REQUIRED ? Problem.EMPTY : PROBLEMS[problems.get(code)];
     }
 
-    BigDecimal rounding(int code) {
-        return roundings.getOrDefault(code, BigDecimal.ZERO);
-    }
-
     /**
      * Returns for every code the least code that says the same: {@code 7.5} and {@code 7.50} are one value. A text that
      * can't be read says only what it is.
      */
-    int[] sameAs() {
+    public int[] sameAs() {
         int[] same = new int[distinct()];
+        if (isText) {
+            Arrays.setAll(same, code -> code);
+            return same;
+        }
         Map<Long, Integer> first = new HashMap<>();
         for (int code = 0; code < same.length; code++) {
             same[code] = isExact(code) ? first.computeIfAbsent(value(code), fresh(code)) : code;

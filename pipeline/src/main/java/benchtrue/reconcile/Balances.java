@@ -7,7 +7,7 @@ import benchtrue.intake.OverheadColumn;
 import benchtrue.intake.PaidColumn;
 import benchtrue.intake.PartColumn;
 import benchtrue.intake.TableRows;
-import benchtrue.intake.TimeColumn;
+import benchtrue.intake.TextColumn;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Balance;
 import benchtrue.shop.Overhead;
@@ -52,7 +52,7 @@ final class Balances {
         EntryHours hours = new EntryHours(rows);
         Totals totals = new Totals("hours", SECONDS, table);
         for (int row = 0; row < rows.size(); row++) {
-            totals.add(row, hours.seconds(row), rows.roundingOf(TimeColumn.HOURS, rows.code(TimeColumn.HOURS, row)));
+            totals.add(row, hours.seconds(row), hours.rounding(row));
         }
         totals.term("counted once where clock times overlap", sharedAway);
         return totals.balance(inLedger);
@@ -78,10 +78,10 @@ final class Balances {
     }
 
     private static Balance column(String name, String unit, Sifting table, Column column, long inLedger) {
-        TableRows rows = table.rows();
+        TextColumn texts = table.rows().column(column);
         Totals totals = new Totals(name, unit, table);
-        for (int row = 0; row < rows.size(); row++) {
-            totals.add(row, rows.value(column, row), rows.roundingOf(column, rows.code(column, row)));
+        for (int row = 0; row < table.size(); row++) {
+            totals.add(row, texts.valueAt(row), texts.rounding(texts.code(row)));
         }
         return totals.balance(inLedger);
     }

@@ -3,6 +3,7 @@ package benchtrue.reconcile;
 import benchtrue.intake.Column;
 import benchtrue.intake.LineColumn;
 import benchtrue.intake.TableRows;
+import benchtrue.intake.TextColumn;
 import benchtrue.shop.Absent;
 import benchtrue.shop.ChargeKind;
 import benchtrue.shop.Outcome;
@@ -13,9 +14,9 @@ import benchtrue.shop.QuotedLine;
 import benchtrue.shop.QuotedLines;
 import benchtrue.shop.ReturnReason;
 import benchtrue.shop.Tickets;
-import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** Builds the quoted lines by ticket then line key. */
 final class BuildLines {
@@ -31,7 +32,9 @@ final class BuildLines {
     private final TypeKeys typeKeys;
     private final int[] ticketOf;
     private final int[] typeOf;
-    private LineKeys lineKeys;
+    private final int[] lineOf;
+    private final String[] lineTexts;
+    private final LineKeys lineKeys;
 
     BuildLines(Sifting table, Tickets tickets, TicketKeys keys, TypeKeys typeKeys) {
         this.table = table;
@@ -39,22 +42,25 @@ final class BuildLines {
         this.tickets = tickets;
         this.keys = keys;
         this.typeKeys = typeKeys;
-        ticketOf = keys.find(rows, LineColumn.TICKET);
-        typeOf = typeKeys.find(rows, LineColumn.REPAIR_TYPE);
+        ticketOf = keys.find(rows.column(LineColumn.TICKET));
+        TextColumn lines = rows.column(LineColumn.LINE);
+        lineKeys = new LineKeys(lines);
+        lineOf = lineKeys.codes(lines);
+        lineTexts = IntStream.range(0, lines.distinct()).mapToObj(lines::text).toArray(String[]::new);
+        typeOf = typeKeys.find(rows.column(LineColumn.REPAIR_TYPE));
     }
 
     QuotedLines build(PriceBooks books, int asOf) {
-        List<Integer> order = new ArrayList<>();
         for (int row = 0; row < table.size(); row++) {
             if (table.inQuestion(row)) {
                 check(row, asOf);
             }
-            if (table.accepted(row)) {
-                order.add(row);
-            }
         }
-        order.sort(Comparator.comparingInt(this::ticket).thenComparing(this::line));
-        lineKeys = new LineKeys(order, this::ticket, this::line, tickets.size());
+        int[] order = RowOrder.sorted(RowOrder.accepted(table), this::ticket, this::lineCode);
+        lineKeys.take(
+                Arrays.stream(order).map(this::lineCode).toArray(),
+                Arrays.stream(order).map(this::ticket).toArray(),
+                tickets.size());
         QuotedLines.Builder lines = new QuotedLines.Builder();
         int firstBook = books.versions().get(0).effective();
         for (int row : order) {
@@ -90,15 +96,15 @@ final class BuildLines {
         return ticketOf[rows.code(LineColumn.TICKET, row)];
     }
 
-    private String line(int row) {
-        return rows.text(LineColumn.LINE, row);
+    private int lineCode(int row) {
+        return lineOf[rows.code(LineColumn.LINE, row)];
     }
 
     private QuotedLine quoted(int row) {
         int reworkOf = earlierTicket(row);
         return new QuotedLine(
                 ticket(row),
-                line(row),
+                lineTexts[rows.code(LineColumn.LINE, row)],
                 typeOf[rows.code(LineColumn.REPAIR_TYPE, row)],
                 rows.value(LineColumn.QUOTED_HOURS, row),
                 rows.value(LineColumn.QUOTED_LABOUR, row),

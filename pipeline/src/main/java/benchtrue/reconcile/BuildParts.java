@@ -2,16 +2,14 @@ package benchtrue.reconcile;
 
 import benchtrue.intake.PartColumn;
 import benchtrue.intake.TableRows;
+import benchtrue.intake.TextColumn;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Money;
 import benchtrue.shop.Names;
 import benchtrue.shop.PartKind;
 import benchtrue.shop.PartUse;
 import benchtrue.shop.PartUses;
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.TreeSet;
+import java.util.stream.IntStream;
 
 /** Builds the parts drawn by ticket. */
 final class BuildParts {
@@ -33,13 +31,11 @@ final class BuildParts {
         rows = table.rows();
         this.keys = keys;
         this.lines = lines;
-        ticketOf = keys.find(rows, PartColumn.TICKET);
-        lineOf = lines.codes(rows, PartColumn.LINE);
-        TreeSet<String> parts = new TreeSet<>();
-        for (int code = 1; code < rows.distinct(PartColumn.PART); code++) {
-            parts.add(rows.textOf(PartColumn.PART, code));
-        }
-        names = Names.of(parts);
+        ticketOf = keys.find(rows.column(PartColumn.TICKET));
+        lineOf = lines.codes(rows.column(PartColumn.LINE));
+        TextColumn parts = rows.column(PartColumn.PART);
+        names = Names.of(
+                IntStream.range(1, parts.distinct()).mapToObj(parts::text).toList());
     }
 
     Names names() {
@@ -47,19 +43,16 @@ final class BuildParts {
     }
 
     PartUses build(int asOf) {
-        List<Integer> order = new ArrayList<>();
         for (int row = 0; row < table.size(); row++) {
             if (table.inQuestion(row)) {
                 check(row, asOf);
             }
-            if (table.accepted(row)) {
-                order.add(row);
-            }
         }
-        order.sort(Comparator.comparingInt((Integer row) -> ticket(row))
-                .thenComparingInt(row -> rows.day(PartColumn.USED_ON, row)));
+        int[] order = RowOrder.sorted(RowOrder.accepted(table), this::ticket, row -> rows.day(PartColumn.USED_ON, row));
         PartUses.Builder uses = new PartUses.Builder();
-        order.forEach(row -> uses.add(use(row)));
+        for (int row : order) {
+            uses.add(use(row));
+        }
         new OutlyingQuantities(table).list(order);
         return uses.build();
     }

@@ -45,7 +45,7 @@ final class BuildShop {
 
     List<Wait> waits(Sifting table, TicketKeys keys) {
         TableRows rows = table.rows();
-        int[] ticketOf = keys.find(rows, WaitColumn.TICKET);
+        int[] ticketOf = keys.find(rows.column(WaitColumn.TICKET));
         List<Wait> waits = new ArrayList<>();
         for (int row = 0; row < table.size(); row++) {
             int ticket = ticketOf[rows.code(WaitColumn.TICKET, row)];

@@ -6,11 +6,11 @@ import benchtrue.shop.Absent;
 import benchtrue.shop.Ticket;
 import benchtrue.shop.TicketStatus;
 import benchtrue.shop.Tickets;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /** Builds the tickets as they stood on the as-of date. */
 final class BuildTickets {
@@ -26,21 +26,24 @@ final class BuildTickets {
         this.asOf = asOf;
     }
 
+    /** A ticket's key and the row it stands in. */
+    private record Key(String text, int row) {}
+
     Tickets build() {
-        List<Integer> order = new ArrayList<>();
         for (int row = 0; row < table.size(); row++) {
-            if (table.accepted(row) && rows.day(TicketColumn.OPENED, row) > asOf) {
+            if (rows.day(TicketColumn.OPENED, row) > asOf) {
                 table.after(row);
-            } else if (table.accepted(row)) {
-                order.add(row);
             }
         }
-        order.sort(Comparator.comparing(row -> rows.text(TicketColumn.TICKET, row)));
+        List<Key> order = IntStream.of(RowOrder.accepted(table))
+                .mapToObj(row -> new Key(rows.text(TicketColumn.TICKET, row), row))
+                .sorted(Comparator.comparing(Key::text))
+                .toList();
         for (int ticket = 0; ticket < order.size(); ticket++) {
-            places.put(rows.text(TicketColumn.TICKET, order.get(ticket)), ticket);
+            places.put(order.get(ticket).text(), ticket);
         }
         Tickets.Builder tickets = new Tickets.Builder();
-        order.forEach(row -> tickets.add(ticket(row)));
+        order.forEach(key -> tickets.add(ticket(key.row())));
         return tickets.build();
     }
 

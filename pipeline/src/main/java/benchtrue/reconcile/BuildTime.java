@@ -3,7 +3,6 @@ package benchtrue.reconcile;
 import benchtrue.intake.TableRows;
 import benchtrue.intake.TimeColumn;
 import benchtrue.shop.Absent;
-import benchtrue.shop.Ints;
 import benchtrue.shop.TimeEntries;
 import benchtrue.shop.TimeEntry;
 import benchtrue.shop.TimeKind;
@@ -36,9 +35,9 @@ final class BuildTime {
         this.lines = lines;
         tickets = new EntryTickets(rows, keys);
         hours = new EntryHours(rows);
-        lineOf = lines.codes(rows, TimeColumn.LINE);
-        typeOf = types.find(rows, TimeColumn.REPAIR_TYPE);
-        technicianOf = people.codes(rows, TimeColumn.TECHNICIAN);
+        lineOf = lines.codes(rows.column(TimeColumn.LINE));
+        typeOf = types.find(rows.column(TimeColumn.REPAIR_TYPE));
+        technicianOf = people.codes(rows.column(TimeColumn.TECHNICIAN));
         seconds = new long[rows.size()];
     }
 
@@ -51,7 +50,10 @@ final class BuildTime {
         }
         cancelled = new CancelPairs(table, tickets, seconds).pair();
         sharedAway = new ClockOverlaps(table, hours, technicianOf, cancelled).share(seconds);
-        order = order();
+        int[] counting = Arrays.stream(RowOrder.accepted(table))
+                .filter(row -> !cancelled.get(row))
+                .toArray();
+        order = RowOrder.sorted(counting, tickets::ticket, row -> rows.day(TimeColumn.WORK_DATE, row));
         TimeEntries.Builder entries = new TimeEntries.Builder();
         for (int row : order) {
             add(entries, row);
@@ -77,48 +79,6 @@ final class BuildTime {
 
     private int type(int row) {
         return typeOf[rows.code(TimeColumn.REPAIR_TYPE, row)];
-    }
-
-    /** Returns the rows that count by ticket, then day, then as they were read. */
-    private int[] order() {
-        Ints rowsThatCount = new Ints();
-        for (int row = 0; row < seconds.length; row++) {
-            if (table.accepted(row) && !cancelled.get(row)) {
-                rowsThatCount.add(row);
-            }
-        }
-        return byTicketThenDay(rowsThatCount.toArray());
-    }
-
-    private int[] byTicketThenDay(int[] order) {
-        int most = Arrays.stream(order).map(tickets::ticket).max().orElse(0);
-        int[] starts = new int[most + 4];
-        for (int row : order) {
-            starts[tickets.ticket(row) + 3]++;
-        }
-        for (int i = 1; i < starts.length; i++) {
-            starts[i] += starts[i - 1];
-        }
-        int[] sorted = new int[order.length];
-        int[] next = starts.clone();
-        for (int row : order) {
-            sorted[next[tickets.ticket(row) + 2]++] = row;
-        }
-        for (int i = 0; i + 1 < starts.length; i++) {
-            byDay(sorted, starts[i], starts[i + 1]);
-        }
-        return sorted;
-    }
-
-    private void byDay(int[] order, int from, int to) {
-        long[] keyed = new long[to - from];
-        for (int i = from; i < to; i++) {
-            keyed[i - from] = (long) rows.day(TimeColumn.WORK_DATE, order[i]) << 32 | order[i];
-        }
-        Arrays.sort(keyed);
-        for (int i = from; i < to; i++) {
-            order[i] = (int) keyed[i - from];
-        }
     }
 
     private void add(TimeEntries.Builder entries, int row) {

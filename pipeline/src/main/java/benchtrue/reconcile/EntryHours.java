@@ -1,8 +1,10 @@
 package benchtrue.reconcile;
 
 import benchtrue.intake.TableRows;
+import benchtrue.intake.TextColumn;
 import benchtrue.intake.TimeColumn;
 import benchtrue.shop.Absent;
+import java.math.BigDecimal;
 
 /** The seconds of an entry: as stated, else from start to end. */
 final class EntryHours {
@@ -12,35 +14,39 @@ final class EntryHours {
     private static final long LONGEST_NIGHT = DAY / 2;
 
     private static final long MINUTE = 60;
-    private final TableRows rows;
+    private final TextColumn hours;
+    private final TextColumn starts;
+    private final TextColumn ends;
 
     EntryHours(TableRows rows) {
-        this.rows = rows;
+        hours = rows.column(TimeColumn.HOURS);
+        starts = rows.column(TimeColumn.START);
+        ends = rows.column(TimeColumn.END);
     }
 
     /** Returns the seconds of an entry, or absent where no number can be read. */
     long seconds(int row) {
-        long stated = stated(row);
-        return Absent.has(stated) || isStated(row) ? stated : span(row);
+        return isStated(row) ? hours.valueAt(row) : span(row);
     }
 
-    private long stated(int row) {
-        return rows.value(TimeColumn.HOURS, row);
+    /** Returns what rounding to whole seconds added. */
+    BigDecimal rounding(int row) {
+        return hours.rounding(hours.code(row));
     }
 
     private boolean isStated(int row) {
-        return rows.code(TimeColumn.HOURS, row) != 0;
+        return hours.code(row) != 0;
     }
 
     /** Returns the second of the day at which the stretch began, or absent. */
     long start(int row) {
-        return rows.value(TimeColumn.START, row);
+        return starts.valueAt(row);
     }
 
     /** Returns the seconds between start and end, or absent where one is missing or the end lies before the start. */
     long span(int row) {
         long start = start(row);
-        long end = rows.value(TimeColumn.END, row);
+        long end = ends.valueAt(row);
         if (!Absent.has(start) || !Absent.has(end)) {
             return Absent.AMOUNT;
         }
@@ -64,28 +70,24 @@ final class EntryHours {
             return;
         }
         if (Math.abs(seconds) > DAY) {
-            table.setAside(row, TimeColumn.HOURS, found(row), "at most 24 hours in one entry");
+            table.setAside(row, TimeColumn.HOURS, hours.text(hours.code(row)), "at most 24 hours in one entry");
         }
         long span = span(row);
         if (Absent.has(span) && isStated(row) && Math.abs(span - seconds) >= MINUTE) {
             table.doubt(Doubt.HOURS_AGAINST_CLOCK, row);
-        } else if (Absent.has(span) && rows.value(TimeColumn.END, row) < start(row)) {
+        } else if (Absent.has(span) && ends.valueAt(row) < start(row)) {
             table.doubt(Doubt.OVER_MIDNIGHT, row);
         }
     }
 
-    private String found(int row) {
-        return rows.text(TimeColumn.HOURS, row);
-    }
-
     private void refuseClock(Sifting table, int row) {
-        boolean start = rows.code(TimeColumn.START, row) != 0;
-        boolean end = rows.code(TimeColumn.END, row) != 0;
-        if (start && end && Absent.has(start(row)) && Absent.has(rows.value(TimeColumn.END, row))) {
+        boolean start = starts.code(row) != 0;
+        boolean end = ends.code(row) != 0;
+        if (start && end && Absent.has(start(row)) && Absent.has(ends.valueAt(row))) {
             table.setAside(
                     row,
                     TimeColumn.END,
-                    rows.text(TimeColumn.END, row),
+                    ends.text(ends.code(row)),
                     "a time after the start, or at most 12 hours after it over midnight");
         } else if (start != end) {
             table.setAside(row, start ? TimeColumn.END : TimeColumn.START, "", "both start and end, or hours");

@@ -1,6 +1,7 @@
 package benchtrue.reconcile;
 
 import benchtrue.intake.TableRows;
+import benchtrue.intake.TextColumn;
 import benchtrue.intake.TimeColumn;
 import benchtrue.shop.TimeEntries;
 import java.util.HashMap;
@@ -11,14 +12,14 @@ import java.util.stream.Stream;
 /** The tickets that entries name: none, one, or several that share one stretch. */
 final class EntryTickets {
     private final TicketKeys keys;
-    private final TableRows rows;
+    private final TextColumn column;
     private final int[] ticketOf;
     private final Map<Integer, int[]> shared = new HashMap<>();
 
     EntryTickets(TableRows rows, TicketKeys keys) {
-        this.rows = rows;
         this.keys = keys;
-        ticketOf = keys.find(rows, TimeColumn.TICKET);
+        column = rows.column(TimeColumn.TICKET);
+        ticketOf = keys.find(column);
         for (int code = 0; code < ticketOf.length; code++) {
             if (ticketOf[code] == TicketKeys.UNKNOWN) {
                 ticketOf[code] = several(code);
@@ -39,19 +40,17 @@ final class EntryTickets {
     }
 
     private Stream<String> parts(int code) {
-        return Stream.of(rows.textOf(TimeColumn.TICKET, code).split(";"))
-                .map(String::strip)
-                .filter(key -> !key.isEmpty());
+        return Stream.of(column.text(code).split(";")).map(String::strip).filter(key -> !key.isEmpty());
     }
 
     /** Returns a ticket's index, absent, {@link TimeEntries#SHARED}, or what {@link TicketKeys#find} says of a bad one. */
     int ticket(int row) {
-        return ticketOf[rows.code(TimeColumn.TICKET, row)];
+        return ticketOf[column.code(row)];
     }
 
     /** Returns the tickets that share a row. */
     int[] shared(int row) {
-        return shared.get(rows.code(TimeColumn.TICKET, row));
+        return shared.get(column.code(row));
     }
 
     /** Returns the row's tickets, none where it names none. */
@@ -64,10 +63,10 @@ final class EntryTickets {
 
     /** Returns the first of a row's keys that is unknown. */
     String unknown(int row) {
-        int code = rows.code(TimeColumn.TICKET, row);
+        int code = column.code(row);
         return parts(code)
                 .filter(key -> keys.find(key) == TicketKeys.UNKNOWN)
                 .findFirst()
-                .orElse(rows.textOf(TimeColumn.TICKET, code));
+                .orElse(column.text(code));
     }
 }

@@ -1,25 +1,34 @@
 package benchtrue.reconcile;
 
-import benchtrue.intake.Column;
-import benchtrue.intake.TableRows;
+import benchtrue.intake.TextColumn;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Names;
-import java.util.List;
-import java.util.function.IntFunction;
-import java.util.function.IntUnaryOperator;
+import java.util.stream.IntStream;
 
 /** Finds lines by ticket and line key. */
 final class LineKeys {
     private final Names names;
-    private final int[] codes;
-    private final int[] starts;
+    private int[] codes = {};
+    private int[] starts = {};
 
-    /** Takes rows by ticket then line key. */
-    LineKeys(List<Integer> order, IntUnaryOperator ticket, IntFunction<String> line, int tickets) {
-        names = Names.of(order.stream().map(line::apply).toList());
-        codes = order.stream().mapToInt(row -> names.code(line.apply(row))).toArray();
+    LineKeys(TextColumn keys) {
+        names = Names.of(
+                IntStream.range(1, keys.distinct()).mapToObj(keys::text).toList());
+    }
+
+    /**
+     * Takes the lines in the ledger's order.
+     *
+     * @param lineCodes code of the key of each line
+     * @param lineTickets ticket of each line, ascending
+     * @param tickets how many tickets there are
+     */
+    void take(int[] lineCodes, int[] lineTickets, int tickets) {
+        codes = lineCodes;
         starts = new int[tickets + 1];
-        order.forEach(row -> starts[ticket.applyAsInt(row) + 1]++);
+        for (int ticket : lineTickets) {
+            starts[ticket + 1]++;
+        }
         for (int t = 0; t < tickets; t++) {
             starts[t + 1] += starts[t];
         }
@@ -30,10 +39,10 @@ final class LineKeys {
     }
 
     /** Returns the code of the line key for each code of a column. */
-    int[] codes(TableRows rows, Column column) {
-        int[] found = new int[rows.distinct(column)];
+    int[] codes(TextColumn column) {
+        int[] found = new int[column.distinct()];
         for (int code = 0; code < found.length; code++) {
-            found[code] = names.code(rows.textOf(column, code));
+            found[code] = names.code(column.text(code));
         }
         return found;
     }

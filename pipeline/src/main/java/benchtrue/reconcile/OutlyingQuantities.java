@@ -16,7 +16,7 @@ final class OutlyingQuantities {
         this.table = table;
     }
 
-    void list(List<Integer> accepted) {
+    void list(int[] accepted) {
         TableRows rows = table.rows();
         TreeMap<Integer, List<Integer>> byPart = new TreeMap<>();
         for (int row : accepted) {

@@ -1,8 +1,7 @@
 package benchtrue.reconcile;
 
-import benchtrue.intake.Column;
 import benchtrue.intake.PaidColumn;
-import benchtrue.intake.TableRows;
+import benchtrue.intake.TextColumn;
 import benchtrue.intake.TimeColumn;
 import benchtrue.intake.WageColumn;
 import benchtrue.shop.Names;
@@ -14,15 +13,15 @@ final class People {
 
     People(Sifting time, Sifting wages, Sifting paid) {
         TreeSet<String> all = new TreeSet<>();
-        addAll(all, time.rows(), TimeColumn.TECHNICIAN);
-        addAll(all, wages.rows(), WageColumn.TECHNICIAN);
-        addAll(all, paid.rows(), PaidColumn.TECHNICIAN);
+        addAll(all, time.rows().column(TimeColumn.TECHNICIAN));
+        addAll(all, wages.rows().column(WageColumn.TECHNICIAN));
+        addAll(all, paid.rows().column(PaidColumn.TECHNICIAN));
         names = Names.of(all);
     }
 
-    private static void addAll(TreeSet<String> all, TableRows rows, Column column) {
-        for (int code = 1; code < rows.distinct(column); code++) {
-            all.add(rows.textOf(column, code));
+    private static void addAll(TreeSet<String> all, TextColumn column) {
+        for (int code = 1; code < column.distinct(); code++) {
+            all.add(column.text(code));
         }
     }
 
@@ -31,10 +30,10 @@ final class People {
     }
 
     /** Returns the technician for each code of a column. */
-    int[] codes(TableRows rows, Column column) {
-        int[] found = new int[rows.distinct(column)];
+    int[] codes(TextColumn column) {
+        int[] found = new int[column.distinct()];
         for (int code = 0; code < found.length; code++) {
-            found[code] = names.code(rows.textOf(column, code));
+            found[code] = names.code(column.text(code));
         }
         return found;
     }

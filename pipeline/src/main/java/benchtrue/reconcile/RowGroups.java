@@ -2,15 +2,21 @@ package benchtrue.reconcile;
 
 import java.util.Arrays;
 
-/** Rows with equal contents, found by hashing: one group for each different content, numbered as they come. */
+/**
+ * Rows with equal contents: one group for each different content, numbered as they come. Found by hashing, or by the
+ * content's own number where a single column decides.
+ */
 final class RowGroups {
     private final Contents contents;
-    private int[] slots = new int[1 << 10];
+    private final boolean numbered;
+    private int[] slots;
     private int[] member = new int[1 << 8];
     private int size;
 
     RowGroups(Contents contents) {
         this.contents = contents;
+        numbered = contents.distinct() > 0;
+        slots = new int[numbered ? contents.distinct() : 1 << 10];
     }
 
     int size() {
@@ -19,25 +25,24 @@ final class RowGroups {
 
     /** Returns the group of a row; a new one, numbered {@code size() - 1}, where no equal row was met. */
     int group(int row) {
-        for (int slot = contents.hash(row) & (slots.length - 1); ; slot = (slot + 1) & (slots.length - 1)) {
-            int group = slots[slot] - 1;
-            if (group < 0) {
-                return add(row, slot);
-            }
-            if (contents.equal(member[group], row)) {
-                return group;
-            }
-        }
+        int slot = slot(row);
+        return slots[slot] > 0 ? slots[slot] - 1 : add(row, slot);
     }
 
     /** Returns the group of a row, or -1 where no equal row was met. */
     int find(int row) {
-        for (int slot = contents.hash(row) & (slots.length - 1); ; slot = (slot + 1) & (slots.length - 1)) {
-            int group = slots[slot] - 1;
-            if (group < 0 || contents.equal(member[group], row)) {
-                return group;
-            }
+        return slots[slot(row)] - 1;
+    }
+
+    private int slot(int row) {
+        if (numbered) {
+            return contents.number(row);
         }
+        int slot = contents.hash(row) & (slots.length - 1);
+        while (slots[slot] > 0 && !contents.equal(member[slots[slot] - 1], row)) {
+            slot = (slot + 1) & (slots.length - 1);
+        }
+        return slot;
     }
 
     /** Returns the row that stands for a group. */
@@ -56,7 +61,7 @@ final class RowGroups {
         }
         member[size++] = row;
         slots[slot] = size;
-        if (size * 2 > slots.length) {
+        if (!numbered && size * 2 > slots.length) {
             grow();
         }
         return size - 1;

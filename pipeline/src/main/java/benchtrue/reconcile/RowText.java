@@ -25,6 +25,9 @@ final class RowText {
 
     /** Returns sixteen hexadecimal digits that tell a row's text from any other. */
     static String digest(TableRows rows, int row) {
+        if (rows.raggedDigest(row) != 0) {
+            return HexFormat.of().toHexDigits(rows.raggedDigest(row));
+        }
         try {
             MessageDigest digest = MessageDigest.getInstance("SHA-256");
             digest.update(rows.table().title().getBytes(StandardCharsets.UTF_8));

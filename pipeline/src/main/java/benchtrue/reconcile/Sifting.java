@@ -58,7 +58,7 @@ final class Sifting {
 
     /** Returns whether a row still needs its checks: those set aside get all their reasons, not only the first. */
     boolean inQuestion(int row) {
-        return fates[row] == 0 || fates[row] == Fate.SET_ASIDE.ordinal();
+        return fates[row] == 0 || fates[row] == Fate.SET_ASIDE.ordinal() && rows.raggedDigest(row) == 0;
     }
 
     void setAside(int row, Column column, String found, String expected) {

@@ -1,7 +1,6 @@
 package benchtrue.reconcile;
 
-import benchtrue.intake.Column;
-import benchtrue.intake.TableRows;
+import benchtrue.intake.TextColumn;
 import benchtrue.intake.TicketColumn;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Tickets;
@@ -39,10 +38,10 @@ final class TicketKeys {
     }
 
     /** Returns what {@link #find} says for each code of a column. */
-    int[] find(TableRows rows, Column column) {
-        int[] found = new int[rows.distinct(column)];
+    int[] find(TextColumn column) {
+        int[] found = new int[column.distinct()];
         for (int code = 0; code < found.length; code++) {
-            found[code] = find(rows.textOf(column, code));
+            found[code] = find(column.text(code));
         }
         return found;
     }

@@ -8,8 +8,6 @@ import benchtrue.shop.TimeEntries;
 import benchtrue.shop.Wage;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 
 /** Lists time entries that count but look odd. Entries and rows stand in the same order. */
 final class TimeDoubts {
@@ -48,18 +46,17 @@ final class TimeDoubts {
     }
 
     void longDays() {
-        Map<Long, long[]> days = new TreeMap<>();
+        DayTotals days = new DayTotals();
         for (int i = 0; i < order.length; i++) {
-            long key = (long) entries.technician(i) << 32 | entries.workDay(i) & 0xFFFFFFFFL;
-            int row = order[i];
-            long[] day = days.computeIfAbsent(key, first -> new long[] {0, row});
-            day[0] += entries.seconds(i);
-            day[1] = Math.min(day[1], row);
+            days.add(entries.technician(i), entries.workDay(i), entries.seconds(i), order[i]);
         }
-        for (long[] day : days.values()) {
-            if (day[0] > EntryHours.DAY) {
-                String date = table.rows().text(TimeColumn.WORK_DATE, (int) day[1]);
-                table.doubt(Doubt.DAY_OVER_24_HOURS, (int) day[1], () -> "with the others of " + date);
+        for (int day = 0; day < days.size(); day++) {
+            int row = days.firstRow(day);
+            if (days.seconds(day) > EntryHours.DAY) {
+                table.doubt(
+                        Doubt.DAY_OVER_24_HOURS,
+                        row,
+                        () -> "with the others of " + table.rows().text(TimeColumn.WORK_DATE, row));
             }
         }
     }

@@ -1,7 +1,6 @@
 package benchtrue.reconcile;
 
-import benchtrue.intake.Column;
-import benchtrue.intake.TableRows;
+import benchtrue.intake.TextColumn;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Names;
 import benchtrue.shop.NearestName;
@@ -26,10 +25,10 @@ final class TypeKeys {
     }
 
     /** Returns for each code of a column the repair type, {@link Absent#INDEX} for empty, or {@link #UNKNOWN}. */
-    int[] find(TableRows rows, Column column) {
-        int[] found = new int[rows.distinct(column)];
+    int[] find(TextColumn column) {
+        int[] found = new int[column.distinct()];
         for (int code = 0; code < found.length; code++) {
-            int type = names.code(rows.textOf(column, code));
+            int type = names.code(column.text(code));
             found[code] = code == 0 ? Absent.INDEX : type == Absent.INDEX ? UNKNOWN : type;
         }
         return found;

@@ -2,6 +2,7 @@ package benchtrue.reconcile;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchtrue.ShopFolder;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Balance;
 import benchtrue.shop.TimeEntries;
@@ -51,7 +52,7 @@ class ReconcileTest {
                 "E1,X9,1,,Ada,2026-03-03,1,,,|ticket: found \"X9\", expected a ticket of the table tickets",
                 "E1,T1,,refrett,Ada,2026-03-03,1,,,|repair_type: found \"refrett\", expected a repair type of the price book (the nearest there is \"refret\")",
                 "E1,T1,1,,,2026-03-03,1,,,|technician: empty, expected text",
-                "E1,T1,1,,Ada,2026-03-03,1,,|row: found 9 cells, expected 10 as in the header; look for a missing or an unquoted comma",
+                "E1,T1,1,,Ada,2026-03-03,1,,|row: found 9 cells, expected 10 as in the header, so that no cell can be trusted; look for a missing or an unquoted comma",
                 "E1,T1,1,,Ada,2026-03-03,1,,,paint|kind: found \"paint\", expected one of bench, handling, quoting, shop",
             })
     void anEntryThatCantBeUsedIsSetAsideWithItsReason(String row, String reason) {

@@ -1,7 +1,10 @@
-package benchtrue.reconcile;
+package benchtrue;
 
 import benchtrue.intake.Exports;
 import benchtrue.intake.ReadExports;
+import benchtrue.reconcile.Reconcile;
+import benchtrue.reconcile.Reconciled;
+import benchtrue.reconcile.SetAsideRow;
 import benchtrue.settings.Settings;
 import benchtrue.shop.Notice;
 import java.io.IOException;
@@ -15,11 +18,11 @@ import java.util.List;
 import java.util.Optional;
 
 /** Writes a small shop folder by hand: a ticket with a refret and a setup, one book, and what a test adds. */
-final class ShopFolder {
-    static final int AS_OF = (int) LocalDate.of(2026, 11, 1).toEpochDay();
+public final class ShopFolder {
+    public static final int AS_OF = (int) LocalDate.of(2026, 11, 1).toEpochDay();
     private final Path shop;
 
-    ShopFolder(Path shop) {
+    public ShopFolder(Path shop) {
         this.shop = shop;
         file(
                 "exports/tickets.csv",
@@ -39,11 +42,11 @@ final class ShopFolder {
     }
 
     /** Writes a file, CRLF after each line. */
-    ShopFolder file(String name, String... lines) {
+    public ShopFolder file(String name, String... lines) {
         return bytes(name, (String.join("\r\n", lines) + "\r\n").getBytes(StandardCharsets.UTF_8));
     }
 
-    ShopFolder bytes(String name, byte[] bytes) {
+    public ShopFolder bytes(String name, byte[] bytes) {
         try {
             Path file = shop.resolve(name);
             Files.createDirectories(file.getParent());
@@ -54,22 +57,27 @@ final class ShopFolder {
         }
     }
 
-    Path path() {
+    public Path path() {
         return shop;
     }
 
-    Reconciled reconciled() {
-        Exports exports = new ReadExports().read(shop, Settings.DEFAULTS);
-        return new Reconcile().reconcile(exports, Settings.DEFAULTS, AS_OF);
+    /** Returns what reading the folder gives. */
+    public Exports exports() {
+        return new ReadExports().read(shop, Settings.DEFAULTS);
     }
 
-    static List<SetAsideRow> setAside(Reconciled result) {
+    /** Returns what the folder's files come to on {@link #AS_OF}. */
+    public Reconciled reconciled() {
+        return new Reconcile().reconcile(exports(), Settings.DEFAULTS, AS_OF);
+    }
+
+    public static List<SetAsideRow> setAside(Reconciled result) {
         List<SetAsideRow> rows = new ArrayList<>();
         result.setAside().tables().forEach(table -> result.setAside().forEach(table, rows::add));
         return rows;
     }
 
-    static Optional<Notice> notice(Reconciled result, String code) {
+    public static Optional<Notice> notice(Reconciled result, String code) {
         return result.notices().stream()
                 .filter(notice -> notice.code().equals(code))
                 .findFirst();
