@@ -11,7 +11,8 @@ import java.util.List;
  * @param upper upper end
  * @param weeklyHours bench hours a week, NaN where neither recorded nor seen
  * @param weeklyFrom where the weekly hours come from, in plain words
- * @param promises open tickets with a promised date, by that date
+ * @param promises open tickets with a promised day, by that day
+ * @param calls open instruments whose owners should be called before more work is done, most money first
  * @param atCost what unfinished work has cost so far, in ten-thousandths; absent without a wage list
  */
 public record Backlog(
@@ -22,10 +23,12 @@ public record Backlog(
         double weeklyHours,
         String weeklyFrom,
         List<Promise> promises,
+        List<Call> calls,
         long atCost) {
     public Backlog {
         lines = List.copyOf(lines);
         promises = List.copyOf(promises);
+        calls = List.copyOf(calls);
     }
 
     /** Returns weeks of work, NaN where the weekly hours are not known. */
@@ -42,21 +45,4 @@ public record Backlog(
     public double weeksUpper() {
         return upper / weeklyHours;
     }
-
-    /** Returns the promises that will more likely be broken than kept. */
-    public List<Promise> atRisk() {
-        return promises.stream().filter(promise -> promise.chanceLate() > 0.5).toList();
-    }
-
-    /**
-     * A promised date. The bench is taken to work in the order of promised dates (Jackson 1955), bench hours alone: waiting
-     * for glue, finish, parts or a customer comes on top.
-     *
-     * @param ticket index of the ticket
-     * @param promised day promised
-     * @param hours expected bench hours still to do on it
-     * @param readyOn day by which they are expected to be done, or {@link benchtrue.shop.Absent#DAY}
-     * @param chanceLate chance that they are not done by the promised day, NaN where the weekly hours are not known
-     */
-    public record Promise(int ticket, int promised, double hours, int readyOn, double chanceLate) {}
 }

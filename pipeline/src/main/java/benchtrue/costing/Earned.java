@@ -3,22 +3,28 @@ package benchtrue.costing;
 import benchtrue.hours.JobLines;
 import benchtrue.shop.Absent;
 import benchtrue.shop.LineState;
+import benchtrue.shop.PaidBy;
 import benchtrue.shop.Tickets;
 import java.util.Arrays;
+import java.util.BitSet;
 
 /**
  * When each line's money is earned: on the day its ticket's bench work was finished, else the day it was closed. Until then
- * it is carried at cost.
+ * it is carried at cost; so is work on the shop's own stock, until the instrument is sold, which these records don't tell.
  */
 final class Earned {
     private final int[] day;
+    private final BitSet ownStock = new BitSet();
 
     Earned(JobLines jobs) {
         day = new int[jobs.size()];
-        Arrays.setAll(day, line -> earnedOn(jobs, line));
+        Arrays.setAll(day, line -> finishedOn(jobs, line));
+        for (int line = 0; line < day.length; line++) {
+            ownStock.set(line, jobs.ledger().lines().paidBy(line) == PaidBy.HOUSE);
+        }
     }
 
-    private static int earnedOn(JobLines jobs, int line) {
+    private static int finishedOn(JobLines jobs, int line) {
         LineState state = jobs.state(line);
         if (state == LineState.VOID || state == LineState.DECLINED) {
             return Absent.DAY;
@@ -32,13 +38,23 @@ final class Earned {
         return state == LineState.CLOSED ? Absent.firstOf(tickets.closed(ticket), tickets.opened(ticket)) : Absent.DAY;
     }
 
-    /** Returns the day a line's money is earned, or {@link Absent#DAY}. */
+    /** Returns the day a line's work was done, or {@link Absent#DAY} where it is not or nobody wanted it. */
     int day(int line) {
         return day[line];
     }
 
     /** Returns whether a line's money is earned. */
     boolean is(int line) {
-        return Absent.has(day[line]);
+        return Absent.has(day[line]) && !ownStock.get(line);
+    }
+
+    /** Returns whether a line is finished work on the shop's own stock. */
+    boolean isOwnStock(int line) {
+        return Absent.has(day[line]) && ownStock.get(line);
+    }
+
+    /** Returns whether a line is accepted work that is not finished. */
+    boolean isAhead(JobLines jobs, int line) {
+        return jobs.state(line) == LineState.OPEN && !Absent.has(day[line]);
     }
 }

@@ -11,6 +11,7 @@ import java.util.List;
  * @param classes by instrument class
  * @param writers by quote writer; empty unless the settings show people
  * @param payers by who pays
+ * @param ownStock work on the shop's own stock, at most one row: cost of the stock, not a loss; in no other list
  * @param quotes quotes given in that time and how many were accepted, by repair type
  */
 public record Groups(
@@ -20,6 +21,7 @@ public record Groups(
         List<GroupMoney> classes,
         List<GroupMoney> writers,
         List<GroupMoney> payers,
+        List<GroupMoney> ownStock,
         List<QuoteOutcome> quotes) {
     public Groups {
         all = List.copyOf(all);
@@ -28,6 +30,7 @@ public record Groups(
         classes = List.copyOf(classes);
         writers = List.copyOf(writers);
         payers = List.copyOf(payers);
+        ownStock = List.copyOf(ownStock);
         quotes = List.copyOf(quotes);
     }
 }

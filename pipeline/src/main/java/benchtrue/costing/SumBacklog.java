@@ -5,7 +5,6 @@ import benchtrue.reconcile.Ledger;
 import benchtrue.shop.Absent;
 import benchtrue.shop.ChargeKind;
 import benchtrue.shop.Hours;
-import benchtrue.shop.LineState;
 import benchtrue.shop.QuotedLines;
 import benchtrue.statistics.Normal;
 import java.util.ArrayList;
@@ -78,7 +77,7 @@ final class SumBacklog {
     Backlog sum() {
         int types = ledger.repairTypes().size();
         for (int line = 0; line < jobs.size(); line++) {
-            if (jobs.state(line) == LineState.OPEN && !earned.is(line) && isBenchWork(line)) {
+            if (earned.isAhead(jobs, line) && isBenchWork(line)) {
                 add(line, types);
             }
         }
@@ -86,6 +85,7 @@ final class SumBacklog {
         for (Remaining ticket : byTicket.values()) {
             all = all.plus(ticket);
         }
+        List<Promise> promises = promises(types);
         return new Backlog(
                 lines,
                 all.hours,
@@ -93,7 +93,8 @@ final class SumBacklog {
                 all.quantile(1 - TAIL),
                 weekly.hours(),
                 weekly.from(),
-                promises(types),
+                promises,
+                new FindCalls(costs).find(lines, promises),
                 atCost());
     }
 
@@ -129,17 +130,17 @@ final class SumBacklog {
                 ahead.chanceOver(Hours.of(quoted))));
     }
 
-    private List<Backlog.Promise> promises(int types) {
+    private List<Promise> promises(int types) {
         List<Integer> order = new ArrayList<>(byTicket.keySet());
         order.sort(Comparator.comparingInt(this::due).thenComparingInt(ticket -> ticket));
-        List<Backlog.Promise> promises = new ArrayList<>();
+        List<Promise> promises = new ArrayList<>();
         Remaining before = Remaining.none(types);
         for (int ticket : order) {
             before = before.plus(byTicket.get(ticket));
             int promised = ledger.tickets().promised(ticket);
             if (Absent.has(promised)) {
                 double available = weekly.hours() * Math.max(0, promised - ledger.asOf()) / WeeklyHours.DAYS;
-                promises.add(new Backlog.Promise(
+                promises.add(new Promise(
                         ticket,
                         promised,
                         byTicket.get(ticket).hours,
@@ -168,7 +169,7 @@ final class SumBacklog {
         }
         long cost = 0;
         for (int line = 0; line < jobs.size(); line++) {
-            if (jobs.state(line) == LineState.OPEN && !earned.is(line)) {
+            if (earned.isAhead(jobs, line)) {
                 cost += costs.knownCost(line);
             }
         }

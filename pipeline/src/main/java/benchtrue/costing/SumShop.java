@@ -75,6 +75,7 @@ final class SumShop {
                                 line -> lately.test(line) && !writer.apply(line).isEmpty())
                         : List.of(),
                 sums.by(line -> Words.of(lines.paidBy(line)), lately),
+                sums.by(line -> "own stock", line -> earned.isOwnStock(line) && earned.day(line) >= since),
                 QuoteOutcome.since(jobs, since));
     }
 }
