@@ -10,7 +10,7 @@ import benchtrue.shop.Hours;
 import benchtrue.shop.PriceBook;
 import benchtrue.shop.RepairType;
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -36,22 +36,29 @@ final class JobHistory {
      *
      * @param lines the type's judged lines
      */
-    Picture picture(List<Integer> lines) {
-        int step = (lines.size() + MOST_JOBS - 1) / MOST_JOBS;
-        List<Integer> ordered = lines.stream()
-                .sorted(Comparator.comparingInt(this::day).thenComparingInt(line -> line))
-                .toList();
+    Picture picture(int[] lines) {
+        int step = Math.max(1, (lines.length + MOST_JOBS - 1) / MOST_JOBS);
+        int[] ordered = byDay(lines);
         List<JobChart.Job> points = new ArrayList<>();
-        for (int i = ordered.size() - 1; i >= 0; i -= Math.max(step, 1)) {
-            points.add(0, job(ordered.get(i)));
+        for (int i = (ordered.length - 1) % step; i < ordered.length; i += step) {
+            points.add(job(ordered[i]));
         }
-        int from = day(ordered.get(0));
+        int from = day(ordered[0]);
         int to = Math.max(ledger.asOf(), from + 1);
         return new Picture(
                 "jobs-" + FileName.of(key, finding.repairType()),
                 title(),
                 note(step),
                 new JobChart(points, book(), from, to, subject.figures()));
+    }
+
+    private int[] byDay(int[] lines) {
+        long[] order = new long[lines.length];
+        for (int i = 0; i < lines.length; i++) {
+            order[i] = ((long) day(lines[i]) << Integer.SIZE) + lines[i];
+        }
+        Arrays.sort(order);
+        return Arrays.stream(order).mapToInt(key -> (int) key).toArray();
     }
 
     private int day(int line) {

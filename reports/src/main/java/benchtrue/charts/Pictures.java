@@ -4,12 +4,12 @@ import benchtrue.findings.RepairFinding;
 import benchtrue.findings.Verdict;
 import benchtrue.hours.JobLines;
 import benchtrue.nightly.Review;
+import benchtrue.shop.Ints;
 import benchtrue.shop.QuotedLines;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 
 /** The pictures of a review, in the order in which an owner needs them. */
 public final class Pictures {
@@ -29,23 +29,24 @@ public final class Pictures {
 
     /** One picture for each under-quoted type, the most money first. */
     private static List<Picture> histories(Subject subject) {
-        Map<Integer, List<Integer>> lines = judgedLines(subject.review().jobs());
+        Ints[] lines = judgedLines(subject.review().jobs());
         return subject.review().findings().repairs().stream()
-                .filter(finding -> finding.verdict() == Verdict.UNDER_QUOTED && lines.containsKey(finding.repairType()))
+                .filter(finding -> finding.verdict() == Verdict.UNDER_QUOTED)
                 .sorted(Comparator.comparingLong(RepairFinding::annualShortfall)
                         .reversed()
                         .thenComparingInt(RepairFinding::repairType))
-                .map(finding -> new JobHistory(subject, finding).picture(lines.get(finding.repairType())))
+                .map(finding -> new JobHistory(subject, finding).picture(lines[finding.repairType()].toArray()))
                 .toList();
     }
 
-    private static Map<Integer, List<Integer>> judgedLines(JobLines jobs) {
-        Map<Integer, List<Integer>> lines = new HashMap<>();
+    /** Judged lines by repair type. */
+    private static Ints[] judgedLines(JobLines jobs) {
         QuotedLines quoted = jobs.ledger().lines();
+        Ints[] lines = new Ints[jobs.ledger().repairTypes().size()];
+        Arrays.setAll(lines, type -> new Ints());
         for (int line = 0; line < jobs.size(); line++) {
             if (jobs.judged(line)) {
-                lines.computeIfAbsent(quoted.repairType(line), type -> new ArrayList<>())
-                        .add(line);
+                lines[quoted.repairType(line)].add(line);
             }
         }
         return lines;

@@ -31,6 +31,8 @@ final class Scale {
         axis.setAutoRange(false);
         axis.setRange(least, most);
         axis.setVisible(false);
+        axis.setTickUnit(new NumberTickUnit(most - least));
+        axis.setTickLabelFont(Face.SMALL.font());
         return axis;
     }
 

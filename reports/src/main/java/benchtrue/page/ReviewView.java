@@ -58,7 +58,11 @@ record ReviewView(
      */
     record Change(String label, String href, String hours, String price, String effect, String limited) {}
 
-    record Held(String label, String href, String because) {}
+    /**
+     * @param because why they are held
+     * @param labels the repairs
+     */
+    record Held(String because, String labels) {}
 
     /** @param note the span and the rate; a sentence where nothing was given away */
     record Gifts(List<Gift> rows, String note) {}
@@ -95,6 +99,7 @@ record ReviewView(
             String book,
             String proposed,
             String why,
+            String held,
             String jobsHref) {}
 
     /** @param note how many of the jobs are shown */

@@ -2,8 +2,10 @@ package benchtrue.page;
 
 import benchtrue.revision.ProposedChange;
 import benchtrue.shop.Absent;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.TreeMap;
 
 /** Second answer: what to change in the price book, what is held and why. */
 final class TellChanges {
@@ -21,16 +23,31 @@ final class TellChanges {
                         .reversed()
                         .thenComparingInt(ProposedChange::repairType))
                 .toList();
-        List<ReviewView.Held> held = told.review().revision().changes().stream()
-                .filter(change -> !changes(change) && !change.heldBecause().isEmpty())
-                .map(change -> new ReviewView.Held(
-                        told.label(change.repairType()), Told.href(change.repairType()), change.heldBecause()))
-                .toList();
         int rest = changed.size() - MOST;
         return new ReviewView.Changes(
                 changed.stream().limit(MOST).map(this::change).toList(),
-                held,
+                held(),
                 rest > 0 ? told.count(rest, "smaller change", "smaller changes") : "");
+    }
+
+    /** Held repairs by reason; what stands after a colon is said in the table. */
+    private List<ReviewView.Held> held() {
+        TreeMap<String, List<String>> byReason = new TreeMap<>();
+        for (ProposedChange change : told.review().revision().changes()) {
+            if (!changes(change) && !change.heldBecause().isEmpty()) {
+                String reason = change.heldBecause().split(":", 2)[0];
+                byReason.computeIfAbsent(reason, r -> new ArrayList<>()).add(told.label(change.repairType()));
+            }
+        }
+        return byReason.entrySet().stream()
+                .map(group -> new ReviewView.Held(group.getKey(), named(group.getValue())))
+                .toList();
+    }
+
+    private String named(List<String> labels) {
+        String first = String.join("; ", labels.subList(0, Math.min(MOST, labels.size())));
+        int rest = labels.size() - MOST;
+        return rest > 0 ? first + "; and " + told.figures().count(rest) + " more" : first;
     }
 
     static boolean changes(ProposedChange change) {

@@ -2,7 +2,6 @@ package benchtrue.page;
 
 import benchtrue.findings.RepairFinding;
 import benchtrue.revision.ProposedChange;
-import benchtrue.shop.Absent;
 import benchtrue.shop.Figures;
 import benchtrue.shop.Hours;
 import java.util.Comparator;
@@ -22,8 +21,7 @@ final class TellRepairs {
 
     List<ReviewView.Repair> tell() {
         return told.review().findings().repairs().stream()
-                .sorted(Comparator.comparingLong(
-                                (RepairFinding finding) -> Absent.firstOf(finding.annualShortfall(), Long.MIN_VALUE))
+                .sorted(Comparator.comparingLong(RepairFinding::annualShortfall)
                         .reversed()
                         .thenComparingInt(RepairFinding::repairType))
                 .map(this::row)
@@ -53,6 +51,7 @@ final class TellRepairs {
                 change == null ? "no longer in the book" : figures.quote(change.bookSeconds()),
                 change == null ? "" : figures.quote(change.proposedSeconds()),
                 finding.why(),
+                change == null ? "" : change.heldBecause(),
                 any ? "#" + Told.jobsId(type) : "");
     }
 }
