@@ -6,6 +6,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.zip.CRC32;
 import java.util.zip.Deflater;
 import java.util.zip.DeflaterOutputStream;
@@ -64,7 +65,7 @@ final class Png {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream(data.length + 12);
         DataOutputStream chunk = new DataOutputStream(bytes);
         chunk.writeInt(data.length);
-        chunk.writeBytes(type);
+        chunk.write(type.getBytes(StandardCharsets.US_ASCII));
         chunk.write(data);
         CRC32 sum = new CRC32();
         sum.update(bytes.toByteArray(), 4, data.length + 4);
