@@ -14,6 +14,18 @@ final class ComeBacks {
     private final PriorityQueue<ComeBack> waiting =
             new PriorityQueue<>(Comparator.comparingInt(ComeBack::due).thenComparingInt(ComeBack::ticket));
 
+    /**
+     * Returns what share of a line's hours is spent on putting it right later, in the mean.
+     *
+     * @param lines lines on its ticket: one of them may fail
+     * @param freeWeeks weeks of free adjustment: without any, nothing settles and the shop is at fault
+     */
+    static double reworkShare(int lines, int freeWeeks) {
+        double settling = 7 * freeWeeks > 7 ? REASONS[0] : 0;
+        double failed = REASONS[2] - settling;
+        return SHARE / lines * failed * LineMaker.RETURN_SHARE;
+    }
+
     ComeBacks(World world) {
         this.world = world;
     }

@@ -13,7 +13,7 @@ final class LineMaker {
 
     private static final double COPIED_SHARE = 0.22;
     private static final long LONGEST_COPY = 6 * 3_600L;
-    private static final double RETURN_SHARE = 0.45;
+    static final double RETURN_SHARE = 0.45;
 
     private final World world;
 

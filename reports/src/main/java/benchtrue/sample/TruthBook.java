@@ -34,6 +34,7 @@ final class TruthBook implements VisitSink {
             }
             if (worked.isClosed() && worked.visit().back().failed() && line.type() != Catalogue.ONE_OFF) {
                 sums.rework[line.type()] += worked.loggedSeconds()[i];
+                sums.expectedRework[line.type()] += line.expectedSeconds();
             }
             if (world.options().tickets() <= MOST_TICKETS) {
                 lines.add(truth(worked, i));
@@ -91,15 +92,6 @@ final class TruthBook implements VisitSink {
         return line.terms().outcome() == Outcome.DECLINED ? "declined" : worked.isClosed() ? "closed" : "open";
     }
 
-    /** Returns expected over quoted hours per repair type; NaN without judged lines. */
-    double[] trueLoads() {
-        double[] loads = new double[sums.quoted.length];
-        for (int i = 0; i < loads.length; i++) {
-            loads[i] = sums.expected[i] / sums.quoted[i];
-        }
-        return loads;
-    }
-
     Truth close(Tally tally) {
         return new Truth(
                 types(),
@@ -119,7 +111,7 @@ final class TruthBook implements VisitSink {
 
     private List<TypeTruth> types() {
         List<TypeTruth> types = new ArrayList<>();
-        double[] mix = MixLoads.of(world);
+        TrueLoads loads = TrueLoads.of(world);
         for (int k = 0; k < sums.lines.length; k++) {
             RepairSpec spec = world.catalogue().get(k);
             types.add(new TypeTruth(
@@ -127,11 +119,12 @@ final class TruthBook implements VisitSink {
                     sums.lines[k],
                     sums.quoted[k] / Hours.SECONDS,
                     sums.expected[k] / Hours.SECONDS,
+                    sums.expectedRework[k] / Hours.SECONDS,
                     Hours.of(sums.logged[k]),
                     Hours.of(sums.rework[k]),
                     Hours.of(sums.unquoted[k]),
-                    sums.expected[k] / sums.quoted[k],
-                    mix[k],
+                    loads.load(k),
+                    (sums.expected[k] + sums.expectedRework[k]) / sums.quoted[k],
                     sums.logged[k] / sums.quoted[k],
                     StrictMath.exp(sums.logs[k] / sums.lines[k]),
                     spec.sd()));
@@ -191,6 +184,7 @@ final class TruthBook implements VisitSink {
         private final int[] lines;
         private final double[] quoted;
         private final double[] expected;
+        private final double[] expectedRework;
         private final double[] logs;
         private final long[] logged;
         private final long[] rework;
@@ -200,6 +194,7 @@ final class TruthBook implements VisitSink {
             lines = new int[types];
             quoted = new double[types];
             expected = new double[types];
+            expectedRework = new double[types];
             logs = new double[types];
             logged = new long[types];
             rework = new long[types];

@@ -10,19 +10,21 @@ import java.util.stream.Collectors;
 
 /** Writes {@code truth.json} and, for smaller shops, {@code truth-lines.csv}. */
 final class TruthFiles {
-    private static final String ABOUT =
-            "What is true of this invented shop; no real shop, person or instrument. Judged lines are closed, accepted"
-                    + " lines of charge kind repair, not quoted by time, in the price book, that do not put earlier work"
-                    + " right (new damage is a new job). Their quoted hours are the first accepted quote, the book's"
-                    + " hours where none was given, times today's book over the book on the day of the quote. true_load is"
-                    + " the sum of the generator's expected hours over the sum of quoted hours of the judged lines:"
-                    + " expected given the instrument's class and traits, the technician, the condition the quote writer"
-                    + " saw and the date; for a line whose quote was copied into the log, the copy. mix_load is the same ratio under"
-                    + " the shop's mix of classes, traits, writers and technicians instead of over the visits it"
-                    + " happened to have (by simulation of 25 times as many visits). realised_factor is the"
-                    + " sum of the hours logged for those lines, whatever the label, over the same quoted hours; rework"
-                    + " hours stand apart, as hours logged on closed visits that put a line right for reasons of the"
-                    + " shop's own. Hours of one-off lines include those of faulty entries that count.";
+    private static final String ABOUT = String.join(
+            " ",
+            "What is true of this invented shop; no real shop, person or instrument.",
+            "Judged lines are closed, accepted lines of charge kind repair, not quoted by time, in the price book, that",
+            "do not put earlier work right (new damage is a new job). Their quoted hours are the first accepted quote,",
+            "the book's hours where none was given, times today's book over the book on the day of the quote.",
+            "Expected hours are the generator's, given the instrument's class and traits, the technician, the condition",
+            "the quote writer saw and the date; for a line whose quote was copied into the log, the copy.",
+            "Rework hours are those of lines on closed visits that put a line right for reasons of the shop's own.",
+            "true_load is expected hours, rework included, over quoted hours under the shop's mix of classes, traits,",
+            "writers and technicians, whatever visits it happened to have, by simulation of 25 times as many: what the",
+            "interval of the load factor is for. expected_factor is the same over the visits it did have.",
+            "realised_factor is the hours logged for the judged lines, whatever the label and without rework, over",
+            "quoted hours: what a split without error would show.",
+            "Hours of one-off lines include those of faulty entries that count.");
 
     private TruthFiles() {}
 
@@ -86,12 +88,13 @@ final class TruthFiles {
     private static String type(TypeTruth type) {
         return "{\"repair_type\": " + quoted(type.repairType()) + ", \"lines\": " + type.lines()
                 + ", \"true_load\": " + number(type.trueLoad())
-                + ", \"mix_load\": " + number(type.mixLoad())
+                + ", \"expected_factor\": " + number(type.expectedFactor())
                 + ", \"realised_factor\": " + number(type.realisedFactor())
                 + ", \"typical_factor\": " + number(type.typicalFactor())
                 + ", \"sd\": " + number(type.sd())
                 + ", \"quoted_hours\": " + number(type.quotedHours())
                 + ", \"expected_hours\": " + number(type.expectedHours())
+                + ", \"expected_rework_hours\": " + number(type.expectedReworkHours())
                 + ", \"logged_hours\": " + number(type.loggedHours())
                 + ", \"rework_hours\": " + number(type.reworkHours())
                 + ", \"unquoted_hours\": " + number(type.unquotedHours()) + "}";

@@ -8,9 +8,6 @@ import java.util.stream.Stream;
 
 /** Writes an invented shop as a complete shop folder, with what is true of it beside its records. */
 public final class WriteSample {
-    private static final int MOST_FITTINGS = 12;
-    private static final double CLOSE_ENOUGH = 1e-12;
-
     private WriteSample() {}
 
     /**
@@ -50,31 +47,17 @@ public final class WriteSample {
         }
     }
 
-    /**
-     * Scales the loads until the true ones are what was asked for. Which lines are closed depends a little on the loads,
-     * so it takes a few rounds.
-     */
-    private static World fitted(World first) throws IOException {
-        World world = first;
-        for (int round = 0; round < MOST_FITTINGS && first.options().loads() != Loads.SPREAD; round++) {
-            TruthBook truth = new TruthBook(world);
-            new ShopRun(world, new Bench(world)).run(truth);
-            double[] have = truth.trueLoads();
-            double[] loads = world.loads().clone();
-            double off = 0;
-            for (int k = 0; k < loads.length; k++) {
-                if (have[k] > 0) {
-                    double wanted = wanted(first.options(), k);
-                    loads[k] *= wanted / have[k];
-                    off = StrictMath.max(off, StrictMath.abs(wanted - have[k]));
-                }
-            }
-            if (off < CLOSE_ENOUGH) {
-                return world;
-            }
-            world = world.withLoads(loads);
+    /** Scales the loads so that the true ones are what was asked for. */
+    private static World fitted(World world) {
+        if (world.options().loads() == Loads.SPREAD) {
+            return world;
         }
-        return world;
+        TrueLoads have = TrueLoads.of(world);
+        double[] loads = world.loads().clone();
+        for (int k = 0; k < loads.length; k++) {
+            loads[k] *= have.scaleTo(k, wanted(world.options(), k));
+        }
+        return world.withLoads(loads);
     }
 
     private static double wanted(SampleOptions options, int type) {
