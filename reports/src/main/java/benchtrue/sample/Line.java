@@ -17,6 +17,7 @@ import benchtrue.shop.QuoteBasis;
  * @param expectedSeconds expected bench time, all but chance being known
  * @param workedSeconds bench time it takes
  * @param loggedSeconds bench time that reaches the log: as worked, or as quoted where the quote is copied
+ * @param copied whether the quote is copied into the log
  * @param found whether it was found on the bench and quoted then
  * @param quotedOn day it was quoted where found, else {@link Absent#DAY}
  * @param terms what was agreed
@@ -33,6 +34,7 @@ record Line(
         double expectedSeconds,
         long workedSeconds,
         long loggedSeconds,
+        boolean copied,
         boolean found,
         int quotedOn,
         Terms terms,
@@ -41,10 +43,6 @@ record Line(
 
     boolean accepted() {
         return terms.outcome() == Outcome.ACCEPTED;
-    }
-
-    boolean copied() {
-        return loggedSeconds != workedSeconds;
     }
 
     /** Returns whether the line, once closed, is evidence about its repair type, the ticket not being a return. */
@@ -61,20 +59,15 @@ record Line(
     }
 
     Line with(Terms other) {
-        return copy(quotedSeconds, other, form, loggedSeconds);
+        return copy(quotedSeconds, other, form);
     }
 
     Line with(QuoteForm other) {
-        return copy(quotedSeconds, terms, other, loggedSeconds);
+        return copy(quotedSeconds, terms, other);
     }
 
     Line with(Terms otherTerms, QuoteForm otherForm, long otherQuote) {
-        return copy(otherQuote, otherTerms, otherForm, loggedSeconds);
-    }
-
-    /** Returns the line with its quote copied into the log. */
-    Line copiedQuote() {
-        return copy(quotedSeconds, terms, form, quotedSeconds);
+        return copy(otherQuote, otherTerms, otherForm);
     }
 
     Line with(Label other) {
@@ -88,6 +81,7 @@ record Line(
                 expectedSeconds,
                 workedSeconds,
                 loggedSeconds,
+                copied,
                 found,
                 quotedOn,
                 terms,
@@ -95,7 +89,7 @@ record Line(
                 other);
     }
 
-    private Line copy(long quote, Terms newTerms, QuoteForm newForm, long logged) {
+    private Line copy(long quote, Terms newTerms, QuoteForm newForm) {
         return new Line(
                 number,
                 type,
@@ -105,7 +99,8 @@ record Line(
                 quote,
                 expectedSeconds,
                 workedSeconds,
-                logged,
+                loggedSeconds,
+                copied,
                 found,
                 quotedOn,
                 newTerms,
@@ -125,6 +120,7 @@ record Line(
                 expectedSeconds,
                 workedSeconds,
                 loggedSeconds,
+                copied,
                 true,
                 day,
                 terms,

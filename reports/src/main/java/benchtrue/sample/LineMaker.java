@@ -40,8 +40,9 @@ final class LineMaker {
         int grid = person.grid(expected);
         long worked = StrictMath.max(grid, dice.toGrid(expected * noise, grid));
         long quoted = quote(book, adjustment);
-        boolean copied = dice.chance(COPIED_SHARE) && person.copies() && label != Label.NONE && quoted <= LONGEST_COPY;
-        Line line = new Line(
+        boolean copied =
+                dice.chance(COPIED_SHARE) && person.copies() && label != Label.NONE && quoted <= LONGEST_COPY && !found;
+        return new Line(
                 number,
                 type,
                 technician,
@@ -50,13 +51,13 @@ final class LineMaker {
                 quoted,
                 expected,
                 worked,
-                worked,
+                copied ? quoted : worked,
+                copied,
                 found,
                 Absent.DAY,
                 Terms.PLAIN,
                 QuoteForm.PLAIN,
                 label);
-        return copied && !found ? line.copiedQuote() : line;
     }
 
     private double expected(Draft draft, int type, int technician) {
@@ -106,6 +107,7 @@ final class LineMaker {
                 expected,
                 worked,
                 worked,
+                false,
                 false,
                 Absent.DAY,
                 Terms.PLAIN,
