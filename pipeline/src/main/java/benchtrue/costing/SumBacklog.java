@@ -5,6 +5,7 @@ import benchtrue.reconcile.Ledger;
 import benchtrue.shop.Absent;
 import benchtrue.shop.ChargeKind;
 import benchtrue.shop.Hours;
+import benchtrue.shop.LineState;
 import benchtrue.shop.QuotedLines;
 import benchtrue.statistics.Normal;
 import java.util.ArrayList;
@@ -25,6 +26,7 @@ final class SumBacklog {
     private final UsualHours usual;
     private final WeeklyHours weekly;
     private final List<OpenLine> lines = new ArrayList<>();
+    private final List<OpenLine> forecast = new ArrayList<>();
     private final TreeMap<Integer, Remaining> byTicket = new TreeMap<>();
 
     SumBacklog(CostedLines costs, Earned earned) {
@@ -79,6 +81,8 @@ final class SumBacklog {
         for (int line = 0; line < jobs.size(); line++) {
             if (earned.isAhead(jobs, line) && isBenchWork(line)) {
                 add(line, types);
+            } else if (jobs.state(line) == LineState.OPEN) {
+                lines.add(withoutForecast(line));
             }
         }
         Remaining all = Remaining.none(types);
@@ -94,7 +98,7 @@ final class SumBacklog {
                 weekly.hours(),
                 weekly.from(),
                 promises,
-                new FindCalls(costs).find(lines, promises),
+                new FindCalls(costs).find(forecast, promises),
                 atCost());
     }
 
@@ -111,7 +115,7 @@ final class SumBacklog {
                 ? jobs.todayQuotedHours(line)
                 : Absent.has(quoted) ? Hours.of(quoted) : Double.NaN;
         if (!(base > 0)) {
-            lines.add(new OpenLine(line, Absent.AMOUNT, done, Double.NaN, Double.NaN, Double.NaN, Double.NaN));
+            lines.add(withoutForecast(line));
             return;
         }
         int type = quotes.repairType(line);
@@ -120,14 +124,28 @@ final class SumBacklog {
         double[] shared = new double[types];
         shared[type] = usual.meanError(type) * hours;
         byTicket.merge(quotes.ticket(line), new Remaining(hours, ahead.variance(), shared), Remaining::plus);
-        lines.add(new OpenLine(
+        OpenLine open = new OpenLine(
                 line,
                 quoted,
                 done,
                 ahead.mean(),
                 ahead.quantile(TAIL),
                 ahead.quantile(1 - TAIL),
-                ahead.chanceOver(Hours.of(quoted))));
+                ahead.chanceOver(Hours.of(quoted)));
+        lines.add(open);
+        forecast.add(open);
+    }
+
+    /** A line that is done but not handed over, that takes no bench time, or that nobody put hours to. */
+    private OpenLine withoutForecast(int line) {
+        long quoted = ledger.lines().judgedSeconds(line);
+        long done = Math.max(0, jobs.actualSeconds(line));
+        if (earned.isAhead(jobs, line)) {
+            return new OpenLine(line, quoted, done, Double.NaN, Double.NaN, Double.NaN, Double.NaN);
+        }
+        double hours = Hours.of(done);
+        double over = Absent.has(quoted) ? (done > quoted ? 1 : 0) : Double.NaN;
+        return new OpenLine(line, quoted, done, hours, hours, hours, over);
     }
 
     private List<Promise> promises(int types) {

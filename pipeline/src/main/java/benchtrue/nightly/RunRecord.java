@@ -30,6 +30,7 @@ final class RunRecord {
         record.put("missing_tables", List.copyOf(new TreeSet<>(review.ledger().missing())));
         record.put(
                 "balances", review.balances().stream().map(RunRecord::balance).toList());
+        record.put("money", MoneyRecord.of(review.costs()));
         record.put("set_aside", review.setAside());
         record.put("warnings", review.notices().stream().map(RunRecord::warning).toList());
         record.put("outputs", files(outputs));

@@ -241,7 +241,10 @@ class ShopMoneyTest {
         assertThat(shop.earned()).hasSize(1);
         assertThat(earned(shop, "2026-02").margin()).isEqualTo(money(150 - 60));
         assertThat(shop.backlog().atCost()).isEqualTo(money(360));
-        assertThat(shop.backlog().lines()).hasSize(1);
+        assertThat(shop.backlog().lines()).hasSize(2);
+        assertThat(shop.backlog().lines().get(1).expectedHours()).isEqualTo(2);
+        assertThat(shop.backlog().hours())
+                .isCloseTo(shop.backlog().lines().get(0).expectedHours() - 12, within(1e-9));
     }
 
     @Test
