@@ -17,8 +17,9 @@ import java.util.stream.IntStream;
  * since the lines of a ticket share technician, instrument and clock; the split of unlabelled hours is redone each time.
  *
  * <p>Interval and p for under-quoting: Student t on ln R with the delete-a-group jackknife (Tukey 1958; Efron 1982), degrees
- * of freedom = groups with the type - 1. p for over-quoting: the largest of that, the percentile and the BCa bootstrap
- * (Efron 1987), since hours are skewed to the right and each alone is too eager there.
+ * of freedom = groups with the type - 1. Beside its own tickets, a type's hours hang on the tickets of the types they are
+ * split from, and on what the split leans on; both widen it. p for over-quoting: the largest of that, the percentile and the
+ * BCa bootstrap (Efron 1987), since hours are skewed to the right and each alone is too eager there.
  */
 final class WeighLoads {
     static final double LEVEL = 0.90;
@@ -63,8 +64,12 @@ final class WeighLoads {
                 .parallel()
                 .mapToObj(group -> model.loads(groups.without(group)))
                 .toArray(double[][]::new);
+        double[] leaning = model.leaningVariance();
         Jackknife[] jackknives = new Jackknife[loads.length];
-        Arrays.setAll(jackknives, type -> Jackknife.ofLog(loads[type], groups.holding(type, without)));
+        Arrays.setAll(
+                jackknives,
+                type -> Jackknife.ofLog(loads[type], groups.holding(type, without))
+                        .widened(leaning[type] + groups.beside(type, loads[type], without)));
         return jackknives;
     }
 

@@ -12,6 +12,9 @@ import java.util.Arrays;
 final class ResampledSplit implements SplitModel {
     private static final int MOST_STEPS = 4;
     private static final double TOLERANCE = 2e-3;
+    private static final double SMALL_MOVE = 0.02;
+    private static final int ENOUGH_TICKETS = 2_000;
+    private static final int RARE_LINES = 100;
     private final SplitData data;
     private final EffectFit fit;
     private final double[] fittedHours;
@@ -81,6 +84,60 @@ final class ResampledSplit implements SplitModel {
             change = step(fit.layout().score(scores, pass.visitScore(), parameters), parameters, moved);
         }
         return loads(ticketWeights, split(parameters, moved, effects));
+    }
+
+    /**
+     * With the tickets' information I, the precision P of what parameters lean on and the gradient g of ln(load), the
+     * posterior variance g' (I + P)^-1 g exceeds the sampling variance by g' (I + P)^-1 P (I + P)^-1 g.
+     */
+    @Override
+    public double[] leaningVariance() {
+        double[][] gradient = gradient();
+        double[] variance = new double[inBook.length];
+        for (int type = 0; type < variance.length; type++) {
+            double[] direction = gradient[type];
+            Symmetric.solve(fit.lower(), direction);
+            for (int i = 0; i < direction.length; i++) {
+                variance[type] += fit.layout().precision[i] * direction[i] * direction[i];
+            }
+        }
+        return variance;
+    }
+
+    /** Returns the gradient of each type's ln(load) in the parameters of the types, their families and the shop. */
+    private double[][] gradient() {
+        Parameters layout = fit.layout();
+        double[] some = someTickets();
+        double[][] gradient = new double[inBook.length][layout.size];
+        double[] at = loads(some, split(fit.parameters(), new double[layout.size], new Effects(data, technicians)));
+        for (int moving = 0; moving < inBook.length; moving++) {
+            double[] moved = new double[layout.size];
+            int parameter = layout.of(Parameters.Block.TYPE, moving);
+            moved[parameter] = SMALL_MOVE;
+            double[] loads = loads(some, split(fit.parameters(), moved, new Effects(data, technicians)));
+            for (int type = 0; type < loads.length; type++) {
+                double slope = loads[type] > 0 ? StrictMath.log(loads[type] / at[type]) / SMALL_MOVE : 0;
+                gradient[type][parameter] = slope;
+                gradient[type][layout.of(Parameters.Block.FAMILY, data.cells.family(moving))] += slope;
+                gradient[type][layout.shop] += slope;
+            }
+        }
+        return gradient;
+    }
+
+    /** Every n-th ticket of a large shop is enough for slopes, and every one with a repair type that is rare. */
+    private double[] someTickets() {
+        int[] lines = new int[data.cells.size()];
+        for (int line = 0; line < data.judged.length; line++) {
+            lines[data.facts.cell[line]]++;
+        }
+        int stride = Math.max(1, data.tickets.length / ENOUGH_TICKETS);
+        double[] weights = new double[tickets()];
+        for (int line = 0; line < data.judged.length; line++) {
+            int ticket = data.facts.ticket[line];
+            weights[ticket] = ticket % stride == 0 || lines[data.facts.cell[line]] < RARE_LINES ? 1 : weights[ticket];
+        }
+        return weights;
     }
 
     /** Effects are kept as moves away from the fit, whose expected hours stand in for the base. */

@@ -13,4 +13,10 @@ public interface SplitModel {
      *     today's book; NaN where no weighted line has the type
      */
     double[] loads(double[] ticketWeights);
+
+    /**
+     * Returns, for each repair type by code, the variance of ln(load factor) that comes from what the split leans on and
+     * that no resample shows, since a resample leans on the same; 0 where every hour names its line.
+     */
+    double[] leaningVariance();
 }

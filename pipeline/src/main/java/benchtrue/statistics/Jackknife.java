@@ -63,4 +63,10 @@ public record Jackknife(int groups, double estimate, double mean, double standar
     public double chanceAtLeast(double bound) {
         return StudentT.lowerTail((estimate - bound) / standardError, groups - 1);
     }
+
+    /** Returns this jackknife with a further, independent variance that no left-out group shows. */
+    public Jackknife widened(double variance) {
+        double error = StrictMath.sqrt(standardError * standardError + variance);
+        return new Jackknife(groups, estimate, mean, error, acceleration);
+    }
 }

@@ -112,4 +112,14 @@ class JackknifeTest {
         assertThat(Jackknife.of(1.2, new double[] {1.2, Double.NaN}).standardError())
                 .isNaN();
     }
+
+    /** Variances of independent sources add: 3-4-5. */
+    @Test
+    void aFurtherVarianceWidensTheIntervalAndNothingElse() {
+        Jackknife jackknife = new Jackknife(9, 1, 1, 3, 0.1).widened(16);
+        assertThat(jackknife.standardError()).isEqualTo(5);
+        assertThat(jackknife.groups()).isEqualTo(9);
+        assertThat(jackknife.estimate()).isEqualTo(1);
+        assertThat(jackknife.acceleration()).isEqualTo(0.1);
+    }
 }
