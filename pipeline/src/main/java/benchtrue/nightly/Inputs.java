@@ -37,6 +37,9 @@ record Inputs(List<FileDigest> files) {
             if (Files.exists(settings)) {
                 files.add(FileDigest.of(shop, settings));
             }
+            for (Path sealed : Seals.files(shop)) {
+                files.add(FileDigest.of(shop, sealed));
+            }
         } catch (IOException e) {
             throw new Refusal(ExitCode.READ_FAILED, settings + ": reading failed part-way: " + e + ".", e);
         }

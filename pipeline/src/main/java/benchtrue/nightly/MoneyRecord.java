@@ -3,6 +3,7 @@ package benchtrue.nightly;
 import benchtrue.costing.BenchHour;
 import benchtrue.costing.CostedLines;
 import benchtrue.costing.EarnedMonth;
+import benchtrue.costing.Restatement;
 import benchtrue.costing.ShopMoney;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Money;
@@ -70,10 +71,7 @@ final class MoneyRecord {
 
     private static Map<String, Object> month(EarnedMonth month) {
         MoneyRecord row = new MoneyRecord();
-        row.record.put(
-                "month",
-                YearMonth.of(Math.floorDiv(month.month(), 12), Math.floorMod(month.month(), 12) + 1)
-                        .toString());
+        row.record.put("month", yearMonth(month.month()));
         row.record.put("lines", month.lines());
         row.record.put("lines_left_out", month.leftOut());
         return row.put("labour_revenue", month.labourRevenue())
@@ -83,6 +81,21 @@ final class MoneyRecord {
                 .put("overhead_cost", month.overheadCost())
                 .put("margin", month.margin())
                 .record;
+    }
+
+    static Map<String, Object> restatement(Restatement restated) {
+        Map<String, Object> row = new LinkedHashMap<>();
+        row.put("month", yearMonth(restated.month()));
+        row.put("figure", restated.figure());
+        row.put("sealed", restated.sealed());
+        row.put("now", restated.now());
+        row.put("causes", restated.causes());
+        return row;
+    }
+
+    private static String yearMonth(int month) {
+        return YearMonth.of(Math.floorDiv(month, 12), Math.floorMod(month, 12) + 1)
+                .toString();
     }
 
     private MoneyRecord put(String key, long tenThousandths) {

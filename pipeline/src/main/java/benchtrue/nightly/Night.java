@@ -63,14 +63,14 @@ public final class Night {
         Exports exports = stages.run("Reading the exports", () -> new ReadExports().read(shop, settings));
         Reconciled rows =
                 stages.run("Bringing the rows together", () -> new Reconcile().reconcile(exports, settings, asOf));
-        Review review = review(rows, settings, stages);
+        Review review = review(shop, rows, settings, stages);
         Inputs inputs = Inputs.of(shop, rows.files());
         Path folder = stages.run("Writing the results", () -> publish.publish(review, inputs, reports(rows)));
         publish.note(stages.took());
         return new Published(review, folder, neverEnded, stages.took());
     }
 
-    private static Review review(Reconciled rows, Settings settings, Stages stages) {
+    private static Review review(Path shop, Reconciled rows, Settings settings, Stages stages) {
         JobLines jobs = stages.run("Putting hours on lines", () -> new SplitHours().split(rows.ledger(), settings));
         CostedLines costs = stages.run("Costing every line", () -> new CostLines().cost(jobs, settings));
         Findings findings = stages.run("Telling faults from noise", () -> new FindVerdicts().find(costs, settings));
@@ -85,6 +85,7 @@ public final class Night {
                 revision,
                 ProveBalances.prove(rows.balances(), costs),
                 rows.notices(),
+                Seals.of(shop).restatements(costs, settings),
                 counts(rows.setAside()));
     }
 

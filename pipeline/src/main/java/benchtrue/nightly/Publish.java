@@ -3,6 +3,7 @@ package benchtrue.nightly;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Refusal;
 import benchtrue.tables.ReadFindings;
+import benchtrue.tables.WriteRestatements;
 import benchtrue.tables.WriteTables;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -51,6 +52,9 @@ final class Publish {
     private void write(Review review, Inputs inputs, List<Report> reports, RunFolder run) throws IOException {
         Path folder = run.path();
         new WriteTables().write(review.costs(), review.findings(), review.revision(), folder);
+        if (!review.restatements().isEmpty()) {
+            new WriteRestatements().write(review.restatements(), folder);
+        }
         for (Report report : reports) {
             report.write(review, folder);
         }

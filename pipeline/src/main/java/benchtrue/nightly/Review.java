@@ -1,6 +1,7 @@
 package benchtrue.nightly;
 
 import benchtrue.costing.CostedLines;
+import benchtrue.costing.Restatement;
 import benchtrue.findings.Findings;
 import benchtrue.hours.JobLines;
 import benchtrue.reconcile.Ledger;
@@ -24,6 +25,7 @@ import java.util.TreeMap;
  * @param revision the drafted price book
  * @param balances rows, hours and money: read against where it went, all proved
  * @param notices doubtful, changed and unread things, counted, with a few examples
+ * @param restatements figures of sealed months that the records now tell otherwise
  * @param setAside how many rows of a table were set aside, by the table's name; tables without any are left out
  */
 public record Review(
@@ -35,10 +37,12 @@ public record Review(
         Revision revision,
         List<Balance> balances,
         List<Notice> notices,
+        List<Restatement> restatements,
         SortedMap<String, Long> setAside) {
     public Review {
         balances = List.copyOf(balances);
         notices = List.copyOf(notices);
+        restatements = List.copyOf(restatements);
         setAside = Collections.unmodifiableSortedMap(new TreeMap<>(setAside));
     }
 
@@ -51,6 +55,6 @@ public record Review(
             Findings findings,
             Revision revision,
             List<Balance> balances) {
-        this(settings, ledger, jobs, costs, findings, revision, balances, List.of(), new TreeMap<>());
+        this(settings, ledger, jobs, costs, findings, revision, balances, List.of(), List.of(), new TreeMap<>());
     }
 }

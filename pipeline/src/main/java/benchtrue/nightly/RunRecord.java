@@ -31,6 +31,9 @@ final class RunRecord {
         record.put(
                 "balances", review.balances().stream().map(RunRecord::balance).toList());
         record.put("money", MoneyRecord.of(review.costs()));
+        record.put(
+                "restatements",
+                review.restatements().stream().map(MoneyRecord::restatement).toList());
         record.put("set_aside", review.setAside());
         record.put("warnings", review.notices().stream().map(RunRecord::warning).toList());
         record.put("outputs", files(outputs));

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /**
  * One table as an RFC 4180 file: UTF-8 without a byte-order mark, CRLF, cells in the order they are given. What is not
@@ -26,6 +27,8 @@ public final class CsvFile implements Closeable {
 
     /** Beyond this a ratio no longer has six decimals to show. */
     private static final double LARGEST_RATIO = 1e9;
+
+    private static final Pattern NUMBER = Pattern.compile("(-?[0-9]+(\\.[0-9]+)?)?");
 
     private final OutputStream out;
     private final byte[] buffer = new byte[ROOM];
@@ -109,6 +112,18 @@ public final class CsvFile implements Closeable {
     public CsvFile ratio(double ratio) throws IOException {
         separate();
         rounded(ratio, RATIO_DECIMALS);
+        return this;
+    }
+
+    /** Writes a number that is text already, or nothing; a minus does not make it something a spreadsheet would run. */
+    public CsvFile decimal(String number) throws IOException {
+        if (!NUMBER.matcher(number).matches()) {
+            throw new IllegalArgumentException("not a decimal number: " + number);
+        }
+        separate();
+        for (int i = 0; i < number.length(); i++) {
+            buffer[used++] = (byte) number.charAt(i);
+        }
         return this;
     }
 

@@ -37,6 +37,7 @@ final class Summary {
         missing().ifPresent(lines::add);
         setAside().ifPresent(lines::add);
         doubtful().ifPresent(lines::add);
+        restated().ifPresent(lines::add);
         lines.add(balances());
         if (!published.neverEnded().isEmpty()) {
             lines.add("An earlier run was stopped before it published; what it left behind was cleared.");
@@ -110,6 +111,14 @@ final class Summary {
                 .toList();
         return Optional.of("Rows set aside: " + String.join(", ", tables)
                 + "; correct them in set-aside and put them back into exports.");
+    }
+
+    private Optional<String> restated() {
+        int count = review.restatements().size();
+        return count == 0
+                ? Optional.empty()
+                : Optional.of("Sealed months: " + figures.count(count) + (count == 1 ? " figure" : " figures")
+                        + " would be otherwise now; see restatements.csv for which and why.");
     }
 
     private Optional<String> doubtful() {

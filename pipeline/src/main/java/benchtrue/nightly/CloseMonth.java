@@ -1,0 +1,69 @@
+package benchtrue.nightly;
+
+import benchtrue.costing.CostLines;
+import benchtrue.costing.CostedLines;
+import benchtrue.costing.SealMonth;
+import benchtrue.costing.SealedMonth;
+import benchtrue.hours.SplitHours;
+import benchtrue.intake.ReadExports;
+import benchtrue.reconcile.Reconcile;
+import benchtrue.reconcile.Reconciled;
+import benchtrue.settings.Settings;
+import benchtrue.shop.ExitCode;
+import benchtrue.shop.Refusal;
+import benchtrue.tables.SealFile;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+
+/** Seals a month: writes its figures into the shop folder's {@code close}, where nothing rewrites them. */
+public final class CloseMonth {
+    /**
+     * Returns the file of the month that was sealed.
+     *
+     * @param month {@code year * 12 + month - 1}
+     * @throws Refusal where the month is not over on the as-of date or is sealed already, or can't be written
+     */
+    public Path close(Path shop, Settings settings, int asOf, int month) {
+        return ShopLock.whileHeld(shop, () -> closeAlone(shop, settings, asOf, month));
+    }
+
+    private static Path closeAlone(Path shop, Settings settings, int asOf, int month) {
+        Path file = shop.resolve(Seals.FOLDER).resolve(SealFile.name(month));
+        if (Files.exists(file)) {
+            throw new Refusal(
+                    ExitCode.CANNOT_WRITE,
+                    file + ": found this month sealed already. A seal is never rewritten; later corrections show as"
+                            + " restatements in each night's review.");
+        }
+        Reconciled rows = new Reconcile().reconcile(new ReadExports().read(shop, settings), settings, asOf);
+        CostedLines costs = new CostLines().cost(new SplitHours().split(rows.ledger(), settings), settings);
+        ProveBalances.prove(rows.balances(), costs);
+        if (month > costs.shop().lastWholeMonth()) {
+            throw new Refusal(
+                    ExitCode.USAGE,
+                    "The month " + file.getFileName().toString().replace(".csv", "") + " is not over on the as-of date."
+                            + " Close it after its last day.");
+        }
+        write(new SealMonth().seal(costs, settings, month), file);
+        return file;
+    }
+
+    /** Writes beside the name and renames, so that a seal is there whole or not at all. */
+    private static void write(SealedMonth month, Path file) {
+        Path partial = file.resolveSibling(file.getFileName() + ".partial");
+        try {
+            Files.createDirectories(file.getParent());
+            SealFile.write(month, partial);
+            RunFolder.sync(partial);
+            Files.move(partial, file, StandardCopyOption.ATOMIC_MOVE);
+            RunFolder.sync(file.getParent());
+        } catch (IOException e) {
+            throw new Refusal(
+                    ExitCode.CANNOT_WRITE,
+                    file + ": can't be written: " + e + ". Check who may write there and that the disk has room.",
+                    e);
+        }
+    }
+}
