@@ -85,6 +85,13 @@ public final class Figures {
         return signed(scaled(tenThousandths, tenThousandths % Money.UNIT == 0 ? 0 : minorDigits()));
     }
 
+    /** Returns an hourly rate that is an average: whole units from 20 on, since cents of it mean nothing. */
+    public String rate(long tenThousandths) {
+        return Absent.has(tenThousandths) && Math.abs(tenThousandths) >= 20 * Money.UNIT
+                ? money(tenThousandths)
+                : price(tenThousandths);
+    }
+
     /** Returns money to two digits, for estimates without a range. */
     public String aboutMoney(long tenThousandths) {
         if (!Absent.has(tenThousandths)) {

@@ -1,64 +1,64 @@
 package benchtrue.charts;
 
-import benchtrue.hours.JobLines;
-import benchtrue.shop.Balance;
+import benchtrue.costing.ShopMoney;
+import benchtrue.costing.WorkKind;
+import benchtrue.costing.WorkMonth;
 import benchtrue.shop.Hours;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
-/** Where the logged hours went: sold, putting right, quoting, handling, shop. */
+/** Where the hours of up to twelve whole months went: sold, put right, quoting, handling, shop. */
 final class HoursByKind {
+    private static final int YEAR = 12;
     private final Subject subject;
+    private final List<WorkMonth> months;
 
     HoursByKind(Subject subject) {
         this.subject = subject;
+        ShopMoney shop = subject.review().costs().shop();
+        months = shop.work().stream()
+                .filter(month -> month.month() <= shop.lastWholeMonth() && month.month() > shop.lastWholeMonth() - YEAR)
+                .toList();
     }
 
-    Picture picture() {
-        JobLines jobs = subject.review().jobs();
-        long rework = 0;
-        long settling = 0;
-        for (int line = 0; line < jobs.size(); line++) {
-            rework += jobs.reworkSeconds(line);
-            settling += jobs.settlingSeconds(line);
-        }
-        long all = 0;
+    /** Returns the picture; empty where no whole month has logged time. */
+    Optional<Picture> picture() {
+        long all = months.stream().mapToLong(WorkMonth::loggedSeconds).sum();
+        return all <= 0 ? Optional.empty() : Optional.of(picture(all));
+    }
+
+    private Picture picture(long all) {
         List<RowChart.Row> rows = new ArrayList<>();
-        long sold = 0;
-        for (Balance.Term term : jobs.placed()) {
-            all += term.amount();
-        }
-        for (Balance.Term term : jobs.placed()) {
-            if (term.name().equals("on lines")) {
-                sold = term.amount() - rework - settling;
-                rows.add(row("sold: on quoted jobs", sold, all, Mark.PLAIN));
-                rows.add(row("putting our own work right", rework, all, Mark.UNSOLD));
-                rows.add(row("free adjustment after the job", settling, all, Mark.UNSOLD));
-            } else {
-                rows.add(row(term.name(), term.amount(), all, Mark.UNSOLD));
+        for (WorkKind kind : WorkKind.values()) {
+            long seconds = seconds(kind);
+            if (seconds != 0) {
+                rows.add(new RowChart.Row(
+                        kind.words(),
+                        Hours.of(seconds),
+                        kind == WorkKind.SOLD ? Mark.PLAIN : Mark.UNSOLD,
+                        subject.figures().hours(seconds) + ", "
+                                + subject.figures().percent((double) seconds / all)));
             }
         }
-        rows.removeIf(row -> row.value() == 0);
-        String share = all == 0
-                ? "No hours are logged"
-                : subject.figures().percent((double) sold / all) + " of the logged hours were sold";
         return new Picture(
                 "hours-by-kind",
-                share,
-                subject.figures().hours(all) + " logged in all, up to "
-                        + subject.figures().day(subject.review().ledger().asOf())
-                        + ". Filled: sold; hollow: not sold. Waiting is no bench time and stands apart.",
-                new RowChart("hours", RowChart.Form.BARS, Double.NaN, 0, rows, List.of(), subject.figures()));
+                subject.figures().percent((double) seconds(WorkKind.SOLD) / all) + " of the logged hours were sold",
+                subject.figures().hours(all) + " logged from "
+                        + subject.figures().month(months.get(0).month()) + " to "
+                        + subject.figures().month(months.get(months.size() - 1).month())
+                        + ". Waiting is no bench time and stands apart.",
+                new RowChart(
+                        "hours by the day worked",
+                        RowChart.Form.BARS,
+                        Double.NaN,
+                        0,
+                        rows,
+                        List.of(Key.bar(Mark.PLAIN, "sold"), Key.bar(Mark.UNSOLD, "not sold")),
+                        subject.figures()));
     }
 
-    private RowChart.Row row(String label, long seconds, long all, Mark mark) {
-        double share = all == 0 ? Double.NaN : (double) seconds / all;
-        return new RowChart.Row(
-                label,
-                Hours.of(seconds),
-                Double.NaN,
-                Double.NaN,
-                mark,
-                subject.figures().hours(seconds) + ", " + subject.figures().percent(share));
+    private long seconds(WorkKind kind) {
+        return months.stream().mapToLong(month -> month.seconds(kind)).sum();
     }
 }

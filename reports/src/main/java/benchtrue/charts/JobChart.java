@@ -8,14 +8,17 @@ import java.util.List;
  *
  * @param jobs by day
  * @param lines such as the book's hours and the proposal
+ * @param turns days on which something changed, with words for it
  * @param from first day shown
  * @param to last day shown
  * @param figures how numbers are written
  */
-record JobChart(List<Job> jobs, List<Line> lines, int from, int to, Figures figures) implements Drawing {
+record JobChart(List<Job> jobs, List<Line> lines, List<Turn> turns, int from, int to, Figures figures)
+        implements Drawing {
     JobChart {
         jobs = List.copyOf(jobs);
         lines = List.copyOf(lines);
+        turns = List.copyOf(turns);
     }
 
     /**
@@ -37,11 +40,18 @@ record JobChart(List<Job> jobs, List<Line> lines, int from, int to, Figures figu
      */
     record Line(String words, int[] days, double[] hours, Look look) {}
 
+    /**
+     * A day on which something changed.
+     *
+     * @param day the day
+     * @param words what changed
+     */
+    record Turn(int day, String words) {}
+
     /** How a line is drawn; told apart by dashes before colour. */
     enum Look {
         BOOK,
-        PROPOSED,
-        USUAL
+        PROPOSED
     }
 
     @Override

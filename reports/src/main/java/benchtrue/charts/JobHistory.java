@@ -49,7 +49,7 @@ final class JobHistory {
                 "jobs-" + FileName.of(key, finding.repairType()),
                 title(),
                 note(step),
-                new JobChart(points, book(), from, to, subject.figures()));
+                new JobChart(points, book(), turns(), from, to, subject.figures()));
     }
 
     private int[] byDay(int[] lines) {
@@ -90,6 +90,17 @@ final class JobHistory {
                 + subject.figures().number(finding.upper(), 2)
                 + ", putting right included. A point is a job on the day it was quoted."
                 + (step > 1 ? " Drawn: one job in " + subject.figures().count(step) + "." : "");
+    }
+
+    private List<JobChart.Turn> turns() {
+        return subject.slowing(finding.repairType()).stream()
+                .map(slowing -> new JobChart.Turn(
+                        slowing.startDay(),
+                        "slower since about " + subject.figures().day(slowing.startDay()) + ", by "
+                                + subject.figures().percent(slowing.change() - 1) + " ("
+                                + subject.figures().percent(slowing.lower() - 1) + " to "
+                                + subject.figures().percent(slowing.upper() - 1) + ")"))
+                .toList();
     }
 
     private Optional<ProposedChange> change() {

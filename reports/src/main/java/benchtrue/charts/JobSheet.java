@@ -8,14 +8,17 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
+import org.jfree.chart.ui.Layer;
 import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
 
 /** Draws a {@link JobChart}: points and stepped lines over a day axis, the key below. */
 final class JobSheet {
     private static final int AXIS = 22;
+    private static final Stroke TURN = Flow.stroke(1.5f, 2, 3);
     private final JobChart chart;
     private final Flow flow;
     private final double ceiling;
@@ -56,6 +59,9 @@ final class JobSheet {
         plot.setFixedDomainAxisSpace(Plots.space(6, AXIS, 0, 0));
         plot.setFixedRangeAxisSpace(Plots.space(0, 0, 34, 4));
         plot.setRangeGridlinesVisible(true);
+        for (JobChart.Turn turn : chart.turns()) {
+            plot.addDomainMarker(new ValueMarker(turn.day(), Ink.UNDER.light(), TURN), Layer.BACKGROUND);
+        }
         points(plot);
         lines(plot);
         return plot;
@@ -108,6 +114,7 @@ final class JobSheet {
         for (JobChart.Line line : chart.lines()) {
             keys.add(Key.of(ink(line.look()), stroke(line.look()), line.words()));
         }
+        chart.turns().forEach(turn -> keys.add(Key.of(Ink.UNDER, TURN, turn.words())));
         EnumSet<Mark> marks = EnumSet.noneOf(Mark.class);
         chart.jobs().forEach(job -> marks.add(job.mark()));
         marks.forEach(mark -> keys.add(Key.of(mark, mark.words())));
@@ -125,7 +132,6 @@ final class JobSheet {
         return switch (look) {
             case BOOK -> Ink.TEXT;
             case PROPOSED -> Ink.PROPOSED;
-            case USUAL -> Ink.UNDER;
         };
     }
 
@@ -133,7 +139,6 @@ final class JobSheet {
         return switch (look) {
             case BOOK -> Flow.stroke(2);
             case PROPOSED -> Flow.stroke(2.5f, 8, 4);
-            case USUAL -> Flow.stroke(1.5f, 2, 3);
         };
     }
 }

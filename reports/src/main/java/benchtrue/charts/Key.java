@@ -3,6 +3,7 @@ package benchtrue.charts;
 import java.awt.Stroke;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
 import java.util.List;
 
 /**
@@ -17,6 +18,18 @@ record Key(String words, Layout.Part sample) {
 
     static Key of(Mark mark, String words) {
         return new Key(words, sheet -> mark.paint(sheet, 0, 0));
+    }
+
+    /** Returns the entry of a bar. */
+    static Key bar(Mark mark, String words) {
+        return new Key(words, sheet -> {
+            Rectangle2D box = new Rectangle2D.Double(-8, -5, 16, 10);
+            sheet.setColor(mark.inside().light());
+            sheet.fill(box);
+            sheet.setColor(mark.ink().light());
+            sheet.setStroke(Flow.stroke(1.5f));
+            sheet.draw(box);
+        });
     }
 
     static Key of(Ink ink, Stroke stroke, String words) {

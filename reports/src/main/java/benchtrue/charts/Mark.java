@@ -19,6 +19,9 @@ enum Mark {
     SHARE_WITHIN("within; its share of a whole ticket's hours", Form.DIAMOND, 3.6, Ink.OVER, Filling.HOLLOW),
     PLAIN("", Form.CIRCLE, 4.5, Ink.NEUTRAL, Filling.FULL),
     UNSOLD("", Form.CIRCLE, 4.5, Ink.NEUTRAL, Filling.HOLLOW),
+    SMALL("", Form.CIRCLE, 2.4, Ink.NEUTRAL, Filling.FULL),
+    BEYOND("", Form.RIGHT, 4, Ink.TEXT, Filling.FULL),
+    BELOW("", Form.LEFT, 4, Ink.TEXT, Filling.FULL),
     NONE("", Form.CIRCLE, 0, Ink.TEXT, Filling.FULL);
 
     /** Whether a mark is painted or only outlined. */

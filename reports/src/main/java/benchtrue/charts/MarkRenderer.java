@@ -29,12 +29,6 @@ final class MarkRenderer extends XYErrorRenderer {
         marks.add(mark);
     }
 
-    /** Leaves of the next series its interval only, for bars that show the value themselves. */
-    void nextIntervalOnly() {
-        setSeriesPaint(marks.size(), Ink.TEXT.light());
-        marks.add(Mark.NONE);
-    }
-
     @Override
     protected void drawSecondaryPass(
             Graphics2D sheet,

@@ -59,22 +59,21 @@ final class MoneyLost {
     }
 
     private RowChart chart() {
-        String currency = subject.review().settings().currency();
         return new RowChart(
-                (currency.equals("XXX") ? "money" : currency) + " lost a year to hours that were not quoted",
+                subject.currency("money") + " lost a year to hours that were not quoted",
                 RowChart.Form.BARS,
                 Double.NaN,
                 0,
                 losing.stream().limit(MOST_ROWS).map(this::row).toList(),
                 Stream.of(Verdict.UNDER_QUOTED, Verdict.LEANING_UNDER)
                         .filter(verdict -> losing.stream().anyMatch(finding -> finding.verdict() == verdict))
-                        .map(verdict -> Key.of(QuotedAgainstActual.mark(verdict), words(verdict)))
+                        .map(verdict -> Key.bar(QuotedAgainstActual.mark(verdict), words(verdict)))
                         .toList(),
                 subject.figures());
     }
 
     private static String words(Verdict verdict) {
-        return verdict == Verdict.UNDER_QUOTED ? "filled: under-quoted" : "hollow: chance could explain it";
+        return verdict == Verdict.UNDER_QUOTED ? "under-quoted" : "leaning under: chance could explain it";
     }
 
     private RowChart.Row row(RepairFinding finding) {

@@ -22,16 +22,23 @@ public final class Pictures {
         pictures.add(new QuotedAgainstActual(subject).picture());
         new MoneyLost(subject).picture().ifPresent(pictures::add);
         pictures.addAll(histories(subject));
-        pictures.add(new HoursByKind(subject).picture());
+        pictures.add(new EveryRepair(subject).picture());
+        new WhatMakesItLonger(subject).picture().ifPresent(pictures::add);
+        new FoundPairs(subject).picture().ifPresent(pictures::add);
+        new BacklogByPromise(subject).picture().ifPresent(pictures::add);
         new WaitingByReason(subject).picture().ifPresent(pictures::add);
+        new HoursByKind(subject).picture().ifPresent(pictures::add);
+        new MonthMoved(subject).picture().ifPresent(pictures::add);
         return pictures;
     }
 
-    /** One picture for each under-quoted type, the most money first. */
+    /** One picture for each type that is under-quoted or got slower, the most money first. */
     private static List<Picture> histories(Subject subject) {
         Ints[] lines = judgedLines(subject.review().jobs());
         return subject.review().findings().repairs().stream()
-                .filter(finding -> finding.verdict() == Verdict.UNDER_QUOTED)
+                .filter(finding -> lines[finding.repairType()].size() > 0)
+                .filter(finding -> finding.verdict() == Verdict.UNDER_QUOTED
+                        || subject.slowing(finding.repairType()).isPresent())
                 .sorted(Comparator.comparingLong(RepairFinding::annualShortfall)
                         .reversed()
                         .thenComparingInt(RepairFinding::repairType))

@@ -38,13 +38,24 @@ record RowChart(
      * One figure.
      *
      * @param label what it is of
-     * @param value where its mark stands; NaN for none
+     * @param start where its bar begins
+     * @param value where its mark stands or its bar ends; NaN for none
      * @param lower lower end of its interval, NaN for none
      * @param upper upper end
      * @param mark what stands for it
      * @param note the figures in words
      */
-    record Row(String label, double value, double lower, double upper, Mark mark, String note) {}
+    record Row(String label, double start, double value, double lower, double upper, Mark mark, String note) {
+        /** A mark, or a bar from zero, with its interval. */
+        Row(String label, double value, double lower, double upper, Mark mark, String note) {
+            this(label, 0, value, lower, upper, mark, note);
+        }
+
+        /** A bar from zero without an interval. */
+        Row(String label, double value, Mark mark, String note) {
+            this(label, 0, value, Double.NaN, Double.NaN, mark, note);
+        }
+    }
 
     @Override
     public void layOn(Flow flow) {

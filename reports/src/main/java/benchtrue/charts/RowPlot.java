@@ -20,8 +20,7 @@ final class RowPlot {
     private final RowChart chart;
     private final List<Spot> spots;
     private final double height;
-    private double least;
-    private double most;
+    private final RowRange range;
 
     /** A row and how far its mark stands below the top of the plot, pixels. */
     record Spot(RowChart.Row row, double y) {}
@@ -30,36 +29,7 @@ final class RowPlot {
         this.chart = chart;
         this.spots = spots;
         this.height = height;
-        range();
-    }
-
-    /** Marks decide the range; an interval may double its reach, and is cut with an arrow beyond. */
-    private void range() {
-        double reference = Double.isNaN(chart.reference()) ? 0 : chart.reference();
-        least = reference - chart.tolerance();
-        most = reference + chart.tolerance();
-        double far = reference;
-        double near = reference;
-        for (Spot spot : spots) {
-            RowChart.Row row = spot.row();
-            far = Double.isNaN(row.value()) ? far : Math.max(far, row.value());
-            near = Double.isNaN(row.value()) ? near : Math.min(near, row.value());
-        }
-        double reach = Math.max(far - near, 2 * chart.tolerance());
-        for (Spot spot : spots) {
-            most = Math.max(
-                    most,
-                    Double.isNaN(spot.row().upper()) ? far : Math.min(spot.row().upper(), far + reach));
-            least = Math.min(
-                    least,
-                    Double.isNaN(spot.row().lower())
-                            ? near
-                            : Math.max(spot.row().lower(), near - reach));
-        }
-        most = most > least ? most : least + 1;
-        double air = (most - least) * 0.03;
-        most += air;
-        least = least == 0 && chart.form() == RowChart.Form.BARS ? 0 : least - air;
+        range = RowRange.of(chart);
     }
 
     /** Returns the plot between two edges, with an axis above and below. */
@@ -71,8 +41,8 @@ final class RowPlot {
     private XYPlot plot(int steps, double axisRoom) {
         NumberAxis rows = Scale.hidden(0, Math.max(height, 1));
         rows.setInverted(true);
-        XYPlot plot = Plots.plain(Scale.axis(least, most, steps, chart.figures()), rows);
-        plot.setDomainAxis(1, Scale.axis(least, most, steps, chart.figures()));
+        XYPlot plot = Plots.plain(Scale.axis(range.least(), range.most(), steps, chart.figures()), rows);
+        plot.setDomainAxis(1, Scale.axis(range.least(), range.most(), steps, chart.figures()));
         plot.setDomainAxisLocation(1, AxisLocation.TOP_OR_LEFT);
         plot.setFixedDomainAxisSpace(Plots.space(axisRoom, axisRoom, 0, 0));
         plot.setFixedRangeAxisSpace(Plots.space(0, 0, 0, 0));
@@ -109,9 +79,9 @@ final class RowPlot {
         Mark mark = spot.row().mark();
         renderer.addAnnotation(
                 new XYBoxAnnotation(
-                        Math.min(0, value),
+                        Math.min(spot.row().start(), value),
                         spot.y() + BAR,
-                        Math.max(0, value),
+                        Math.max(spot.row().start(), value),
                         spot.y() - BAR,
                         Flow.stroke(1.5f),
                         mark.ink().light(),
@@ -124,28 +94,37 @@ final class RowPlot {
         Map<Mark, XYIntervalSeries> series = new EnumMap<>(Mark.class);
         for (Spot spot : spots) {
             RowChart.Row row = spot.row();
-            if (Double.isNaN(row.value()) || (bars && Double.isNaN(row.lower()))) {
-                continue;
+            if (!Double.isNaN(row.value()) && !(bars && Double.isNaN(row.lower()))) {
+                add(series, bars ? Mark.NONE : row.mark(), spot);
             }
-            double lower = Double.isNaN(row.lower()) ? row.value() : Math.max(row.lower(), least);
-            double upper = Double.isNaN(row.upper()) ? row.value() : Math.min(row.upper(), most);
-            series.computeIfAbsent(row.mark(), mark -> new XYIntervalSeries(mark, false, true))
-                    .add(row.value(), lower, upper, spot.y(), spot.y(), spot.y());
         }
         XYIntervalSeriesCollection data = new XYIntervalSeriesCollection();
         MarkRenderer renderer = new MarkRenderer();
         series.forEach((mark, values) -> {
             data.addSeries(values);
-            if (bars) {
-                renderer.nextIntervalOnly();
-            } else {
-                renderer.next(mark);
-            }
+            renderer.next(mark);
         });
         if (bars) {
             spots.forEach(spot -> bar(renderer, spot));
         }
         plot.setDataset(data);
         plot.setRenderer(renderer);
+    }
+
+    private void add(Map<Mark, XYIntervalSeries> series, Mark mark, Spot spot) {
+        RowChart.Row row = spot.row();
+        double lower = Double.isNaN(row.lower()) ? row.value() : Math.max(row.lower(), range.least());
+        double upper = Double.isNaN(row.upper()) ? row.value() : Math.min(row.upper(), range.most());
+        series(series, mark).add(row.value(), lower, upper, spot.y(), spot.y(), spot.y());
+        if (row.upper() > range.most()) {
+            series(series, Mark.BEYOND).add(range.most(), range.most(), range.most(), spot.y(), spot.y(), spot.y());
+        }
+        if (row.lower() < range.least()) {
+            series(series, Mark.BELOW).add(range.least(), range.least(), range.least(), spot.y(), spot.y(), spot.y());
+        }
+    }
+
+    private static XYIntervalSeries series(Map<Mark, XYIntervalSeries> series, Mark mark) {
+        return series.computeIfAbsent(mark, key -> new XYIntervalSeries(key, false, true));
     }
 }

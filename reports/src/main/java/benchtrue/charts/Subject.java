@@ -1,23 +1,19 @@
 package benchtrue.charts;
 
-import benchtrue.findings.RepairFinding;
+import benchtrue.findings.Slowing;
 import benchtrue.nightly.Review;
 import benchtrue.shop.Figures;
 import benchtrue.shop.RepairType;
-import java.util.HashMap;
-import java.util.Map;
 import java.util.Optional;
 
 /** What every picture of a review needs: the review, how its figures are written, what its repairs are called. */
 final class Subject {
     private final Review review;
     private final Figures figures;
-    private final Map<Integer, RepairFinding> findings = new HashMap<>();
 
     Subject(Review review) {
         this.review = review;
         figures = Figures.of(review.settings().locale(), review.settings().currency());
-        review.findings().repairs().forEach(finding -> findings.put(finding.repairType(), finding));
     }
 
     Review review() {
@@ -42,6 +38,20 @@ final class Subject {
             return title;
         }
         return Face.shows(key) ? key : "repair no. " + (repairType + 1);
+    }
+
+    /** Returns that a repair type got slower, where that is more than a first signal. */
+    Optional<Slowing> slowing(int repairType) {
+        return review.findings().drift().slowings().stream()
+                .filter(slowing -> slowing.repairType() == repairType)
+                .filter(slowing -> slowing.standing() == Slowing.Standing.CONFIRMED)
+                .findFirst();
+    }
+
+    /** Returns the currency's code; other words where the shop named none. */
+    String currency(String otherwise) {
+        String code = review.settings().currency();
+        return code.equals("XXX") ? otherwise : code;
     }
 
     /** Returns a count with its noun. */

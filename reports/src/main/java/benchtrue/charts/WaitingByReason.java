@@ -1,15 +1,12 @@
 package benchtrue.charts;
 
-import benchtrue.shop.Absent;
-import benchtrue.shop.Wait;
-import benchtrue.shop.WaitReason;
+import benchtrue.costing.Waiting;
 import benchtrue.shop.Words;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/** How long instruments waited, in calendar days, by reason; never bench hours. */
+/** How long instruments waited in the last year, in calendar days, by reason; never bench hours. */
 final class WaitingByReason {
     private final Subject subject;
 
@@ -19,48 +16,31 @@ final class WaitingByReason {
 
     /** Returns the picture; empty where no waiting was recorded. */
     Optional<Picture> picture() {
-        long[] days = new long[WaitReason.values().length];
-        int[] waits = new int[days.length];
-        int asOf = subject.review().ledger().asOf();
-        for (Wait wait : subject.review().ledger().waits()) {
-            int until = Absent.has(wait.to()) ? wait.to() : asOf;
-            days[wait.reason().ordinal()] += Math.max(0, until - wait.from());
-            waits[wait.reason().ordinal()]++;
-        }
-        List<RowChart.Row> rows = new ArrayList<>();
-        for (WaitReason reason : WaitReason.values()) {
-            int place = reason.ordinal();
-            if (waits[place] > 0) {
-                rows.add(row(reason, days[place], waits[place]));
-            }
-        }
-        rows.sort(Comparator.comparingDouble(RowChart.Row::value).reversed());
+        List<RowChart.Row> rows = subject.review().costs().shop().waiting().stream()
+                .filter(waiting -> waiting.waits() > 0)
+                .sorted(Comparator.comparingLong(Waiting::days).reversed().thenComparing(Waiting::reason))
+                .map(this::row)
+                .toList();
         return rows.isEmpty() ? Optional.empty() : Optional.of(picture(rows));
     }
 
     private Picture picture(List<RowChart.Row> rows) {
         return new Picture(
                 "waiting-by-reason",
-                "Instruments wait longest for " + rows.get(0).label(),
-                "Calendar days, not bench hours. Right: average, waits recorded.",
-                new RowChart(
-                        "calendar days a wait, on average",
-                        RowChart.Form.BARS,
-                        Double.NaN,
-                        0,
-                        rows,
-                        List.of(),
-                        subject.figures()));
+                "Most waiting is for " + rows.get(0).label(),
+                "Calendar days of the year up to "
+                        + subject.figures().day(subject.review().ledger().asOf())
+                        + ", all instruments together; not bench hours. Right: days a wait, waits, waiting now.",
+                new RowChart("calendar days", RowChart.Form.BARS, Double.NaN, 0, rows, List.of(), subject.figures()));
     }
 
-    private RowChart.Row row(WaitReason reason, long days, int waits) {
-        double average = (double) days / waits;
+    private RowChart.Row row(Waiting waiting) {
+        String average = subject.figures().number((double) waiting.days() / waiting.waits(), 1);
         return new RowChart.Row(
-                Words.of(reason).replace('-', ' '),
-                average,
-                Double.NaN,
-                Double.NaN,
+                Words.of(waiting.reason()).replace('-', ' '),
+                waiting.days(),
                 Mark.PLAIN,
-                subject.figures().number(average, 1) + " days, " + subject.count(waits, "wait", "waits"));
+                average + " days, " + subject.count(waiting.waits(), "wait", "waits") + ", "
+                        + subject.figures().count(waiting.waitingNow()) + " now");
     }
 }

@@ -10,7 +10,9 @@ import java.util.List;
  * @param pictures the evidence
  * @param repairs the figures, one row a repair type
  * @param jobs the latest jobs behind them
+ * @param calls every call to make
  * @param balances what was read and where it went
+ * @param doubts what was set aside or is doubtful
  * @param cautions what to mind
  */
 record ReviewView(
@@ -19,16 +21,19 @@ record ReviewView(
         List<Illustration> pictures,
         List<Repair> repairs,
         List<JobList> jobs,
+        List<Call> calls,
         List<BalanceRow> balances,
+        List<Doubt> doubts,
         List<Caution> cautions) {
 
     /**
      * @param title of the page
+     * @param first what must be read before all else; empty where nothing must
      * @param summary the finding in one sentence
      * @param basis what it stands on
      * @param missing what can't be told, and why
      */
-    record Head(String title, String summary, String basis, List<String> missing) {}
+    record Head(String title, String first, String summary, String basis, List<String> missing) {}
 
     /** The five answers of the first page. */
     record Answers(List<Loss> losses, Changes changes, Gifts gifts, Calls calls, List<Fact> bench) {}
@@ -37,9 +42,10 @@ record ReviewView(
      * @param label the repair
      * @param href its row
      * @param range money a year
+     * @param from where the money is lost
      * @param why reason
      */
-    record Loss(String label, String href, String range, String why) {}
+    record Loss(String label, String href, String range, String from, String why) {}
 
     /**
      * @param rows what to change, largest effect first
@@ -72,7 +78,7 @@ record ReviewView(
     /** @param note what stands behind it; a sentence where nobody needs a call */
     record Calls(List<Call> rows, String note) {}
 
-    record Call(String ticket, String repair, String figures) {}
+    record Call(String ticket, String instrument, String figures, String reasons, String repairs) {}
 
     record Fact(String name, String value, String note) {}
 
@@ -108,6 +114,9 @@ record ReviewView(
     record Job(String ticket, String day, String quoted, String taken, String known) {}
 
     record BalanceRow(String name, String read, String terms) {}
+
+    /** @param where a file, or the first few places */
+    record Doubt(String words, String count, String where) {}
 
     record Caution(String about, String text) {}
 }

@@ -1,87 +1,71 @@
 package benchtrue.page;
 
-import benchtrue.costing.CostedLines;
-import benchtrue.hours.JobLines;
-import benchtrue.shop.Absent;
-import benchtrue.shop.Figures;
-import benchtrue.shop.Hours;
-import benchtrue.shop.LineState;
-import benchtrue.shop.PaidHours;
+import benchtrue.costing.BenchHour;
+import benchtrue.costing.LoggedShare;
+import benchtrue.costing.ShopRates;
 import benchtrue.shop.PriceBook;
-import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.function.IntToLongFunction;
 
 /** Fifth answer: what a bench hour costs and earns, and how much paid time reached the log. */
 final class TellBenchHour {
     private final Told told;
-    private final CostedLines costs;
-    private final JobLines jobs;
+    private final BenchHour hour;
+    private final LoggedShare logged;
 
     TellBenchHour(Told told) {
         this.told = told;
-        costs = told.review().costs();
-        jobs = costs.jobs();
+        hour = told.review().costs().shop().benchHour();
+        logged = told.review().costs().shop().loggedShare();
     }
 
     List<ReviewView.Fact> tell() {
-        List<ReviewView.Fact> facts = new ArrayList<>();
-        facts.add(new ReviewView.Fact("Posted", told.figures().price(costs.shopRate()), "price of a bench hour"));
-        facts.add(
-                new ReviewView.Fact("Earned", perHour(costs::labourRevenue), "labour on closed jobs of the last year"));
-        facts.add(new ReviewView.Fact("Wages", perHour(costs::labourCost), "with payroll on-costs"));
-        facts.add(new ReviewView.Fact("Overhead", perHour(costs::overheadCost), "carried by the same hours"));
-        facts.add(new ReviewView.Fact("Paid time in the log", paidTime(), "logged hours of hours paid, last year"));
-        facts.add(lastBook());
-        return facts;
+        ShopRates rates = hour.rates();
+        String span =
+                told.figures().month(hour.from()) + " to " + told.figures().month(hour.to());
+        return List.of(
+                new ReviewView.Fact("Costs", price(hour.cost().total()), "an hour sold, " + span + ", all costs on it"),
+                new ReviewView.Fact(
+                        "Earns",
+                        price(rates.earned()),
+                        "labour for an hour taken; posted " + price(rates.posted()) + ", charged for an hour quoted "
+                                + price(rates.charged())),
+                new ReviewView.Fact(
+                        "Must bring",
+                        price(rates.breakEven()),
+                        "labour for an hour quoted, to break even; " + price(rates.forTarget())
+                                + " for the target margin"),
+                new ReviewView.Fact(
+                        "Result", told.figures().money(hour.result()), "of those months, all costs paid" + safety()),
+                new ReviewView.Fact(
+                        "Paid time in the log", told.figures().percent(logged.share()), "logged hours of hours paid"),
+                lastBook());
     }
 
-    /** Money for each bench hour over last year's closed lines that have both. */
-    private String perHour(IntToLongFunction amount) {
-        double money = 0;
-        long seconds = 0;
-        for (int line = 0; line < jobs.size(); line++) {
-            if (jobs.state(line) == LineState.CLOSED
-                    && told.lastYear(jobs.ledger().lines().ticket(line))
-                    && Absent.has(amount.applyAsLong(line))) {
-                money += amount.applyAsLong(line);
-                seconds += jobs.actualSeconds(line);
-            }
-        }
-        return seconds == 0 ? Figures.UNKNOWN : told.figures().price(Math.round(money / Hours.of(seconds) / 100) * 100);
+    /** Returns what must be read before all else, where too little of the paid time reached the log. */
+    String warning() {
+        return logged.opensTheReview()
+                ? "Only " + told.figures().percent(logged.share()) + " of the hours paid reached the log ("
+                        + told.figures().percent(logged.least())
+                        + " is the least): every repair looks cheaper here than it is."
+                : "";
     }
 
-    private String paidTime() {
-        LocalDate asOf = LocalDate.ofEpochDay(jobs.ledger().asOf());
-        int thisMonth = asOf.getYear() * 12 + asOf.getMonthValue() - 1;
-        long paid = 0;
-        int first = Integer.MAX_VALUE;
-        for (PaidHours row : jobs.ledger().paidHours()) {
-            if (row.month() >= thisMonth - 12 && row.month() < thisMonth) {
-                paid += row.seconds();
-                first = Math.min(first, row.month());
-            }
-        }
-        return paid == 0 ? Figures.UNKNOWN : told.figures().percent((double) logged(first, thisMonth) / paid);
+    private String safety() {
+        double share = hour.marginOfSafety();
+        return Double.isNaN(share)
+                ? ""
+                : share < 0
+                        ? "; " + told.figures().percent(-share) + " too few hours sold to break even"
+                        : "; sold hours may fall by " + told.figures().percent(share) + " before it is lost";
     }
 
-    private long logged(int firstMonth, int endMonth) {
-        long from = LocalDate.of(firstMonth / 12, firstMonth % 12 + 1, 1).toEpochDay();
-        long until = LocalDate.of(endMonth / 12, endMonth % 12 + 1, 1).toEpochDay();
-        long seconds = 0;
-        for (int row = 0; row < jobs.ledger().time().size(); row++) {
-            int day = jobs.ledger().time().workDay(row);
-            seconds += day >= from && day < until ? jobs.ledger().time().seconds(row) : 0;
-        }
-        return seconds;
+    private String price(long rate) {
+        return told.figures().rate(rate);
     }
 
     private ReviewView.Fact lastBook() {
-        PriceBook book = jobs.ledger().books().inForce(jobs.ledger().asOf());
-        return new ReviewView.Fact(
-                "Price book",
-                told.figures().day(book.effective()),
-                "in force since; compare its picture before and after");
+        PriceBook book =
+                told.review().ledger().books().inForce(told.review().ledger().asOf());
+        return new ReviewView.Fact("Price book", told.figures().day(book.effective()), "in force since");
     }
 }

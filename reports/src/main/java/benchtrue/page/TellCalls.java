@@ -1,63 +1,65 @@
 package benchtrue.page;
 
-import benchtrue.hours.JobLines;
+import benchtrue.costing.Backlog;
+import benchtrue.costing.Call;
 import benchtrue.reconcile.Ledger;
-import benchtrue.shop.Absent;
-import benchtrue.shop.LineState;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** Fourth answer: which open instruments need a call to the customer before more work is done. */
 final class TellCalls {
-    private static final int MOST = 6;
+    private static final int MOST = 5;
     private final Told told;
+    private final Backlog backlog;
 
     TellCalls(Told told) {
         this.told = told;
-    }
-
-    private record Overrun(int line, long quoted, long taken) {
-        long over() {
-            return taken - quoted;
-        }
+        backlog = told.review().costs().shop().backlog();
     }
 
     ReviewView.Calls tell() {
-        List<Overrun> overruns = overruns();
-        if (overruns.isEmpty()) {
-            return new ReviewView.Calls(List.of(), "No open job has used up its quoted hours.");
+        List<Call> calls = backlog.calls();
+        if (calls.isEmpty()) {
+            return new ReviewView.Calls(List.of(), "No open instrument needs a call.");
         }
-        int rest = overruns.size() - MOST;
+        int rest = calls.size() - MOST;
         return new ReviewView.Calls(
-                overruns.stream().limit(MOST).map(this::call).toList(),
-                "These have used up their quoted hours. Ask before going on: many places require approval before an "
-                        + "estimate is exceeded."
-                        + (rest > 0 ? " " + told.count(rest, "more", "more") + " in lines.csv." : ""));
+                calls.stream().limit(MOST).map(this::call).toList(),
+                (rest > 0 ? "And " + told.figures().count(rest) + " more, in the list of calls below. " : "")
+                        + "Many places require approval before an estimate is exceeded.");
     }
 
-    private List<Overrun> overruns() {
-        JobLines jobs = told.review().jobs();
-        List<Overrun> overruns = new ArrayList<>();
-        for (int line = 0; line < jobs.size(); line++) {
-            long quoted = jobs.ledger().lines().judgedSeconds(line);
-            if (jobs.state(line) == LineState.OPEN
-                    && Absent.has(quoted)
-                    && quoted > 0
-                    && jobs.actualSeconds(line) >= quoted) {
-                overruns.add(new Overrun(line, quoted, jobs.actualSeconds(line)));
-            }
-        }
-        overruns.sort(Comparator.comparingLong(Overrun::over).reversed().thenComparingInt(Overrun::line));
-        return overruns;
+    /** Returns every call, for the figures. */
+    List<ReviewView.Call> all() {
+        return backlog.calls().stream().map(this::call).toList();
     }
 
-    private ReviewView.Call call(Overrun overrun) {
+    private ReviewView.Call call(Call call) {
         Ledger ledger = told.review().ledger();
         return new ReviewView.Call(
-                ledger.tickets().ticket(ledger.lines().ticket(overrun.line)),
-                told.label(ledger.lines().repairType(overrun.line)),
-                told.figures().quote(overrun.taken) + " so far, "
-                        + told.figures().quote(overrun.quoted) + " quoted");
+                ledger.tickets().ticket(call.ticket()),
+                ledger.tickets().instrumentClass(call.ticket()).replace('-', ' '),
+                hours(call),
+                call.reasons().stream().map(Call.Reason::words).collect(Collectors.joining("; ")),
+                repairs(call));
+    }
+
+    private String hours(Call call) {
+        if (call.quotedSeconds() <= 0) {
+            return told.figures().quote(call.secondsSoFar()) + " so far";
+        }
+        return told.figures().quote(call.secondsSoFar()) + " of "
+                + told.figures().quote(call.quotedSeconds()) + " quoted"
+                + (call.moreMoney() > 0 ? ", " + told.figures().aboutMoney(call.moreMoney()) + " more" : "");
+    }
+
+    private String repairs(Call call) {
+        return backlog.lines().stream()
+                .filter(line -> told.review().ledger().lines().ticket(line.line()) == call.ticket())
+                .sorted(Comparator.comparingInt(line -> line.line()))
+                .map(line -> told.label(told.review().ledger().lines().repairType(line.line())))
+                .distinct()
+                .collect(Collectors.joining(", "));
     }
 }

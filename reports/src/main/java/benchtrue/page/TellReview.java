@@ -6,10 +6,10 @@ import benchtrue.nightly.Review;
 import benchtrue.shop.Balance;
 import benchtrue.shop.Hours;
 import benchtrue.shop.Money;
+import benchtrue.shop.Notice;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.TreeSet;
 
 /** Puts a review into the words and figures of its page. */
 final class TellReview {
@@ -32,7 +32,9 @@ final class TellReview {
                 pictures.stream().map(TellReview::illustration).toList(),
                 new TellRepairs(told).tell(),
                 new TellJobs(told).tell(),
+                new TellCalls(told).all(),
                 told.review().balances().stream().map(this::balance).toList(),
+                doubts(),
                 Cautions.of(told));
     }
 
@@ -40,32 +42,12 @@ final class TellReview {
         Review review = told.review();
         return new ReviewView.Head(
                 "Bench review, " + told.figures().day(review.ledger().asOf()),
+                new TellBenchHour(told).warning(),
                 pictures.get(0).title() + ".",
                 told.count(review.ledger().tickets().size(), "ticket", "tickets") + ", "
                         + told.count(review.ledger().lines().size(), "quoted line", "quoted lines") + ", "
                         + told.count(review.ledger().time().size(), "time entry", "time entries") + ".",
-                missing());
-    }
-
-    private List<String> missing() {
-        List<String> sentences = new ArrayList<>();
-        for (String table : new TreeSet<>(told.review().ledger().missing())) {
-            sentences.add(
-                    switch (table) {
-                        case "technicians" ->
-                            "There is no technicians table: wages, and with them the cost of a bench hour and margins, are not known.";
-                        case "overheads" ->
-                            "There is no overheads table: what a bench hour must carry beyond wages is not known.";
-                        case "parts-usage" ->
-                            "There is no parts-usage table: costs of parts, and margins with them, are not known.";
-                        case "paid-hours" ->
-                            "There is no paid-hours table: how much of the paid time reached the log is not known.";
-                        case "waits" ->
-                            "There is no waits table: how long instruments wait, and for what, is not known.";
-                        default -> "There is no " + table + " table: what needs it is left out.";
-                    });
-        }
-        return sentences;
+                told.review().costs().shop().leftOut());
     }
 
     private static ReviewView.Illustration illustration(Picture picture) {
@@ -76,6 +58,21 @@ final class TellReview {
                 picture.figure(Picture.Sheet.WIDE),
                 picture.figure(Picture.Sheet.NARROW),
                 "charts/" + picture.name() + ".svg");
+    }
+
+    private List<ReviewView.Doubt> doubts() {
+        List<ReviewView.Doubt> doubts = new ArrayList<>();
+        told.review()
+                .setAside()
+                .forEach((table, rows) -> doubts.add(new ReviewView.Doubt(
+                        "Rows of " + table + " set aside, with every reason",
+                        told.figures().count(rows),
+                        "set-aside/" + table + ".csv")));
+        for (Notice notice : told.review().notices()) {
+            doubts.add(new ReviewView.Doubt(
+                    notice.words(), told.figures().count(notice.count()), String.join(", ", notice.examples())));
+        }
+        return doubts;
     }
 
     private ReviewView.BalanceRow balance(Balance balance) {

@@ -7,7 +7,6 @@ import benchtrue.shop.RepairType;
 
 /** A review and how its figures and repairs are told. */
 final class Told {
-    private static final int YEAR = 365;
     private final Review review;
     private final Figures figures;
 
@@ -63,10 +62,5 @@ final class Told {
             return Figures.UNKNOWN;
         }
         return Absent.has(lower) && Absent.has(upper) ? figures.moneyRange(lower, upper) : figures.aboutMoney(amount);
-    }
-
-    /** Returns whether a ticket came in during the year up to the as-of date. */
-    boolean lastYear(int ticket) {
-        return review.ledger().tickets().opened(ticket) > review.ledger().asOf() - YEAR;
     }
 }

@@ -83,8 +83,8 @@ class WritePageTest {
         }
         String page = page(InventedShop.reviewOf(shop.build(), InventedShop.settings("en", "EUR")));
         assertThat(page)
-                .contains("There is no technicians table", "There is no paid-hours table", "There is no waits table")
-                .contains("<dt>Wages</dt><dd>not known</dd>", "<dt>Paid time in the log</dt><dd>not known</dd>");
+                .contains("Without the table technicians", "Without the table paid-hours", "Without the table waits")
+                .contains("<dt>Costs</dt><dd>not known</dd>", "<dt>Paid time in the log</dt><dd>not known</dd>");
     }
 
     @Test

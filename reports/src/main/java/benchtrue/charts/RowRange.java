@@ -1,0 +1,35 @@
+package benchtrue.charts;
+
+/**
+ * What the axis of a {@link RowChart} spans: all marks and bars, the reference with its band, and of intervals as much as
+ * doubles the marks' reach; beyond, an interval ends in an arrow.
+ *
+ * @param least lower end
+ * @param most upper end
+ */
+record RowRange(double least, double most) {
+    private static final double AIR = 0.03;
+
+    static RowRange of(RowChart chart) {
+        boolean bars = chart.form() == RowChart.Form.BARS;
+        double base = Double.isNaN(chart.reference()) ? 0 : chart.reference();
+        double near = base;
+        double far = base;
+        for (RowChart.Row row : chart.rows()) {
+            if (!Double.isNaN(row.value())) {
+                near = Math.min(near, bars ? Math.min(row.start(), row.value()) : row.value());
+                far = Math.max(far, bars ? Math.max(row.start(), row.value()) : row.value());
+            }
+        }
+        double reach = Math.max(far - near, 2 * chart.tolerance());
+        double least = Math.min(near, base - chart.tolerance());
+        double most = Math.max(far, base + chart.tolerance());
+        for (RowChart.Row row : chart.rows()) {
+            least = Double.isNaN(row.lower()) ? least : Math.min(least, Math.max(row.lower(), near - reach));
+            most = Double.isNaN(row.upper()) ? most : Math.max(most, Math.min(row.upper(), far + reach));
+        }
+        most = most > least ? most : least + 1;
+        double air = AIR * (most - least);
+        return new RowRange(least == 0 ? 0 : least - air, most + air);
+    }
+}
