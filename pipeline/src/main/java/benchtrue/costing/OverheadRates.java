@@ -5,10 +5,7 @@ import benchtrue.shop.Absent;
 import benchtrue.shop.CostBehaviour;
 import benchtrue.shop.Money;
 import benchtrue.shop.TimeEntries;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
-import java.util.HashMap;
-import java.util.Map;
+import java.util.Arrays;
 
 /**
  * Overhead that a bench hour carries, set for each calendar year: by the owner, else the year before tells it where at
@@ -17,7 +14,8 @@ import java.util.Map;
  */
 final class OverheadRates implements EntryPrice {
     private static final int ENOUGH_MONTHS = 6;
-    private final Map<Integer, YearRate> ofYear = new HashMap<>();
+    private final int firstYear;
+    private final YearRate[] ofYear;
     private final TimeEntries time;
     private final MonthSums fixed;
     private final MonthSums variable;
@@ -44,25 +42,28 @@ final class OverheadRates implements EntryPrice {
         fixed = MonthSums.overheads(ledger, CostBehaviour.FIXED);
         variable = MonthSums.overheads(ledger, CostBehaviour.VARIABLE);
         bench = MonthSums.benchSeconds(ledger);
+        boolean worked = bench.last() >= bench.first();
         int last = Math.max(Months.year(bench.last()), Months.year(Months.of(ledger.asOf())));
-        for (int year = Months.year(bench.first()); bench.last() >= bench.first() && year <= last; year++) {
-            set(year);
-        }
+        firstYear = Months.year(bench.first());
+        ofYear = new YearRate[worked ? last - firstYear + 1 : 0];
+        Arrays.setAll(ofYear, i -> rate(firstYear + i));
     }
 
-    private void set(int year) {
+    /** Returns a year's rates, null where neither it nor the year before tells them. */
+    private YearRate rate(int year) {
         Year before = year(year - 1);
         Year basis = before.months >= ENOUGH_MONTHS ? before : year(year);
-        if (basis.months > 0) {
-            long variableRate = Rate.hourly(basis.variable, basis.seconds);
-            long fixedRate = Absent.has(owners) ? owners - variableRate : Rate.hourly(basis.fixed, basis.seconds);
-            ofYear.put(year, new YearRate(fixedRate, variableRate, basis.monthlyFixed()));
+        if (basis.months == 0) {
+            return null;
         }
+        long variableRate = Rate.hourly(basis.variable, basis.seconds);
+        long fixedRate = Absent.has(owners) ? owners - variableRate : Rate.hourly(basis.fixed, basis.seconds);
+        return new YearRate(fixedRate, variableRate, basis.monthlyFixed());
     }
 
     /** Returns whether a year's rate is known. */
     boolean has(int year) {
-        return ofYear.containsKey(year);
+        return year >= firstYear && year < firstYear + ofYear.length && ofYear[year - firstYear] != null;
     }
 
     /** Returns whether a month's overheads are recorded. */
@@ -77,7 +78,7 @@ final class OverheadRates implements EntryPrice {
 
     /** Returns a year's rates, which must be known. */
     YearRate ofYear(int year) {
-        return ofYear.get(year);
+        return ofYear[year - firstYear];
     }
 
     /** Returns what a bench hour of a year carries, or absent. */
@@ -111,9 +112,7 @@ final class OverheadRates implements EntryPrice {
 
     private record Year(int months, long fixed, long variable, long seconds) {
         long monthlyFixed() {
-            return BigDecimal.valueOf(fixed)
-                    .divide(BigDecimal.valueOf(months), 0, RoundingMode.HALF_EVEN)
-                    .longValueExact();
+            return Rate.halfEven(fixed, months);
         }
     }
 }

@@ -14,14 +14,17 @@ import java.util.List;
 final class Wages implements EntryPrice {
     private static final long MILLION = 1_000_000;
     private static final long DENOMINATOR = Hours.SECONDS * MILLION;
-    private final List<Wage> byTechnician;
+    private final int[] effectiveFrom;
+    private final long[] hourlyWage;
     private final TimeEntries time;
     private final int[] first;
     private final long onePlusBurden;
 
     /** Takes the wage list and the payroll on-costs as a share of the wage, to the millionth. */
     Wages(Ledger ledger, double burden) {
-        byTechnician = ledger.wages();
+        List<Wage> byTechnician = ledger.wages();
+        effectiveFrom = byTechnician.stream().mapToInt(Wage::effectiveFrom).toArray();
+        hourlyWage = byTechnician.stream().mapToLong(Wage::hourlyWage).toArray();
         time = ledger.time();
         int technicians = ledger.technicians().size();
         first = new int[technicians + 1];
@@ -41,8 +44,8 @@ final class Wages implements EntryPrice {
     /** Returns the hourly wage of a technician on a day, or absent. */
     long hourly(int technician, int day) {
         for (int i = first[technician + 1] - 1; i >= first[technician]; i--) {
-            if (byTechnician.get(i).effectiveFrom() <= day) {
-                return byTechnician.get(i).hourlyWage();
+            if (effectiveFrom[i] <= day) {
+                return hourlyWage[i];
             }
         }
         return Absent.AMOUNT;
@@ -63,8 +66,6 @@ final class Wages implements EntryPrice {
                     .divide(BigDecimal.valueOf(DENOMINATOR), 0, RoundingMode.HALF_EVEN)
                     .longValueExact();
         }
-        long quotient = Math.floorDiv(product, DENOMINATOR);
-        long twice = 2 * Math.floorMod(product, DENOMINATOR);
-        return twice > DENOMINATOR || (twice == DENOMINATOR && (quotient & 1) == 1) ? quotient + 1 : quotient;
+        return Rate.halfEven(product, DENOMINATOR);
     }
 }
