@@ -27,7 +27,7 @@ final class ReadCell {
     static Reading read(Cell cell, String text) {
         String plain = text.strip();
         if (plain.isEmpty()) {
-            return Reading.NOTHING;
+            return cell.need() == Need.REQUIRED ? Reading.bad(Problem.EMPTY) : Reading.NOTHING;
         }
         return switch (cell.kind()) {
             case TEXT, KEYS, WORDS, PASSED -> Reading.NOTHING;

@@ -57,7 +57,7 @@ public final class TextColumn {
 
     private static boolean blank(byte[] bytes, int start, int end) {
         int at = start;
-        while (at < end && (bytes[at] == ' ' || bytes[at] == '\t')) {
+        while (at < end && (bytes[at] == ' ' || bytes[at] == '\t' || bytes[at] == '\r' || bytes[at] == '\n')) {
             at++;
         }
         return at == end;

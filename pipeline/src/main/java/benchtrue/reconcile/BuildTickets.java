@@ -1,6 +1,7 @@
 package benchtrue.reconcile;
 
 import benchtrue.intake.TableRows;
+import benchtrue.intake.TextColumn;
 import benchtrue.intake.TicketColumn;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Ticket;
@@ -18,12 +19,17 @@ final class BuildTickets {
     private final Sifting table;
     private final TableRows rows;
     private final int asOf;
+    private final List<List<String>> traits;
     private final Map<String, Integer> places = new HashMap<>();
 
     BuildTickets(Sifting table, int asOf) {
         this.table = table;
         rows = table.rows();
         this.asOf = asOf;
+        TextColumn words = rows.column(TicketColumn.TRAITS);
+        traits = IntStream.range(0, words.distinct())
+                .mapToObj(code -> Traits.of(words.text(code)))
+                .toList();
     }
 
     /** A ticket's key and the row it stands in. */
@@ -63,7 +69,7 @@ final class BuildTickets {
                 status(row, closed),
                 rows.text(TicketColumn.INSTRUMENT_CLASS, row),
                 rows.day(TicketColumn.BUILT_YEAR, row),
-                Traits.of(rows.text(TicketColumn.TRAITS, row)),
+                traits.get(rows.code(TicketColumn.TRAITS, row)),
                 rows.text(TicketColumn.QUOTED_BY, row),
                 earlier(row));
     }

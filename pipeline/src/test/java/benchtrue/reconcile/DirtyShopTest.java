@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import benchtrue.ShopFolder;
 import benchtrue.intake.InputFile;
+import benchtrue.shop.Absent;
 import benchtrue.shop.Balance;
 import benchtrue.shop.TimeEntries;
 import java.io.IOException;
@@ -62,6 +63,17 @@ class DirtyShopTest {
             assertThat(time.workDay(entry)).isLessThanOrEqualTo(ledger.asOf());
             assertThat(time.seconds(entry)).isBetween(0L, 86_400L);
             before = time.ticket(entry);
+        }
+        assertThat(ledger.overheads()).allMatch(row -> row.month() > 0 && Absent.has(row.amount()));
+        assertThat(ledger.paidHours()).allMatch(row -> row.month() > 0 && row.seconds() >= 0);
+        assertThat(ledger.wages()).allMatch(row -> Absent.has(row.effectiveFrom()) && row.hourlyWage() >= 0);
+        assertThat(ledger.waits()).allMatch(row -> Absent.has(row.from()) && row.ticket() >= 0);
+        for (int use = 0; use < ledger.partUses().size(); use++) {
+            assertThat(ledger.partUses().get(use).cost()).isNotEqualTo(Absent.AMOUNT);
+            assertThat(Absent.has(ledger.partUses().usedOn(use))).isTrue();
+        }
+        for (int ticket = 0; ticket < ledger.tickets().size(); ticket++) {
+            assertThat(ledger.tickets().opened(ticket)).isBetween(-30_000, ledger.asOf());
         }
         Set<String> keys = new HashSet<>();
         for (int line = 0; line < ledger.lines().size(); line++) {
