@@ -5,11 +5,13 @@ import java.util.Set;
 /** A trait of an instrument and what it multiplies the bench hours of some families by. */
 enum Trait {
     BOUND_BOARD("bound-board", 0.18, 1.14, Set.of("fretwork")),
-    TWELVE_STRING("twelve-string", 0.06, 1.30, Set.of("setup", "fretwork", "fitting")),
+    TWELVE_STRING("twelve-string", 0.12, 1.30, Set.of("setup", "fretwork", "fitting")),
     PRIOR_REPAIR("prior-repair", 0.15, 1.18, Set.of("structural", "finish", "fretwork")),
-    HIDE_GLUE_JOINT("hide-glue-joint", 0.08, 1.10, Set.of("structural")),
+    HIDE_GLUE_JOINT("hide-glue-joint", 0.12, 1.10, Set.of("structural")),
     LACQUER_FINISH("lacquer-finish", 0.20, 1.12, Set.of("finish")),
     LEFT_HANDED("left-handed", 0.07, 1.00, Set.of());
+
+    private static final Set<String> TWELVE_STRINGS = Set.of("flat-top", "solid-body");
 
     private final String word;
     private final double share;
@@ -37,6 +39,15 @@ enum Trait {
 
     Set<String> families() {
         return families;
+    }
+
+    /** Returns whether an instrument of a class can have this trait. */
+    boolean suits(InstrumentClass instrument) {
+        return switch (this) {
+            case TWELVE_STRING -> TWELVE_STRINGS.contains(instrument.name());
+            case HIDE_GLUE_JOINT -> instrument.acoustic();
+            default -> true;
+        };
     }
 
     /** Returns the bit that stands for this trait in a set of traits. */

@@ -178,27 +178,4 @@ final class TruthBook implements VisitSink {
                 .map(type -> new FoundTruth(type.key(), type.finds(), type.findsChance()))
                 .toList();
     }
-
-    /** Sums per repair type; time in seconds. */
-    private static final class TypeSums {
-        private final int[] lines;
-        private final double[] quoted;
-        private final double[] expected;
-        private final double[] expectedRework;
-        private final double[] logs;
-        private final long[] logged;
-        private final long[] rework;
-        private final long[] unquoted;
-
-        private TypeSums(int types) {
-            lines = new int[types];
-            quoted = new double[types];
-            expected = new double[types];
-            expectedRework = new double[types];
-            logs = new double[types];
-            logged = new long[types];
-            rework = new long[types];
-            unquoted = new long[types];
-        }
-    }
 }

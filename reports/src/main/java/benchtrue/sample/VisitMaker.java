@@ -11,8 +11,8 @@ final class VisitMaker {
     private static final double DECLINED_WHOLE = 0.025;
     private static final double FOUND_ACCEPTED = 0.85;
     private static final double YEAR_KNOWN = 0.35;
-    private static final double PARTLY = 0.4;
-    private static final double NAMES_TYPE = 0.2;
+    private static final int OLDEST = 1_925;
+    private static final int BUILT_OVER = 60;
     private static final int MOST_LINES = 6;
     private static final int LEFT_STANDING_DAYS = 240;
 
@@ -44,19 +44,7 @@ final class VisitMaker {
         List<Line> lines = lines(fitted, types);
         Visit plain = visit(fitted, lines, fate(fitted), ComeBack.NONE, fault);
         Visit visit = world.options().untidy() && fault == Fault.NONE ? lessTidy.vary(plain, fitted) : plain;
-        return types.size() == 1 ? grown(visit, draft.dice()) : visit;
-    }
-
-    /** Returns a visit that began with one line, labelled as one of several lines where it has become one. */
-    private Visit grown(Visit visit, Dice dice) {
-        boolean whole = dice.chance(world.options().wholeTicketShare());
-        if (visit.lines().size() == 1 || whole) {
-            return visit;
-        }
-        List<Line> named = visit.lines().stream()
-                .map(line -> line.label() == Label.NONE ? line.with(Label.LINE) : line)
-                .toList();
-        return visit.with(named, visit.fate());
+        return types.size() == 1 ? Labelling.settle(visit, world, draft.dice()) : visit;
     }
 
     /** Returns a visit for spraying, done in one session with its neighbours by the technician given. */
@@ -102,7 +90,8 @@ final class VisitMaker {
         int instrument = dice.pick(InstrumentClass.SHARES);
         int traits = 0;
         for (Trait trait : Trait.values()) {
-            traits |= dice.chance(trait.share()) ? trait.bit() : 0;
+            boolean has = dice.chance(trait.share()) && trait.suits(InstrumentClass.ALL[instrument]);
+            traits |= has ? trait.bit() : 0;
         }
         return new Draft(
                 dice,
@@ -115,7 +104,7 @@ final class VisitMaker {
 
     private Visit visit(Draft draft, List<Line> lines, Fate fate, ComeBack back, Fault fault) {
         Dice dice = draft.dice();
-        int built = dice.chance(YEAR_KNOWN) ? 1_925 + dice.below(100) : 0;
+        int built = dice.chance(YEAR_KNOWN) ? OLDEST + dice.below(BUILT_OVER) : 0;
         return new Visit(
                 draft.index(),
                 draft.opened(),
@@ -145,11 +134,11 @@ final class VisitMaker {
                 ? world.staff().drawTechnician(family(types.get(types.size() - 1)), dice)
                 : main;
         boolean declined = dice.chance(DECLINED_WHOLE);
-        Labels labels = labels(dice, types.size());
+        Labelling labels = Labelling.draw(world, dice, types.size());
         List<Line> lines = new ArrayList<>();
         for (int type : types) {
             int technician = family(type).equals(family(types.get(0))) ? main : second;
-            Line line = maker.line(draft, lines.size() + 1, type, technician, labels.draw(dice), false);
+            Line line = maker.line(draft, lines.size() + 1, type, technician, labels.label(dice), false);
             boolean refused = declined | (dice.chance(DECLINED_LINE) & !lines.isEmpty());
             lines.add(refused ? line.with(Terms.PLAIN.with(Outcome.DECLINED)) : line);
         }
@@ -157,7 +146,7 @@ final class VisitMaker {
         return lines;
     }
 
-    private void addFound(Draft draft, List<Line> lines, Labels labels) {
+    private void addFound(Draft draft, List<Line> lines, Labelling labels) {
         Dice dice = draft.dice();
         for (Line parent : List.copyOf(lines)) {
             RepairSpec spec = world.catalogue().get(parent.type());
@@ -166,7 +155,7 @@ final class VisitMaker {
                     && parent.accepted()
                     && lines.size() < MOST_LINES
                     && lines.stream().noneMatch(line -> line.type() == found)) {
-                Line line = maker.line(draft, lines.size() + 1, found, parent.technician(), labels.draw(dice), true);
+                Line line = maker.line(draft, lines.size() + 1, found, parent.technician(), labels.label(dice), true);
                 boolean accepted = dice.chance(FOUND_ACCEPTED);
                 lines.add(accepted ? line : line.with(Terms.PLAIN.with(Outcome.DECLINED)));
             }
@@ -190,28 +179,5 @@ final class VisitMaker {
             return Fate.UNCLAIMED;
         }
         return world.options().untidy() && at > 0.992 ? Fate.VOID : Fate.STEADY;
-    }
-
-    /** How one visit's hours are labelled: shares of lines with the ticket only, the line, the repair type. */
-    private record Labels(double none, double type) {
-        Label draw(Dice dice) {
-            boolean unlabelled = dice.chance(none);
-            boolean named = dice.chance(type);
-            return unlabelled ? Label.NONE : named ? Label.TYPE : Label.LINE;
-        }
-    }
-
-    private Labels labels(Dice dice, int lines) {
-        double whole = world.options().wholeTicketShare();
-        double at = dice.uniform();
-        double type = dice.chance(NAMES_TYPE) ? 1 : 0;
-        if (lines == 1) {
-            return new Labels(at < 0.5 ? 1 : 0, type);
-        }
-        if (at < whole) {
-            return new Labels(1, type);
-        }
-        // Partly labelled tickets are as common as the shop is of two minds.
-        return new Labels(at < whole + PARTLY * whole * (1 - whole) ? 0.5 : 0, type);
     }
 }

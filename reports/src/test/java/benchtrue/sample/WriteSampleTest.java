@@ -8,10 +8,16 @@ import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -156,5 +162,82 @@ final class WriteSampleTest {
                         .distinct())
                 .hasSize(tickets);
         assertThat(truth.types()).isNotEmpty();
+    }
+
+    @Test
+    void oneRepairGetsSlowerFromAKnownDateAndOnlyWhereThatIsWanted() throws IOException {
+        Truth slow = WriteSample.write(options("slow").with(Tidiness.TIDY).withTickets(4_000));
+        Truth steady = WriteSample.write(
+                options("steady").with(Tidiness.TIDY).withTickets(4_000).with(Slowing.NONE));
+        assertThat(slow.slowType()).isEqualTo("nut-replace");
+        assertThat(slower(slow, "slow")).isCloseTo(1.3, within(0.08));
+        assertThat(steady.slowType()).isEmpty();
+        assertThat(slower(steady, "steady")).isCloseTo(1, within(0.08));
+    }
+
+    /** Worked over quoted hours of making a nut since the date over the same before it. */
+    private double slower(Truth truth, String name) throws IOException {
+        Map<String, String> opened = Exports.table(folder.resolve(name), "tickets").stream()
+                .collect(Collectors.toMap(row -> row.get("ticket"), row -> row.get("opened")));
+        double[] worked = new double[2];
+        double[] quoted = new double[2];
+        for (LineTruth line : truth.lines()) {
+            if (line.judged() && line.repairType().equals("nut-replace")) {
+                int since = LocalDate.parse(opened.get(line.ticket())).isBefore(truth.slowFrom()) ? 0 : 1;
+                worked[since] += line.workedSeconds();
+                quoted[since] += line.rebasedSeconds();
+            }
+        }
+        return worked[1] / quoted[1] / (worked[0] / quoted[0]);
+    }
+
+    @Test
+    void theShopTakesInMoreWorkEveryYearWhereItGrows() throws IOException {
+        WriteSample.write(options("grows").withYearlyGrowth(0.5).withTickets(600));
+        WriteSample.write(options("constant").withYearlyGrowth(0).withTickets(600));
+        assertThat(lastYearOverFirst("grows")).isBetween(2.8, 4.0);
+        assertThat(lastYearOverFirst("constant")).isBetween(0.95, 1.05);
+    }
+
+    private double lastYearOverFirst(String name) throws IOException {
+        double first = 0;
+        double last = 0;
+        Set<String> seen = new HashSet<>();
+        for (CSVRecord row : Exports.table(folder.resolve(name), "tickets")) {
+            if (row.get("ticket").startsWith("B-") && seen.add(row.get("ticket"))) {
+                first += row.get("opened").compareTo("2023-11-01") < 0 ? 1 : 0;
+                last += row.get("opened").compareTo("2025-11-01") >= 0 ? 1 : 0;
+            }
+        }
+        return last / first;
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 0.6, 0.8, 1})
+    void asManyTicketsAreLoggedWholeAsAskedFor(double share) throws IOException {
+        Truth truth = WriteSample.write(
+                options("shop").with(Tidiness.TIDY).withTickets(3_000).withWholeTicketShare(share));
+        Map<String, Integer> worked = new HashMap<>();
+        truth.lines().stream()
+                .filter(line -> line.loggedSeconds() > 0)
+                .forEach(line -> worked.merge(line.ticket(), 1, Integer::sum));
+        Map<String, Set<String>> quoted = truth.lines().stream()
+                .collect(Collectors.groupingBy(
+                        LineTruth::ticket, Collectors.mapping(LineTruth::repairType, Collectors.toSet())));
+        Set<String> labelled = new HashSet<>();
+        for (CSVRecord row : Exports.table(folder.resolve("shop"), "time-log")) {
+            String ticket = row.get("ticket");
+            boolean ofItsOwn = quoted.getOrDefault(ticket, Set.of()).contains(row.get("repair_type"));
+            if (!row.get("line").isEmpty() || ofItsOwn) {
+                labelled.add(ticket);
+            }
+        }
+        List<String> several = worked.keySet().stream()
+                .filter(ticket -> worked.get(ticket) > 1)
+                .toList();
+        double whole =
+                several.stream().filter(ticket -> !labelled.contains(ticket)).count();
+        // Of the partly labelled tickets some end up without any label.
+        assertThat(whole / several.size()).isBetween(share - 0.04, share + 0.06);
     }
 }
