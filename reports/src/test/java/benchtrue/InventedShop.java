@@ -48,6 +48,11 @@ public final class InventedShop {
 
     /** Returns settings of a region and currency. */
     public static Settings settings(String locale, String currency) {
+        return settings(locale, currency, Disclosure.HIDDEN);
+    }
+
+    /** Returns settings of a region and currency under which figures about people and the wall copy are shown or not. */
+    public static Settings settings(String locale, String currency, Disclosure all) {
         Settings d = Settings.DEFAULTS;
         return new Settings(
                 currency,
@@ -60,8 +65,8 @@ public final class InventedShop {
                 d.falseDiscovery(),
                 200,
                 Policy.DEFAULTS,
-                Disclosure.HIDDEN,
-                Disclosure.HIDDEN,
+                all,
+                all,
                 1);
     }
 

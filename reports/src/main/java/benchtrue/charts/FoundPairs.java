@@ -27,8 +27,8 @@ final class FoundPairs {
                 "found-work",
                 subject.figures().percent(first.share()) + " of tickets with \u201c" + subject.label(first.quoted())
                         + "\u201d turn up \u201c" + subject.label(first.found()) + "\u201d on the bench",
-                "Work found and quoted later, the most money first; the first quote can warn of it. Right: times, worth a"
-                        + " year. Lines: 90\u00a0% interval."
+                "Work found and quoted later; the first quote can warn of it. Right: times"
+                        + (subject.showsMoney() ? ", worth a year" : "") + ". Lines: 90\u00a0% interval."
                         + (rest > 0
                                 ? " " + subject.count(rest, "smaller pair is", "smaller pairs are") + " left out."
                                 : ""),
@@ -50,7 +50,7 @@ final class FoundPairs {
                 100 * pair.upper(),
                 Mark.PLAIN,
                 subject.figures().count(pair.times()) + " of "
-                        + subject.count(pair.tickets(), "ticket", "tickets") + ", "
-                        + subject.figures().aboutMoney(pair.annualMoney()));
+                        + subject.count(pair.tickets(), "ticket", "tickets")
+                        + (subject.showsMoney() ? ", " + subject.figures().aboutMoney(pair.annualMoney()) : ""));
     }
 }

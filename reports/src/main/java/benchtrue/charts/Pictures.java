@@ -17,7 +17,7 @@ public final class Pictures {
 
     /** Returns all pictures that the shop's files allow. */
     public static List<Picture> of(Review review) {
-        Subject subject = new Subject(review);
+        Subject subject = new Subject(review, Subject.Audience.OWNER);
         List<Picture> pictures = new ArrayList<>();
         pictures.add(new QuotedAgainstActual(subject).picture());
         new MoneyLost(subject).picture().ifPresent(pictures::add);
@@ -29,6 +29,18 @@ public final class Pictures {
         new WaitingByReason(subject).picture().ifPresent(pictures::add);
         new HoursByKind(subject).picture().ifPresent(pictures::add);
         new MonthMoved(subject).picture().ifPresent(pictures::add);
+        return pictures;
+    }
+
+    /** Returns the pictures that may hang on the wall of the bench: hours alone, no money, no ticket, no name. */
+    public static List<Picture> forTheWall(Review review) {
+        Subject subject = new Subject(review, Subject.Audience.BENCH);
+        List<Picture> pictures = new ArrayList<>();
+        pictures.add(new QuotedAgainstActual(subject).picture());
+        pictures.add(new EveryRepair(subject).picture());
+        new WhatMakesItLonger(subject).picture().ifPresent(pictures::add);
+        new FoundPairs(subject).picture().ifPresent(pictures::add);
+        new WaitingByReason(subject).picture().ifPresent(pictures::add);
         return pictures;
     }
 

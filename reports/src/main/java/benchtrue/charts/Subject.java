@@ -11,8 +11,19 @@ final class Subject {
     private final Review review;
     private final Figures figures;
 
-    Subject(Review review) {
+    private final Audience audience;
+
+    /** Who looks at the pictures. */
+    enum Audience {
+        /** Sees everything. */
+        OWNER,
+        /** Sees hours, no money. */
+        BENCH
+    }
+
+    Subject(Review review, Audience audience) {
         this.review = review;
+        this.audience = audience;
         figures = Figures.of(review.settings().locale(), review.settings().currency());
     }
 
@@ -46,6 +57,11 @@ final class Subject {
                 .filter(slowing -> slowing.repairType() == repairType)
                 .filter(slowing -> slowing.standing() == Slowing.Standing.CONFIRMED)
                 .findFirst();
+    }
+
+    /** Returns whether money may be shown. */
+    boolean showsMoney() {
+        return audience == Audience.OWNER;
     }
 
     /** Returns the currency's code; other words where the shop named none. */

@@ -11,6 +11,7 @@ import java.util.List;
  * @param repairs the figures, one row a repair type
  * @param jobs the latest jobs behind them
  * @param calls every call to make
+ * @param people figures about people; empty unless the settings ask for them
  * @param balances what was read and where it went
  * @param doubts what was set aside or is doubtful
  * @param cautions what to mind
@@ -22,6 +23,7 @@ record ReviewView(
         List<Repair> repairs,
         List<JobList> jobs,
         List<Call> calls,
+        List<Person> people,
         List<BalanceRow> balances,
         List<Doubt> doubts,
         List<Caution> cautions) {
@@ -114,6 +116,13 @@ record ReviewView(
     record Job(String ticket, String day, String quoted, String taken, String known) {}
 
     record BalanceRow(String name, String read, String terms) {}
+
+    /**
+     * @param role what the person did
+     * @param name as in the shop's records, in the order of names
+     * @param factor hours with this person over hours with the usual mix
+     */
+    record Person(String role, String name, String jobs, String repairs, String factor, String interval) {}
 
     /** @param where a file, or the first few places */
     record Doubt(String words, String count, String where) {}

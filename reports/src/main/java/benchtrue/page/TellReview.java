@@ -2,6 +2,7 @@ package benchtrue.page;
 
 import benchtrue.charts.Picture;
 import benchtrue.charts.Pictures;
+import benchtrue.findings.PersonFactor;
 import benchtrue.nightly.Review;
 import benchtrue.shop.Balance;
 import benchtrue.shop.Hours;
@@ -9,6 +10,7 @@ import benchtrue.shop.Money;
 import benchtrue.shop.Notice;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** Puts a review into the words and figures of its page. */
@@ -33,6 +35,7 @@ final class TellReview {
                 new TellRepairs(told).tell(),
                 new TellJobs(told).tell(),
                 new TellCalls(told).all(),
+                people(),
                 told.review().balances().stream().map(this::balance).toList(),
                 doubts(),
                 Cautions.of(told));
@@ -50,7 +53,7 @@ final class TellReview {
                 told.review().costs().shop().leftOut());
     }
 
-    private static ReviewView.Illustration illustration(Picture picture) {
+    static ReviewView.Illustration illustration(Picture picture) {
         return new ReviewView.Illustration(
                 "picture-" + picture.name(),
                 picture.title(),
@@ -58,6 +61,21 @@ final class TellReview {
                 picture.figure(Picture.Sheet.WIDE),
                 picture.figure(Picture.Sheet.NARROW),
                 "charts/" + picture.name() + ".svg");
+    }
+
+    /** In the order of names: no ranking. */
+    private List<ReviewView.Person> people() {
+        return told.review().findings().people().stream()
+                .sorted(Comparator.comparing(PersonFactor::role).thenComparing(PersonFactor::name))
+                .map(person -> new ReviewView.Person(
+                        person.role() == PersonFactor.Role.TECHNICIAN ? "at the bench" : "writing quotes",
+                        person.name(),
+                        told.figures().count(person.jobs()),
+                        told.figures().count(person.repairTypes()),
+                        told.figures().number(person.factor(), 2),
+                        told.figures().number(person.lower(), 2) + " to "
+                                + told.figures().number(person.upper(), 2)))
+                .toList();
     }
 
     private List<ReviewView.Doubt> doubts() {

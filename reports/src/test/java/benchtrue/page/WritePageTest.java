@@ -4,17 +4,26 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import benchtrue.InventedShop;
 import benchtrue.ShopBuilder;
+import benchtrue.charts.DrawCharts;
 import benchtrue.nightly.Review;
+import benchtrue.settings.Disclosure;
+import benchtrue.settings.Settings;
+import benchtrue.shop.Absent;
+import benchtrue.shop.CostBehaviour;
+import benchtrue.shop.RepairType;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Collections;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.w3c.dom.Document;
+import org.w3c.dom.NodeList;
 
 class WritePageTest {
     private static final String SCRIPT = "<script>alert(1)</script>\"'><img src=x onerror=alert(1)>&amp;{{7}}";
@@ -61,12 +70,68 @@ class WritePageTest {
         assertThat(found("https?://[^\"' )]+", page).stream().distinct()).containsExactly("http://www.w3.org/2000/svg");
     }
 
+    /** A shop whose every text column tries to run a script. */
+    private static Review hostile() {
+        ShopBuilder shop = new ShopBuilder();
+        String key = "setup" + SCRIPT;
+        shop.type(new RepairType(
+                key, SCRIPT, SCRIPT, 5_400, 1_500_000, Absent.AMOUNT, List.of(SCRIPT), Absent.AMOUNT, 0));
+        for (int i = 0; i < 45; i++) {
+            shop.ticket(SCRIPT + i)
+                    .opened("2026-0" + (1 + i % 9) + "-10")
+                    .of(SCRIPT + i % 2, SCRIPT, SCRIPT)
+                    .line(key, 1.5)
+                    .logged(SCRIPT, "1", 2 + (i % 7) / 10.0);
+        }
+        shop.ticket(SCRIPT)
+                .opened("2026-10-01")
+                .of(SCRIPT, SCRIPT, SCRIPT)
+                .line(key, 1.5)
+                .logged(SCRIPT, "1", 4);
+        shop.stillOpen();
+        shop.part("1", SCRIPT, 1, 3)
+                .wage(SCRIPT, 25, "2020-01-01")
+                .overhead("2026-01", SCRIPT, 900, CostBehaviour.FIXED);
+        return InventedShop.reviewOf(shop.build(), InventedShop.settings("en", "EUR", Disclosure.SHOWN));
+    }
+
     @Test
     void textFromExportsStaysText() throws IOException {
-        String page =
-                page(InventedShop.review(Collections.nCopies(6, SCRIPT), 120, InventedShop.settings("en", "EUR")));
-        assertThat(page).contains("&lt;script&gt;").doesNotContain("<script", "<img", "onerror=alert(1)>\"");
-        assertThat(found("<[a-z]+[^>]*onerror", page)).isEmpty();
+        String page = page(hostile());
+        String wall = Files.readString(folder.resolve("review-wall.html"));
+        assertThat(page).contains("&lt;script&gt;");
+        for (String text : List.of(page, wall)) {
+            assertThat(text).doesNotContain("<script", "<img");
+            assertThat(found("<[a-zA-Z][^>]*\\son[a-z]+=", text)).isEmpty();
+        }
+    }
+
+    @Test
+    void textFromExportsStaysTextInPicturesToo() throws Exception {
+        new DrawCharts().write(hostile(), folder);
+        try (Stream<Path> files = Files.list(folder.resolve("charts"))) {
+            for (Path file : files.filter(f -> f.toString().endsWith(".svg")).toList()) {
+                Document svg = DocumentBuilderFactory.newInstance()
+                        .newDocumentBuilder()
+                        .parse(file.toFile());
+                NodeList all = svg.getElementsByTagName("*");
+                for (int i = 0; i < all.getLength(); i++) {
+                    assertThat(all.item(i).getNodeName())
+                            .isIn(
+                                    "svg",
+                                    "title",
+                                    "g",
+                                    "text",
+                                    "rect",
+                                    "line",
+                                    "path",
+                                    "circle",
+                                    "polygon",
+                                    "ellipse",
+                                    "polyline");
+                }
+            }
+        }
     }
 
     @Test
@@ -93,6 +158,22 @@ class WritePageTest {
         shop.ticket("T1").line("setup", 1.5).stillOpen();
         assertThat(page(InventedShop.reviewOf(shop.build(), InventedShop.settings("en", "XXX"))))
                 .contains("No repair is surely under-quoted", "No change is proposed");
+    }
+
+    @Test
+    void theCopyForTheWallIsWrittenOnlyWhereTheOwnerAsksForIt() throws IOException {
+        page(InventedShop.review());
+        assertThat(folder.resolve("review-wall.html")).doesNotExist();
+    }
+
+    @Test
+    void theWallShowsNoMoneyNoTicketAndNoName() throws IOException {
+        Settings settings = InventedShop.settings("en", "EUR", Disclosure.SHOWN);
+        page(InventedShop.review(InventedShop.TITLES, 240, settings));
+        String wall = Files.readString(folder.resolve("review-wall.html")).replaceAll("(?s)<style>.*?</style>", "");
+        assertThat(wall).contains("Refret, bound board").contains("9.00\u00a0h \u2192");
+        assertThat(wall).doesNotContain("\u20ac", "EUR", "T00", ">ann<", ">bo<");
+        assertThat(found("\\b(ann|bo)\\b", wall)).isEmpty();
     }
 
     @Test
