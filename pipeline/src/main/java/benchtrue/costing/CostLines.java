@@ -19,8 +19,8 @@ public final class CostLines {
      */
     public CostedLines cost(JobLines jobs, Settings settings) {
         Ledger ledger = jobs.ledger();
-        List<Balance> balances = new ArrayList<>();
         Revenue revenue = Revenue.of(jobs);
+        List<Balance> balances = new ArrayList<>(revenue.balances());
         Wages wages = new Wages(ledger, settings.burden());
         OverheadRates rates = new OverheadRates(ledger, settings.money().overheadRate());
         PartShares parts = PartShares.of(jobs, revenue.parts());

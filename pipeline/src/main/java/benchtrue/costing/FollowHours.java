@@ -148,7 +148,10 @@ final class FollowHours {
 
     private List<Balance.Term> terms() {
         List<Balance.Term> terms = new ArrayList<>();
-        terms.add(new Balance.Term("lines", Arrays.stream(known).reduce(0, Math::addExact)));
+        long onIncomplete = incomplete.stream().mapToLong(line -> known[line]).reduce(0, Math::addExact);
+        long onLines = Arrays.stream(known).reduce(0, Math::addExact) - onIncomplete;
+        terms.add(new Balance.Term("lines", onLines));
+        terms.add(new Balance.Term("lines with hours whose cost is not known", onIncomplete));
         for (WorkKind where : ELSEWHERE) {
             terms.add(new Balance.Term(where.words(), elsewhere[where.ordinal()]));
         }
