@@ -25,9 +25,10 @@ final class Effects {
         families = data.cells.families();
         cell = new double[data.cells.size()];
         slope = new double[data.cells.size()];
-        classes = new double[data.traits.classes.size()];
-        writer = new double[data.traits.writers.size()];
-        technician = new double[technicians];
+        // The last place of each stands for what was not recorded: no effect, and no test in the inner loops.
+        classes = new double[data.traits.classes.size() + 1];
+        writer = new double[data.traits.writers.size() + 1];
+        technician = new double[technicians + 1];
         traits = new double[data.traits.sets.size() * families];
     }
 
@@ -43,37 +44,29 @@ final class Effects {
     double of(int line) {
         int ticket = data.facts.ticket[line];
         int group = data.facts.cell[line];
-        double sum = cell[group] + slope[group] * data.facts.quoteRatio[line];
-        sum += at(classes, data.traits.classOf[ticket]) + at(writer, data.traits.writerOf[ticket]);
-        sum += traits[data.traits.setOf[ticket] * families + data.cells.family(group)];
-        float share = data.workers.firstShare[line];
-        return sum
-                + share * at(technician, data.workers.first[line])
-                + (1 - share) * at(technician, data.workers.second[line]);
+        double first = technician[data.workers.first[line]];
+        double second = technician[data.workers.second[line]];
+        return cell[group]
+                + slope[group] * data.facts.quoteRatio[line]
+                + classes[data.traits.classOf[ticket]]
+                + writer[data.traits.writerOf[ticket]]
+                + traits[data.traits.setOf[ticket] * families + data.cells.family(group)]
+                + second
+                + data.workers.firstShare[line] * (first - second);
     }
 
     /** Adds an amount to each of a line's effects. */
     void add(int line, double amount) {
         int ticket = data.facts.ticket[line];
         int group = data.facts.cell[line];
+        float share = data.workers.firstShare[line];
         cell[group] += amount;
         slope[group] += amount * data.facts.quoteRatio[line];
-        add(classes, data.traits.classOf[ticket], amount);
-        add(writer, data.traits.writerOf[ticket], amount);
+        classes[data.traits.classOf[ticket]] += amount;
+        writer[data.traits.writerOf[ticket]] += amount;
         traits[data.traits.setOf[ticket] * families + data.cells.family(group)] += amount;
-        float share = data.workers.firstShare[line];
-        add(technician, data.workers.first[line], share * amount);
-        add(technician, data.workers.second[line], (1 - share) * amount);
-    }
-
-    private static double at(double[] effects, int level) {
-        return level == Levels.NONE ? 0 : effects[level];
-    }
-
-    private static void add(double[] effects, int level, double amount) {
-        if (level != Levels.NONE) {
-            effects[level] += amount;
-        }
+        technician[data.workers.first[line]] += share * amount;
+        technician[data.workers.second[line]] += (1 - share) * amount;
     }
 
     /** Returns the exponential; a short series near 0, where resampling spends its time. */

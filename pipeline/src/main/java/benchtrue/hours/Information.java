@@ -58,17 +58,20 @@ final class Information {
         mark(parameters.of(Block.SLOPE_OF_TYPE, cell), amount * ratio);
         touch(Block.CLASS, data.traits.classOf[ticket], amount);
         touch(Block.WRITER, data.traits.writerOf[ticket], amount);
-        touch(Block.TECHNICIAN, data.workers.first[line], amount * data.workers.firstShare[line]);
-        touch(Block.TECHNICIAN, data.workers.second[line], amount * (1 - data.workers.firstShare[line]));
+        float share = data.workers.firstShare[line];
+        touch(Block.TECHNICIAN, data.workers.first[line], amount * share);
+        touch(Block.TECHNICIAN, data.workers.second[line], amount * (1 - share));
         for (int trait : data.traits.sets.get(data.traits.setOf[ticket])) {
             mark(parameters.of(Block.TRAIT, trait), amount);
             mark(parameters.inFamily(trait, family), amount);
         }
     }
 
+    /** Leaves out the level that stands for what was not recorded. */
     private void touch(Block block, int level, double amount) {
-        if (level != Levels.NONE) {
-            mark(parameters.of(block, level), amount);
+        int parameter = parameters.of(block, level);
+        if (parameter < parameters.begin[block.ordinal() + 1]) {
+            mark(parameter, amount);
         }
     }
 

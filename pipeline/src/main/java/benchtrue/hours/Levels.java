@@ -8,9 +8,6 @@ import java.util.TreeMap;
 
 /** Words and how often they stand, coded so that codes do not depend on the order of rows. */
 final class Levels {
-    /** No word, or one too rare to say anything. */
-    static final int NONE = -1;
-
     private final Map<String, Integer> codes = new HashMap<>();
     private final List<String> names = new ArrayList<>();
 
@@ -34,8 +31,9 @@ final class Levels {
         return names.size();
     }
 
+    /** Returns a word's code; {@link #size} for no word, or one too rare to say anything. */
     int code(String word) {
-        return codes.getOrDefault(word, NONE);
+        return codes.getOrDefault(word, names.size());
     }
 
     String name(int code) {

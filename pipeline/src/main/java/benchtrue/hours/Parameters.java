@@ -97,8 +97,8 @@ final class Parameters {
                     + parameters[of(Block.TYPE, cell)];
             into.slope[cell] = parameters[slope] + parameters[of(Block.SLOPE_OF_TYPE, cell)];
         }
-        System.arraycopy(parameters, of(Block.CLASS, 0), into.classes, 0, into.classes.length);
-        System.arraycopy(parameters, of(Block.WRITER, 0), into.writer, 0, into.writer.length);
+        System.arraycopy(parameters, of(Block.CLASS, 0), into.classes, 0, data.traits.classes.size());
+        System.arraycopy(parameters, of(Block.WRITER, 0), into.writer, 0, data.traits.writers.size());
         System.arraycopy(parameters, of(Block.TECHNICIAN, 0), into.technician, 0, technicians);
         for (int set = 0; set < data.traits.sets.size(); set++) {
             for (int family = 0; family < families; family++) {
@@ -113,6 +113,15 @@ final class Parameters {
 
     /** Adds effects' scores up to parameters' scores, less the pull of what they lean on. */
     double[] score(Effects scores, double visitScore, double[] parameters) {
+        double[] sums = sum(scores, visitScore);
+        for (int i = 0; i < size; i++) {
+            sums[i] -= precision[i] * (parameters[i] - centre[i]);
+        }
+        return sums;
+    }
+
+    /** Adds effects' scores up to parameters' scores. */
+    double[] sum(Effects scores, double visitScore) {
         double[] sums = new double[size];
         for (int cell = 0; cell < scores.cell.length; cell++) {
             sums[shop] += scores.cell[cell];
@@ -121,8 +130,8 @@ final class Parameters {
             sums[slope] += scores.slope[cell];
             sums[of(Block.SLOPE_OF_TYPE, cell)] += scores.slope[cell];
         }
-        System.arraycopy(scores.classes, 0, sums, of(Block.CLASS, 0), scores.classes.length);
-        System.arraycopy(scores.writer, 0, sums, of(Block.WRITER, 0), scores.writer.length);
+        System.arraycopy(scores.classes, 0, sums, of(Block.CLASS, 0), data.traits.classes.size());
+        System.arraycopy(scores.writer, 0, sums, of(Block.WRITER, 0), data.traits.writers.size());
         System.arraycopy(scores.technician, 0, sums, of(Block.TECHNICIAN, 0), technicians);
         for (int set = 0; set < data.traits.sets.size(); set++) {
             for (int trait : data.traits.sets.get(set)) {
@@ -133,9 +142,6 @@ final class Parameters {
             }
         }
         sums[visit] = visitScore;
-        for (int i = 0; i < size; i++) {
-            sums[i] -= precision[i] * (parameters[i] - centre[i]);
-        }
         return sums;
     }
 

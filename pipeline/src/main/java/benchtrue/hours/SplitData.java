@@ -29,6 +29,8 @@ final class SplitData {
     final byte[] role;
     /** By line: hours that are the line's outright. */
     final double[] ownHours;
+    /** Most lines of one ticket. */
+    final int mostLines;
     /** By line: whether its hours count in its repair type's load factor. */
     final boolean[] judged;
 
@@ -47,6 +49,7 @@ final class SplitData {
         role = new byte[lines];
         ownHours = new double[lines];
         judged = DescribeLines.judged(facts, placed);
+        mostLines = most(facts.starts);
         wholeHours = new double[placed.wholeSeconds.length];
         Ints counting = new Ints();
         for (int ticket = 0; ticket < wholeHours.length; ticket++) {
@@ -73,10 +76,10 @@ final class SplitData {
         }
     }
 
-    int mostLines() {
+    private static int most(int[] starts) {
         int most = 0;
-        for (int ticket = 0; ticket < wholeHours.length; ticket++) {
-            most = Math.max(most, facts.starts[ticket + 1] - facts.starts[ticket]);
+        for (int ticket = 0; ticket + 1 < starts.length; ticket++) {
+            most = Math.max(most, starts[ticket + 1] - starts[ticket]);
         }
         return most;
     }

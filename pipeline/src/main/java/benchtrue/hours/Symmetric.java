@@ -43,16 +43,20 @@ final class Symmetric {
     static void solve(double[][] lower, double[] right) {
         int n = lower.length;
         for (int r = 0; r < n; r++) {
+            double[] row = lower[r];
+            double sum = right[r];
             for (int k = 0; k < r; k++) {
-                right[r] -= lower[r][k] * right[k];
+                sum -= row[k] * right[k];
             }
-            right[r] /= lower[r][r];
+            right[r] = sum / row[r];
         }
         for (int r = n - 1; r >= 0; r--) {
-            for (int k = r + 1; k < n; k++) {
-                right[r] -= lower[k][r] * right[k];
+            double[] row = lower[r];
+            double solved = right[r] / row[r];
+            right[r] = solved;
+            for (int k = 0; k < r; k++) {
+                right[k] -= row[k] * solved;
             }
-            right[r] /= lower[r][r];
         }
     }
 }

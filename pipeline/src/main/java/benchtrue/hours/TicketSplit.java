@@ -35,7 +35,7 @@ final class TicketSplit {
         this.effects = effects;
         this.spreads = spreads;
         this.visitHours = visitHours;
-        int most = data.mostLines();
+        int most = data.mostLines;
         mean = new double[most];
         taken = new double[most];
         hours = new double[most];
@@ -71,6 +71,11 @@ final class TicketSplit {
     /** Returns the hours a line with named ones lacks of its expectation, were its other hours never named. */
     double lacking(int line, int place, double spreadHours) {
         return Math.max(mean[place] - data.ownHours[line], LEAST_SPREADS * spreadHours);
+    }
+
+    /** Returns which part of what a ticket took beyond expectation a line bears, by its place. */
+    double part(int place) {
+        return doubt > 0 ? variance[place] / doubt : 0;
     }
 
     /** Deals a ticket's time after {@link #expect}; hours of each line are then known. */

@@ -51,7 +51,7 @@ final class TicketTraits {
     private int add(List<String> words) {
         sets.add(words.stream()
                 .mapToInt(traits::code)
-                .filter(code -> code != Levels.NONE)
+                .filter(code -> code < traits.size())
                 .sorted()
                 .toArray());
         return sets.size() - 1;

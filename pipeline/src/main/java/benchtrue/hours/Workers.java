@@ -6,12 +6,13 @@ import java.util.Arrays;
 
 /**
  * Who worked on each line, as far as the log can say: those who named it, else those on the ticket as a whole. The two with
- * most seconds and the share of the first.
+ * most seconds and the share of the first; the number of technicians stands for nobody.
  */
 final class Workers {
     final int[] first;
     final int[] second;
     final float[] firstShare;
+    private final int nobody;
     private final TimeEntries time;
     private final PlacedTime placed;
     private final double[] score;
@@ -19,13 +20,14 @@ final class Workers {
     Workers(TimeEntries time, LineFacts facts, PlacedTime placed, int technicians) {
         this.time = time;
         this.placed = placed;
+        nobody = technicians;
         int lines = facts.ticket.length;
         first = new int[lines];
         second = new int[lines];
         firstShare = new float[lines];
         score = new double[technicians];
-        Arrays.fill(first, Levels.NONE);
-        Arrays.fill(second, Levels.NONE);
+        Arrays.fill(first, nobody);
+        Arrays.fill(second, nobody);
         int from = 0;
         while (from < time.size()) {
             int ticket = time.ticket(from);
@@ -49,10 +51,10 @@ final class Workers {
             boolean counts = named ? placed.line[entry] == line : placed.place[entry] == Place.OVER_TICKET.ordinal();
             score[time.technician(entry)] += counts ? time.seconds(entry) : 0;
         }
-        first[line] = most(from, to, Levels.NONE);
-        if (first[line] != Levels.NONE) {
+        first[line] = most(from, to, nobody);
+        if (first[line] != nobody) {
             second[line] = most(from, to, first[line]);
-            double other = second[line] == Levels.NONE ? 0 : score[second[line]];
+            double other = second[line] == nobody ? 0 : score[second[line]];
             firstShare[line] = (float) (score[first[line]] / (score[first[line]] + other));
         }
         for (int entry = from; entry < to; entry++) {
@@ -61,11 +63,11 @@ final class Workers {
     }
 
     private int most(int from, int to, int except) {
-        int best = Levels.NONE;
+        int best = nobody;
         for (int entry = from; entry < to; entry++) {
             int technician = time.technician(entry);
             if (score[technician] > 0 && technician != except) {
-                boolean better = best == Levels.NONE
+                boolean better = best == nobody
                         || score[technician] > score[best]
                         || (score[technician] == score[best] && technician < best);
                 best = better ? technician : best;
@@ -79,7 +81,7 @@ final class Workers {
         for (int entry : placed.sharedSeconds.keySet()) {
             for (int ticket : time.sharedTickets(entry)) {
                 for (int line = facts.starts[ticket]; line < facts.starts[ticket + 1]; line++) {
-                    if (first[line] == Levels.NONE && facts.accepted(line)) {
+                    if (first[line] == nobody && facts.accepted(line)) {
                         first[line] = time.technician(entry);
                         firstShare[line] = 1;
                     }
