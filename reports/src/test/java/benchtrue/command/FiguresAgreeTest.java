@@ -28,10 +28,12 @@ import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.ss.usermodel.WorkbookFactory;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Whatever an owner opens, the sample shop's money is the same to the cent. */
+@Tag("proof")
 class FiguresAgreeTest {
     private static final Path SAMPLE = Path.of("..", "sample-exports");
     /** Columns of lines.csv, with the heading in the workbook and the balance on the page. */
