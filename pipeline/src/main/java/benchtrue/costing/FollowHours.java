@@ -29,7 +29,6 @@ final class FollowHours {
     private final BitSet poolIncomplete = new BitSet();
     private final long[] elsewhere = new long[WorkKind.values().length];
     private long read;
-    private long unpricedSeconds;
 
     private FollowHours(JobLines jobs, EntryPrice price) {
         this.jobs = jobs;
@@ -49,7 +48,7 @@ final class FollowHours {
             place(entry);
         }
         dealPools();
-        return new HourCosts(known, incomplete, read, terms(), unpricedSeconds);
+        return new HourCosts(known, incomplete, read, terms());
     }
 
     private void place(int entry) {
@@ -57,8 +56,6 @@ final class FollowHours {
         long cost = price.of(entry);
         if (Absent.has(cost)) {
             read = Math.addExact(read, cost);
-        } else {
-            unpricedSeconds += time.seconds(entry);
         }
         switch (jobs.places().place(entry)) {
             case ON_LINE -> add(known, incomplete, jobs.places().line(entry), cost);

@@ -12,6 +12,7 @@ import java.util.List;
  * @param writers by quote writer; empty unless the settings show people
  * @param payers by who pays
  * @param ownStock work on the shop's own stock, at most one row: cost of the stock, not a loss; in no other list
+ * @param worstTickets the twenty tickets that lost most, the largest loss first; empty without a wage list
  * @param quotes quotes given in that time and how many were accepted, by repair type
  */
 public record Groups(
@@ -22,6 +23,7 @@ public record Groups(
         List<GroupMoney> writers,
         List<GroupMoney> payers,
         List<GroupMoney> ownStock,
+        List<GroupMoney> worstTickets,
         List<QuoteOutcome> quotes) {
     public Groups {
         all = List.copyOf(all);
@@ -31,6 +33,7 @@ public record Groups(
         writers = List.copyOf(writers);
         payers = List.copyOf(payers);
         ownStock = List.copyOf(ownStock);
+        worstTickets = List.copyOf(worstTickets);
         quotes = List.copyOf(quotes);
     }
 }

@@ -12,9 +12,8 @@ import java.util.List;
  * @param incomplete lines with hours whose cost can't be known
  * @param read what all hours cost, summed as they were read
  * @param terms where all of it went, lines and others
- * @param unpricedSeconds hours whose cost can't be known, on lines or not
  */
-record HourCosts(long[] known, BitSet incomplete, long read, List<Balance.Term> terms, long unpricedSeconds) {
+record HourCosts(long[] known, BitSet incomplete, long read, List<Balance.Term> terms) {
     /** Returns the cost of each line, absent where a part of it can't be known. */
     long[] ofLines() {
         long[] costs = known.clone();

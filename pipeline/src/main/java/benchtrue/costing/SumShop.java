@@ -6,6 +6,7 @@ import benchtrue.settings.Disclosure;
 import benchtrue.settings.Settings;
 import benchtrue.shop.QuotedLines;
 import benchtrue.shop.Words;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.IntFunction;
 import java.util.function.IntPredicate;
@@ -13,6 +14,7 @@ import java.util.function.IntPredicate;
 /** Sums every line's money to the shop's: by month, by kind of job, and what is still to come. */
 final class SumShop {
     private static final int YEAR = 365;
+    private static final int WORST = 20;
     private final CostedLines costs;
     private final Settings settings;
     private final JobLines jobs;
@@ -76,6 +78,15 @@ final class SumShop {
                         : List.of(),
                 sums.by(line -> Words.of(lines.paidBy(line)), lately),
                 sums.by(line -> "own stock", line -> earned.isOwnStock(line) && earned.day(line) >= since),
+                worst(sums.by(line -> ledger.tickets().ticket(lines.ticket(line)), lately)),
                 QuoteOutcome.since(jobs, since));
+    }
+
+    private List<GroupMoney> worst(List<GroupMoney> tickets) {
+        return tickets.stream()
+                .filter(ticket -> basis.wages() && ticket.margin() < 0)
+                .sorted(Comparator.comparingLong(GroupMoney::margin).thenComparing(GroupMoney::name))
+                .limit(WORST)
+                .toList();
     }
 }

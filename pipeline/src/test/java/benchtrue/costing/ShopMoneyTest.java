@@ -1,6 +1,7 @@
 package benchtrue.costing;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import benchtrue.ShopBuilder;
@@ -245,6 +246,22 @@ class ShopMoneyTest {
         assertThat(shop.backlog().lines().get(1).expectedHours()).isEqualTo(2);
         assertThat(shop.backlog().hours())
                 .isCloseTo(shop.backlog().lines().get(0).expectedHours() - 12, within(1e-9));
+    }
+
+    @Test
+    void theTicketsThatLostMostAreNamed() {
+        ShopMoney shop = money(shop().ticket("T1")
+                .line("refret", 10)
+                .logged("ada", "1", 50)
+                .ticket("T2")
+                .line("setup", 1.5)
+                .logged("ada", "1", 1)
+                .ticket("T3")
+                .line("setup", 1.5)
+                .logged("ada", "1", 24));
+        assertThat(shop.groups().worstTickets())
+                .extracting(GroupMoney::name, GroupMoney::margin)
+                .containsExactly(tuple("T3", money(-570)), tuple("T1", money(-500)));
     }
 
     @Test

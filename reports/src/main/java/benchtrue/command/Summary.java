@@ -1,5 +1,6 @@
 package benchtrue.command;
 
+import benchtrue.costing.LoggedShare;
 import benchtrue.findings.RepairFinding;
 import benchtrue.findings.Verdict;
 import benchtrue.nightly.Published;
@@ -32,6 +33,7 @@ final class Summary {
     List<String> lines() {
         List<String> lines = new ArrayList<>();
         lines.add("Benchtrue: reviewed to " + figures.day(review.ledger().asOf()) + ".");
+        timeMissing().ifPresent(lines::add);
         doFirst(lines);
         lines.add(alsoFound());
         missing().ifPresent(lines::add);
@@ -111,6 +113,14 @@ final class Summary {
                 .toList();
         return Optional.of("Rows set aside: " + String.join(", ", tables)
                 + "; correct them in set-aside and put them back into exports.");
+    }
+
+    private Optional<String> timeMissing() {
+        LoggedShare logged = review.costs().shop().loggedShare();
+        return logged.opensTheReview()
+                ? Optional.of("First of all: only " + figures.percent(logged.share())
+                        + " of the hours paid reached the log, so every repair looks cheaper than it is.")
+                : Optional.empty();
     }
 
     private Optional<String> restated() {
