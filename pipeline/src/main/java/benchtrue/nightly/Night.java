@@ -57,17 +57,44 @@ public final class Night {
     }
 
     private Published runAlone(Path shop, Settings settings, int asOf) {
-        Stages stages = new Stages(STAGES, progress, clock);
         Publish publish = new Publish(shop.resolve("out"), version);
-        List<String> neverEnded = publish.clear();
+        publish.runBefore().ifPresent(progress::tells);
+        try {
+            Published published = stages(shop, settings, asOf, publish);
+            publish.ended(asOf, published.took());
+            return published;
+        } catch (RuntimeException e) {
+            publish.ended(asOf, e);
+            throw e;
+        }
+    }
+
+    private Published stages(Path shop, Settings settings, int asOf, Publish publish) {
+        Stages stages = new Stages(STAGES, noted(asOf, publish), clock);
+        List<String> notes = new ArrayList<>(publish.clear());
         Exports exports = stages.run("Reading the exports", () -> new ReadExports().read(shop, settings));
         Reconciled rows =
                 stages.run("Bringing the rows together", () -> new Reconcile().reconcile(exports, settings, asOf));
         Review review = review(shop, rows, settings, stages);
         Inputs inputs = Inputs.of(shop, rows.files());
         Path folder = stages.run("Writing the results", () -> publish.publish(review, inputs, reports(rows)));
-        publish.note(stages.took());
-        return new Published(review, folder, neverEnded, stages.took());
+        notes.addAll(publish.clear(settings.keepResults(), asOf));
+        return new Published(review, folder, notes, stages.took());
+    }
+
+    private Progress noted(int asOf, Publish publish) {
+        return new Progress() {
+            @Override
+            public void begins(int number, int of, String what) {
+                publish.begins(asOf, what);
+                progress.begins(number, of, what);
+            }
+
+            @Override
+            public void tells(String what) {
+                progress.tells(what);
+            }
+        };
     }
 
     private static Review review(Path shop, Reconciled rows, Settings settings, Stages stages) {

@@ -10,4 +10,7 @@ public interface Progress {
      * @param what what the stage does, in words
      */
     void begins(int number, int of, String what);
+
+    /** Hears what the owner should know at once, such as how the run before ended. */
+    void tells(String what);
 }

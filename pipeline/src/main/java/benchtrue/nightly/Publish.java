@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,17 +21,30 @@ import java.util.Optional;
 final class Publish {
     private final Path out;
     private final Shelf shelf;
+    private final Sweep sweep;
+    private final LastRun last;
     private final String version;
 
     Publish(Path out, String version) {
         this.out = out;
         this.shelf = new Shelf(out);
+        this.sweep = new Sweep(out, shelf);
+        this.last = new LastRun(out);
         this.version = version;
     }
 
-    /** Clears what earlier runs left behind; returns the names of those that never ended. */
+    /** Clears what earlier runs left behind; returns what the owner should know of it, in words. */
     List<String> clear() {
-        return orCannotWrite(shelf::clear);
+        return orCannotWrite(sweep::unused);
+    }
+
+    /** Clears what the new result replaces and what is older than the owner keeps; returns what did not go, in words. */
+    List<String> clear(int keep, int asOf) {
+        return orCannotWrite(() -> {
+            List<String> notes = new ArrayList<>(sweep.unused());
+            notes.addAll(sweep.old(keep, LocalDate.ofEpochDay(asOf)));
+            return notes;
+        });
     }
 
     /** Returns the folder under which the results can be opened. */
@@ -59,7 +73,9 @@ final class Publish {
             report.write(review, folder);
         }
         text(folder.resolve("digest.txt"), whatChanged(review));
-        text(folder.resolve(RunRecord.FILE), RunRecord.text(version, review, inputs.files(), run.digests()));
+        text(
+                folder.resolve(RunRecord.FILE),
+                RunRecord.text(version, review, inputs.files(), RunFolder.digests(folder)));
     }
 
     private String whatChanged(Review review) throws IOException {
@@ -78,12 +94,31 @@ final class Publish {
         Files.writeString(file, text, StandardCharsets.UTF_8);
     }
 
-    /** Notes how long the stages took, outside the dated results. */
-    void note(Map<String, Duration> took) {
+    /** Returns what the owner should know of the run before, in words; nothing where it published. */
+    Optional<String> runBefore() {
+        return last.told();
+    }
+
+    /** Notes that a stage begins, for the next run to read should this one be killed. */
+    void begins(int asOf, String stage) {
+        orCannotWrite(() -> {
+            last.begins(asOf, stage);
+            return stage;
+        });
+    }
+
+    /** Notes that the run published, and how long its stages took. */
+    void ended(int asOf, Map<String, Duration> took) {
         orCannotWrite(() -> {
             Timings.write(out, took);
+            last.published(asOf);
             return took;
         });
+    }
+
+    /** Notes why the run ended without results. */
+    void ended(int asOf, RuntimeException reason) {
+        last.ended(asOf, reason);
     }
 
     private interface Writing<T> {

@@ -10,11 +10,11 @@ import java.util.Map;
  *
  * @param review what was found
  * @param folder where the files stand, {@code out/<as-of date>}
- * @param neverEnded names of earlier runs that were stopped before they published; what they left is cleared
+ * @param notes what the owner should know of earlier runs and results, in words
  * @param took how long each stage took, in order
  */
-public record Published(Review review, Path folder, List<String> neverEnded, Map<String, Duration> took) {
+public record Published(Review review, Path folder, List<String> notes, Map<String, Duration> took) {
     public Published {
-        neverEnded = List.copyOf(neverEnded);
+        notes = List.copyOf(notes);
     }
 }

@@ -2,17 +2,14 @@ package benchtrue.nightly;
 
 import java.io.IOException;
 import java.nio.channels.FileChannel;
-import java.nio.file.FileSystems;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
-import java.nio.file.attribute.PosixFilePermission;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -21,13 +18,7 @@ import java.util.stream.Stream;
  */
 final class RunFolder {
     static final String RUNS = ".runs";
-    private static final String PARTIAL = ".partial";
-    private static final boolean POSIX =
-            FileSystems.getDefault().supportedFileAttributeViews().contains("posix");
-
-    private static final Set<PosixFilePermission> OWNER_FOLDER = PosixFilePermissions.fromString("rwx------");
-    private static final Set<PosixFilePermission> OWNER_FILE = PosixFilePermissions.fromString("rw-------");
-
+    static final String PARTIAL = ".partial";
     private final Path partial;
     private final Path whole;
 
@@ -39,14 +30,13 @@ final class RunFolder {
     /** Begins a run's folder under a name that no earlier run took. */
     static RunFolder begin(Path out, String name) throws IOException {
         Path runs = out.resolve(RUNS);
-        Files.createDirectories(runs);
+        OwnerOnly.folder(runs);
         Path whole = runs.resolve(name);
         for (int again = 2; Files.exists(whole); again++) {
             whole = runs.resolve(name + "-" + again);
         }
         Path partial = runs.resolve(whole.getFileName() + PARTIAL);
-        Files.createDirectory(partial);
-        permit(partial, OWNER_FOLDER);
+        OwnerOnly.folder(partial);
         return new RunFolder(partial, whole);
     }
 
@@ -60,12 +50,12 @@ final class RunFolder {
         return partial;
     }
 
-    /** Digests every file written so far, in the order of their names. */
-    List<FileDigest> digests() throws IOException {
+    /** Digests every file in a folder, in the order of their names. */
+    static List<FileDigest> digests(Path folder) throws IOException {
         List<FileDigest> digests = new ArrayList<>();
-        for (Path file : tree(partial)) {
-            if (Files.isRegularFile(file)) {
-                digests.add(FileDigest.of(partial, file));
+        for (Path file : tree(folder)) {
+            if (!Files.isDirectory(file, LinkOption.NOFOLLOW_LINKS)) {
+                digests.add(FileDigest.of(folder, file));
             }
         }
         digests.sort(Comparator.comparing(FileDigest::file));
@@ -75,7 +65,7 @@ final class RunFolder {
     /** Brings every byte to the disk under the owner's permissions and gives the folder its name; returns it. */
     Path seal() throws IOException {
         for (Path file : tree(partial)) {
-            permit(file, Files.isDirectory(file) ? OWNER_FOLDER : OWNER_FILE);
+            OwnerOnly.restrict(file);
             sync(file);
         }
         Files.move(partial, whole, StandardCopyOption.ATOMIC_MOVE);
@@ -88,6 +78,13 @@ final class RunFolder {
         if (Files.exists(partial)) {
             remove(partial);
         }
+    }
+
+    /** Removes a whole run; a kill meanwhile leaves a folder that the next run knows as unfinished. */
+    static void discard(Path whole) throws IOException {
+        Path partial = whole.resolveSibling(whole.getFileName() + PARTIAL);
+        Files.move(whole, partial, StandardCopyOption.ATOMIC_MOVE);
+        remove(partial);
     }
 
     static void remove(Path folder) throws IOException {
@@ -104,15 +101,9 @@ final class RunFolder {
         }
     }
 
-    private static void permit(Path file, Set<PosixFilePermission> permissions) throws IOException {
-        if (POSIX) {
-            Files.setPosixFilePermissions(file, permissions);
-        }
-    }
-
     /** Brings a file, or a folder's list of names, to the disk. */
     static void sync(Path file) throws IOException {
-        if (Files.isDirectory(file) && !POSIX) {
+        if (Files.isDirectory(file) && !OwnerOnly.POSIX) {
             return; // Elsewhere a folder can't be opened, and its names are kept by the file system's own journal.
         }
         try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ)) {

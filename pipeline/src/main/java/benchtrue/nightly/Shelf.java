@@ -8,11 +8,8 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
-import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 
@@ -50,7 +47,6 @@ final class Shelf {
             point(LATEST, linked ? Path.of(date.toString()) : out.relativize(whole));
         }
         RunFolder.sync(out);
-        clear();
     }
 
     /** Returns the folder of the newest result before a date. */
@@ -74,18 +70,12 @@ final class Shelf {
             Files.move(next, out.resolve(name), StandardCopyOption.ATOMIC_MOVE);
             Files.deleteIfExists(out.resolve(name + NAME_ONLY));
         } catch (UnsupportedOperationException | FileSystemException refused) {
-            write(name + NAME_ONLY, FileDigest.name(Path.of(""), target) + "\n");
+            WholeFile.write(out.resolve(name + NAME_ONLY), FileDigest.name(Path.of(""), target) + "\n");
         }
     }
 
-    private void write(String name, String text) throws IOException {
-        Path next = out.resolve(NEXT + name);
-        Files.writeString(next, text, StandardCharsets.UTF_8);
-        RunFolder.sync(next);
-        Files.move(next, out.resolve(name), StandardCopyOption.ATOMIC_MOVE);
-    }
-
-    private TreeMap<LocalDate, Path> results() throws IOException {
+    /** Returns where each date's result stands. */
+    TreeMap<LocalDate, Path> results() throws IOException {
         TreeMap<LocalDate, Path> results = new TreeMap<>();
         if (Files.isDirectory(out)) {
             for (Path entry : entries(out)) {
@@ -114,29 +104,11 @@ final class Shelf {
                 : entry;
     }
 
-    /**
-     * Removes what lies in {@code .runs} and no link points at: runs that never ended and runs that were replaced. Only for
-     * the holder of the shop's lock, since nobody else makes such folders. Returns the names of runs that never ended.
-     */
-    List<String> clear() throws IOException {
-        Path runs = out.resolve(RunFolder.RUNS);
-        if (!Files.isDirectory(runs)) {
-            return List.of();
-        }
-        Set<Path> pointedAt = new HashSet<>();
-        for (Path folder : results().values()) {
-            pointedAt.add(folder.toRealPath());
-        }
-        List<String> neverEnded = new ArrayList<>();
-        for (Path run : entries(runs)) {
-            if (!pointedAt.contains(run.toRealPath())) {
-                RunFolder.remove(run);
-                if (RunFolder.isPartial(run)) {
-                    neverEnded.add(run.getFileName().toString());
-                }
-            }
-        }
-        return neverEnded;
+    /** Takes a date's result off the shelf; its folder stays. */
+    void forget(LocalDate date) throws IOException {
+        Files.deleteIfExists(out.resolve(date.toString()));
+        Files.deleteIfExists(out.resolve(date + NAME_ONLY));
+        RunFolder.sync(out);
     }
 
     private static List<Path> entries(Path folder) throws IOException {

@@ -1,10 +1,7 @@
 package benchtrue.nightly;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -21,9 +18,7 @@ final class Timings {
         timings.put(
                 "seconds", took.values().stream().mapToLong(Duration::toMillis).sum() / 1000.0);
         timings.put("peak_heap_bytes", PeakMemory.bytes());
-        Path last = Files.createDirectories(out.resolve(".last"));
-        Path next = last.resolve("timings.json.next");
-        Files.writeString(next, Json.text(timings), StandardCharsets.UTF_8);
-        Files.move(next, last.resolve("timings.json"), StandardCopyOption.ATOMIC_MOVE);
+        Path last = OwnerOnly.folder(out.resolve(LastRun.FOLDER));
+        WholeFile.write(last.resolve("timings.json"), Json.text(timings));
     }
 }

@@ -26,6 +26,10 @@ enum Key {
             "share of the repairs called wrongly quoted that may be chance"),
     RESAMPLES("resamples", "a whole number from 200 to 100000", "how often the evidence is drawn again"),
     SEED("seed", "a whole number from 0 to 9000000000000000000", "start of every random draw"),
+    KEEP_RESULTS(
+            "keep_results",
+            "a whole number from 0 to 100000",
+            "how many dated results stay in out, the newest; 0 keeps all"),
     SHOW_PEOPLE("show_people", "true or false", "whether figures about people are computed and shown"),
     WALL_COPY("wall_copy", "true or false", "whether a page without wages, costs and names is written too"),
     POLICY_RULE(

@@ -64,7 +64,8 @@ public final class ReadSettings {
                 file.disclosure(Key.SHOW_PEOPLE, absent.people()),
                 file.disclosure(Key.WALL_COPY, absent.wallCopy()),
                 file.whole(Key.SEED, 0, 9_000_000_000_000_000_000L, absent.seed()),
-                money(file, absent.money()));
+                money(file, absent.money()),
+                (int) file.whole(Key.KEEP_RESULTS, 0, 100_000, absent.keepResults()));
     }
 
     private static MoneyRules money(SettingsFile file, MoneyRules absent) {

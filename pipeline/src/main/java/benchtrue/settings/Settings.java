@@ -25,6 +25,7 @@ import java.util.TreeMap;
  * @param wallCopy whether a review without wages, costs and names is written
  * @param seed of every random draw
  * @param money how the shop reckons its costs
+ * @param keepResults how many dated results stay in {@code out}, 0 for all
  */
 public record Settings(
         String currency,
@@ -40,7 +41,8 @@ public record Settings(
         Disclosure people,
         Disclosure wallCopy,
         long seed,
-        MoneyRules money) {
+        MoneyRules money,
+        int keepResults) {
     /** Settings of a shop folder without {@code shop.toml}. */
     public static final Settings DEFAULTS = new Settings(
             "XXX",
@@ -56,9 +58,10 @@ public record Settings(
             Disclosure.HIDDEN,
             Disclosure.HIDDEN,
             1,
-            MoneyRules.DEFAULTS);
+            MoneyRules.DEFAULTS,
+            0);
 
-    /** Takes everything but the rules for costs, which keep their defaults. */
+    /** Takes everything but the rules for costs and how much is kept, which have their defaults. */
     public Settings(
             String currency,
             ZoneId zone,
@@ -87,7 +90,8 @@ public record Settings(
                 people,
                 wallCopy,
                 seed,
-                MoneyRules.DEFAULTS);
+                MoneyRules.DEFAULTS,
+                DEFAULTS.keepResults);
     }
 
     /** Returns every value by its key in {@code shop.toml}, amounts as text; rates that were not set are left out. */
@@ -105,6 +109,7 @@ public record Settings(
         values.put(Key.FALSE_DISCOVERY.path(), falseDiscovery);
         values.put(Key.RESAMPLES.path(), resamples);
         values.put(Key.SEED.path(), seed);
+        values.put(Key.KEEP_RESULTS.path(), keepResults);
         values.put(Key.SHOW_PEOPLE.path(), people == Disclosure.SHOWN);
         values.put(Key.WALL_COPY.path(), wallCopy == Disclosure.SHOWN);
         values.put(Key.POLICY_RULE.path(), Words.of(policy.rule()));

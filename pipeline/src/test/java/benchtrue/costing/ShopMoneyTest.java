@@ -50,7 +50,8 @@ class ShopMoneyTest {
                 people,
                 d.wallCopy(),
                 d.seed(),
-                rules);
+                rules,
+                d.keepResults());
     }
 
     private static ShopMoney money(ShopBuilder shop) {

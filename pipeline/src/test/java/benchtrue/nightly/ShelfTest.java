@@ -30,9 +30,7 @@ class ShelfTest {
     }
 
     private void run(Shelf shelf, LocalDate date, String text) throws IOException {
-        RunFolder run = RunFolder.begin(out, date + "-0123456789abcdef");
-        Files.writeString(run.path().resolve("result.txt"), text);
-        shelf.publish(date, run.seal());
+        shelf.publish(date, WholeRun.seal(out, date, text));
     }
 
     private String published(Shelf shelf, LocalDate date) throws IOException {
@@ -53,7 +51,6 @@ class ShelfTest {
         run(shelf, MAY, "first");
         run(shelf, MAY, "second");
         assertThat(published(shelf, MAY)).isEqualTo("second");
-        assertThat(names(out.resolve(".runs"))).hasSize(1);
         run(shelf, MAY, "third");
         assertThat(published(shelf, MAY)).isEqualTo("third");
     }
@@ -90,27 +87,13 @@ class ShelfTest {
     }
 
     @Test
-    void whatAStoppedRunLeftBehindIsClearedAndWhatOthersPutThereIsNot() throws IOException {
-        Shelf shelf = shelf("allowed");
-        run(shelf, MAY, "may");
-        RunFolder stopped = RunFolder.begin(out, JUNE + "-fedcba9876543210");
-        Files.createDirectories(stopped.path().resolve("charts"));
-        Files.writeString(stopped.path().resolve("charts/a.svg"), "half");
-        RunFolder neverLinked = RunFolder.begin(out, JUNE + "-0000000000000000");
-        neverLinked.seal();
-        Files.writeString(out.resolve("notes.txt"), "the owner's own");
-        assertThat(shelf.clear()).containsExactly("2026-06-30-fedcba9876543210.partial");
-        assertThat(names(out.resolve(".runs"))).containsExactly("2026-05-31-0123456789abcdef");
-        assertThat(published(shelf, MAY)).isEqualTo("may");
-        assertThat(names(out)).contains("notes.txt");
-    }
-
-    @Test
     void resultsAreTheOwnersAlone() throws IOException {
         RunFolder run = RunFolder.begin(out, MAY + "-0123456789abcdef");
         Files.createDirectories(run.path().resolve("charts"));
         Files.writeString(run.path().resolve("charts/a.svg"), "x");
         Path whole = run.seal();
+        assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(whole.getParent())))
+                .isEqualTo("rwx------");
         assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(whole)))
                 .isEqualTo("rwx------");
         assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(whole.resolve("charts/a.svg"))))

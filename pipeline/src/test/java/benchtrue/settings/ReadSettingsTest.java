@@ -47,6 +47,7 @@ class ReadSettingsTest {
                 false_discovery = 0.2
                 resamples = 500
                 seed = 7
+                keep_results = 400
                 show_people = true
                 wall_copy = true
                 [policy]
@@ -76,7 +77,8 @@ class ReadSettingsTest {
                         Disclosure.SHOWN,
                         Disclosure.SHOWN,
                         7,
-                        new MoneyRules(0.5, 135_000, 0.15, 0.9, 287_500)));
+                        new MoneyRules(0.5, 135_000, 0.15, 0.9, 287_500),
+                        400));
     }
 
     @Test

@@ -65,6 +65,7 @@ final class Program implements Runnable {
                 .addSubcommand(new NightlyCommand(console))
                 .addSubcommand(new CheckCommand(console))
                 .addSubcommand(new CloseCommand(console))
+                .addSubcommand(new VerifyCommand(console))
                 .addSubcommand(new SampleCommand(console))
                 .setOut(console.out())
                 .setErr(console.err())
@@ -93,7 +94,7 @@ final class Program implements Runnable {
 
     private int notUnderstood(ParameterException e, String[] arguments) {
         CommandLine line = e.getCommandLine();
-        console.err().println("benchtrue: " + e.getMessage());
+        console.err().println("benchtrue: error " + ExitCode.USAGE.number() + ": " + e.getMessage());
         if (!CommandLine.UnmatchedArgumentException.printSuggestions(e, console.err())) {
             line.usage(console.err());
         }
@@ -102,15 +103,17 @@ final class Program implements Runnable {
 
     private int stopped(Exception e, CommandLine line, ParseResult arguments) {
         if (e instanceof Refusal refusal) {
-            console.err().println("benchtrue: " + refusal.getMessage());
-            return refusal.exitCode().number();
+            int code = refusal.exitCode().number();
+            console.err().println("benchtrue: error " + code + ": " + refusal.getMessage());
+            return code;
         }
         return fault(e);
     }
 
     private int fault(Throwable e) {
         console.err()
-                .println("benchtrue: a fault of the program, not of your files. Nothing was published by this run.");
+                .println("benchtrue: error " + ExitCode.FAULT.number()
+                        + ": a fault of the program, not of your files. Nothing was published by this run.");
         e.printStackTrace(console.err());
         return ExitCode.FAULT.number();
     }

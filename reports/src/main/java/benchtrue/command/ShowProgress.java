@@ -24,9 +24,15 @@ final class ShowProgress implements Progress {
             drawn = true;
             err.print("\r" + padded("[" + bar + "] " + number + " of " + of + "  " + what));
         } else {
-            err.print("benchtrue: " + number + " of " + of + "  " + what + "\n");
+            err.println("benchtrue: stage " + number + "/" + of + ": " + what);
         }
         err.flush();
+    }
+
+    @Override
+    public void tells(String what) {
+        ends();
+        err.println("benchtrue: note: " + what);
     }
 
     /** Takes the bar away, so that what follows begins on an empty line. */

@@ -41,9 +41,7 @@ final class Summary {
         doubtful().ifPresent(lines::add);
         restated().ifPresent(lines::add);
         lines.add(balances());
-        if (!published.neverEnded().isEmpty()) {
-            lines.add("An earlier run was stopped before it published; what it left behind was cleared.");
-        }
+        lines.addAll(published.notes());
         lines.add("Results: " + published.folder());
         return lines;
     }

@@ -49,9 +49,12 @@ class NightlyTest {
     }
 
     private int run(String command, String... more) {
+        return program(Stream.concat(Stream.of(command, "--shop", shop.toString()), Stream.of(more))
+                .toArray(String[]::new));
+    }
+
+    private int program(String... arguments) {
         Clock clock = Clock.fixed(Instant.parse("2026-11-01T02:00:00Z"), ZoneOffset.UTC);
-        String[] arguments = Stream.concat(Stream.of(command, "--shop", shop.toString()), Stream.of(more))
-                .toArray(String[]::new);
         return new Program(new PrintWriter(out), new PrintWriter(err), false, clock, Map.of()).run(arguments);
     }
 
@@ -74,9 +77,13 @@ class NightlyTest {
         assertThat(out.toString()).isEmpty();
         Path results = shop.resolve("out");
         if (Files.exists(results)) {
-            try (Stream<Path> left = Files.walk(results)) {
-                assertThat(left.filter(Files::isRegularFile)).isEmpty();
+            try (Stream<Path> left = Files.list(results)) {
+                assertThat(left.map(file -> file.getFileName().toString())).isSubsetOf(".last", ".runs");
             }
+            assertThat(results.resolve(".runs"))
+                    .satisfiesAnyOf(
+                            runs -> assertThat(runs).doesNotExist(),
+                            runs -> assertThat(runs).isEmptyDirectory());
         }
     }
 
@@ -104,7 +111,7 @@ class NightlyTest {
                 .asString()
                 .isEqualTo("Benchtrue: reviewed to Oct 31, 2026.");
         assertThat(out.toString()).contains("balances hold").contains(results.toString());
-        assertThat(err.toString().lines()).first().asString().isEqualTo("benchtrue: 1 of 7  Reading the exports");
+        assertThat(err.toString().lines()).first().asString().isEqualTo("benchtrue: stage 1/7: Reading the exports");
     }
 
     @Test
@@ -144,6 +151,18 @@ class NightlyTest {
     }
 
     @Test
+    void aPublishedResultIsVerifiedAndAChangedOneIsNot() throws IOException {
+        assertThat(nightly("--quiet")).isZero();
+        String result = shop.resolve("out/latest").toString();
+        assertThat(program("verify", result)).isZero();
+        assertThat(out.toString()).contains("as the run wrote it");
+        Files.writeString(shop.resolve("out/latest/digest.txt"), "changed");
+        assertThat(program("verify", result)).isEqualTo(65);
+        assertThat(err.toString()).contains("digest.txt was changed");
+        assertThat(program("verify", shop.toString())).isEqualTo(66);
+    }
+
+    @Test
     void anEmptyShopFolderEndsWith66() throws IOException {
         shop = Files.createDirectories(folder.resolve("empty"));
         assertRefused(66, "exports", "found no such folder");
@@ -173,6 +192,9 @@ class NightlyTest {
         String text = Files.readString(file);
         Files.writeString(file, text.replaceFirst("work_date", "work_dat"));
         assertRefused(65, file.getFileName().toString(), "work_dat", "work_date");
+        Files.writeString(file, text);
+        assertThat(nightly("--quiet")).isZero();
+        assertThat(err.toString()).contains("note: The run before this one, to 2026-10-31, ended with 65: ");
     }
 
     @Test
