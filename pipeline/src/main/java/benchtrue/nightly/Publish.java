@@ -72,22 +72,37 @@ final class Publish {
         for (Report report : reports) {
             report.write(review, folder);
         }
-        text(folder.resolve("digest.txt"), whatChanged(review));
+        Optional<Shelf.Result> earlier =
+                shelf.before(LocalDate.ofEpochDay(review.ledger().asOf()));
+        text(folder.resolve("digest.txt"), whatChanged(review, earlier));
         text(
                 folder.resolve(RunRecord.FILE),
-                RunRecord.text(version, review, inputs.files(), RunFolder.digests(folder)));
+                RunRecord.text(version, review, inputs.files(), comparedWith(earlier), RunFolder.digests(folder)));
     }
 
-    private String whatChanged(Review review) throws IOException {
-        LocalDate date = LocalDate.ofEpochDay(review.ledger().asOf());
-        Optional<Shelf.Result> earlier = shelf.before(date);
+    /** A damaged earlier result is no reason to go without tonight's. */
+    private static String whatChanged(Review review, Optional<Shelf.Result> earlier) {
         WhatChanged changes = new WhatChanged(review);
         if (earlier.isEmpty()) {
             return changes.first();
         }
-        return changes.since(
-                (int) earlier.get().asOf().toEpochDay(),
-                new ReadFindings().read(earlier.get().folder()));
+        int day = (int) earlier.get().asOf().toEpochDay();
+        try {
+            return changes.since(day, new ReadFindings().read(earlier.get().folder()));
+        } catch (IOException damaged) {
+            return changes.sinceUnreadable(day);
+        }
+    }
+
+    private List<FileDigest> comparedWith(Optional<Shelf.Result> earlier) throws IOException {
+        List<FileDigest> compared = new ArrayList<>();
+        if (earlier.isPresent()) {
+            Path findings = earlier.get().folder().resolve("findings.csv");
+            if (Files.isReadable(findings)) {
+                compared.add(FileDigest.of(out, findings));
+            }
+        }
+        return compared;
     }
 
     private static void text(Path file, String text) throws IOException {

@@ -19,13 +19,19 @@ final class RunRecord {
     private RunRecord() {}
 
     /** Returns the record's text. */
-    static String text(String version, Review review, List<FileDigest> inputs, List<FileDigest> outputs) {
+    static String text(
+            String version,
+            Review review,
+            List<FileDigest> inputs,
+            List<FileDigest> comparedWith,
+            List<FileDigest> outputs) {
         Map<String, Object> record = new LinkedHashMap<>();
         record.put("program", "benchtrue");
         record.put("version", version);
         record.put("as_of", LocalDate.ofEpochDay(review.ledger().asOf()).toString());
         record.put("settings", review.settings().byKey());
         record.put("inputs", files(inputs));
+        record.put("compared_with", files(comparedWith));
         record.put("counts", counts(review));
         record.put("missing_tables", List.copyOf(new TreeSet<>(review.ledger().missing())));
         record.put(

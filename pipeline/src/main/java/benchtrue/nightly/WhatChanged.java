@@ -45,8 +45,17 @@ final class WhatChanged {
 
     /** Returns the text of a first result. */
     String first() {
+        return alone("No earlier result to compare with.");
+    }
+
+    /** Returns the text after an earlier result that can't be read. */
+    String sinceUnreadable(int earlierDay) {
+        return alone("The findings of " + figures.day(earlierDay) + " can't be read, so nothing is compared.");
+    }
+
+    private String alone(String why) {
         List<String> lines = new ArrayList<>();
-        lines.add(heading() + " No earlier result to compare with.");
+        lines.add(heading() + " " + why);
         standing(lines);
         return String.join("\n", lines) + "\n";
     }

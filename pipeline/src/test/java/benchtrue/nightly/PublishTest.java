@@ -134,4 +134,14 @@ class PublishTest {
                         "  refret: now under-quoted, was on the mark; 1.61 hours per quoted hour over 8 jobs,"
                                 + " was 1.01 over 8.");
     }
+
+    @Test
+    void anEarlierResultThatCannotBeReadDoesNotCostTonights() throws IOException {
+        Path earlier = publish(review("2026-09-30", 8), inputs("a"));
+        Files.writeString(earlier.resolve("findings.csv"), "saved by something else\n1\n");
+        Path folder = publish(review("2026-10-31", 8), inputs("a"));
+        assertThat(Files.readString(folder.resolve("digest.txt")))
+                .contains("The findings of 30 Sep 2026 can't be read, so nothing is compared.");
+        assertThat(Files.readString(folder.resolve("run.json"))).contains("\"2026-09-30/findings.csv\"");
+    }
 }
