@@ -2,6 +2,15 @@ package benchtrue.nightly;
 
 /** Hears how far a run is. */
 public interface Progress {
+    /** Nobody listens. */
+    Progress UNHEARD = new Progress() {
+        @Override
+        public void begins(int number, int of, String what) {}
+
+        @Override
+        public void tells(String what) {}
+    };
+
     /**
      * Hears that a stage begins.
      *

@@ -60,7 +60,7 @@ class CloseMonthTest {
     }
 
     private List<Restatement> restatements() {
-        return new Night(List.of(), (number, of, what) -> {}, Clock.systemUTC(), "test")
+        return new Night(List.of(), Progress.UNHEARD, Clock.systemUTC(), "test")
                 .run(shop, Settings.DEFAULTS, AS_OF)
                 .review()
                 .restatements();
