@@ -3,6 +3,7 @@ package benchtrue.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchtrue.nightly.Night;
+import benchtrue.nightly.Progress;
 import benchtrue.page.WritePage;
 import benchtrue.settings.ReadSettings;
 import benchtrue.workbook.WriteWorkbook;
@@ -58,11 +59,7 @@ class FiguresAgreeTest {
                 Files.copy(file, shop.resolve(SAMPLE.relativize(file).toString()));
             }
         }
-        results = new Night(
-                        List.of(new WriteWorkbook(), new WritePage()),
-                        (number, of, what) -> {},
-                        Clock.systemUTC(),
-                        "test")
+        results = new Night(List.of(new WriteWorkbook(), new WritePage()), Progress.UNHEARD, Clock.systemUTC(), "test")
                 .run(shop, new ReadSettings().read(shop), (int)
                         LocalDate.of(2026, 10, 31).toEpochDay())
                 .folder();
