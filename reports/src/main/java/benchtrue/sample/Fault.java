@@ -33,6 +33,7 @@ enum Fault {
     BEFORE_OPENED(true),
     UNKNOWN_LINE(true),
     DOUBLE_ENTRY(true),
+    FINER_THAN_A_SECOND(true),
     NO_LINES(true),
     ALL_DECLINED(true);
 

@@ -50,7 +50,8 @@ final class FaultRows {
             case MISSING_LINE_KEY -> shelf.lines().writeFaulty(ticket, "", "nut-replace", "1.75");
             case MISSING_TECHNICIAN -> shelf.time().write(Typed.of(ticket, "", day, "1.25"), day);
             case UNKNOWN_TICKET -> shelf.time().write(Typed.of(NOBODY, "Wren", day, "1.25"), day);
-            case NEAR_MISS_TICKET -> shelf.time().write(Typed.of(ticket.replace('B', 'b'), "Wren", day, "1.25"), day);
+            case NEAR_MISS_TICKET ->
+                shelf.time().write(Typed.of(nearly(ticket, visit.index()), "Wren", day, "1.25"), day);
             case LINE_OF_UNKNOWN_TICKET -> shelf.lines().writeFaulty(NOBODY, "" + visit.index(), "nut-replace", "1.75");
             case PART_OF_UNKNOWN_TICKET -> shelf.parts().writeFaulty(NOBODY, 1, "12.5", day);
             case NEGATIVE_HOURS -> shelf.time().write(Typed.of(ticket, "Wren", day, "-1.37"), day);
@@ -69,6 +70,15 @@ final class FaultRows {
             default -> throw new IllegalStateException(fault + " needs a visit of its own");
         }
         return true;
+    }
+
+    /** Returns a ticket's key as it is mistyped: in small letters, without its hyphen, or with a zero too many. */
+    private static String nearly(String ticket, int index) {
+        return switch (index % 3) {
+            case 0 -> ticket.replace('B', 'b');
+            case 1 -> ticket.replace("-", "") + " ";
+            default -> ticket.replace("-", "-0");
+        };
     }
 
     private boolean plantCounting(Fault fault, Worked worked) throws IOException {
@@ -93,6 +103,7 @@ final class FaultRows {
             case AFTER_CLOSE -> count(worked, entry.dated(text(worked.closed() + 4)), worked.closed() + 4, HOUR / 2);
             case BEFORE_OPENED -> count(worked, entry.dated(text(visit.opened() - 5)), visit.opened() - 5, HOUR / 2);
             case UNKNOWN_LINE -> count(worked, entry("1", entry).onLine("9"), whole.day(), HOUR);
+            case FINER_THAN_A_SECOND -> count(worked, entry("0.3335", entry), whole.day(), HOUR / 3 + 1);
             case DOUBLE_ENTRY -> {
                 count(worked, entry, whole.day(), HOUR / 2);
                 count(worked, entry, whole.day(), HOUR / 2);

@@ -87,7 +87,17 @@ final class SampleMeetsPipelineTest {
                 .containsEntry("time-before-opening", planted.get("before-opened"))
                 .containsEntry("unknown-line", planted.get("unknown-line"))
                 .containsKey("quoted-before-first-book");
+        assertThat(lostInRounding(found)).as("0.3335 h is 1,200.6 s").isNotZero();
         assertThat(notices.get("hours-equal-quote")).isGreaterThanOrEqualTo(planted.get("copied quote"));
+    }
+
+    private static long lostInRounding(Reconciled found) {
+        return found.balances().stream()
+                .filter(balance -> balance.name().equals("hours"))
+                .flatMap(balance -> balance.terms().stream())
+                .filter(term -> term.name().equals("lost in rounding"))
+                .mapToLong(Balance.Term::amount)
+                .sum();
     }
 
     private static long rows(Reconciled found, String table, String fate) {
