@@ -1,6 +1,7 @@
 package benchtrue.revision;
 
 import benchtrue.findings.Verdict;
+import benchtrue.settings.Policy;
 import benchtrue.settings.Settings;
 import benchtrue.shop.Absent;
 import benchtrue.shop.RepairType;
@@ -21,6 +22,29 @@ record GuardRails(long seconds, List<String> reasons) {
 
     GuardRails {
         reasons = List.copyOf(reasons);
+    }
+
+    /** Returns the least hours one revision may go down to. */
+    static long lowest(RepairType type, Policy policy) {
+        long step = (long) StrictMath.ceil(type.bookSeconds() * (1 - policy.largestStep()));
+        return Math.max(step, Absent.has(type.leastSeconds()) ? type.leastSeconds() : 0);
+    }
+
+    /** Returns the most hours one revision may go up to: the step's end, or what the shortest safe hours need. */
+    static long highest(RepairType type, Policy policy) {
+        long step = (long) StrictMath.floor(type.bookSeconds() * (1 + policy.largestStep()));
+        return Absent.has(type.leastSeconds()) && type.leastSeconds() > step
+                ? HourGrid.atLeast(type.leastSeconds())
+                : step;
+    }
+
+    static Grounds.Shortening shortening(RepairType type, Verdict verdict) {
+        if (verdict == Verdict.TOO_FEW_JOBS || type.bookSeconds() <= 0) {
+            return Grounds.Shortening.NO_CHANGE;
+        }
+        boolean unsafe = !type.hazards().isEmpty()
+                || (!Absent.has(type.leastSeconds()) && NEED_LEAST_HOURS.contains(type.family()));
+        return unsafe ? Grounds.Shortening.OWNER_ONLY : Grounds.Shortening.MAY;
     }
 
     static GuardRails of(RepairType type, Verdict verdict, double factor, Settings settings) {

@@ -3,6 +3,7 @@ package benchtrue.revision;
 import benchtrue.costing.CostedLines;
 import benchtrue.findings.Findings;
 import benchtrue.findings.RepairFinding;
+import benchtrue.findings.UsualJob;
 import benchtrue.reconcile.Ledger;
 import benchtrue.settings.Settings;
 import benchtrue.shop.Hours;
@@ -22,14 +23,17 @@ public final class ProposeRevision {
             Optional<RepairType> today = ledger.books()
                     .inForce(ledger.asOf())
                     .type(ledger.repairTypes().name(finding.repairType()));
-            today.ifPresent(type -> changes.add(change(type, finding, past, costs.shopRate(), settings)));
+            Optional<UsualJob> usual = findings.usualJobs().stream()
+                    .filter(job -> job.repairType() == finding.repairType())
+                    .findFirst();
+            Target target = Target.of(finding, usual, past, settings.policy());
+            today.ifPresent(type -> changes.add(change(type, finding, target, past, costs.shopRate(), settings)));
         }
         return new Revision(changes);
     }
 
     private static ProposedChange change(
-            RepairType type, RepairFinding finding, PastJobs past, long shopRate, Settings settings) {
-        Target target = Target.of(finding, past, settings.policy());
+            RepairType type, RepairFinding finding, Target target, PastJobs past, long shopRate, Settings settings) {
         GuardRails railed = GuardRails.of(type, finding.verdict(), target.factor(), settings);
         long price = Price.of(type, railed.seconds(), shopRate, settings.policy());
         double bookHours = Hours.of(type.bookSeconds());
@@ -45,6 +49,19 @@ public final class ProposeRevision {
                 past.within(finding.repairType(), after),
                 (long) StrictMath.rint((price - type.bookLabour()) * jobsAYear),
                 finding.lines() == 0 ? "no finished job yet" : target.basis(),
-                String.join("; ", railed.reasons()));
+                String.join("; ", railed.reasons()),
+                grounds(type, finding, target, jobsAYear, settings));
+    }
+
+    private static Grounds grounds(
+            RepairType type, RepairFinding finding, Target target, double jobsAYear, Settings settings) {
+        return new Grounds(
+                target.mean(),
+                target.usual(),
+                target.spread(),
+                jobsAYear,
+                GuardRails.lowest(type, settings.policy()),
+                GuardRails.highest(type, settings.policy()),
+                GuardRails.shortening(type, finding.verdict()));
     }
 }

@@ -13,6 +13,7 @@ package benchtrue.revision;
  * @param annualEffect money a year at today's volume, ten-thousandths
  * @param basis what the proposal stands on, in words
  * @param heldBecause why it is held or limited, in words; empty where it is not
+ * @param grounds the figures behind it
  */
 public record ProposedChange(
         int repairType,
@@ -24,4 +25,5 @@ public record ProposedChange(
         double coverageAfter,
         long annualEffect,
         String basis,
-        String heldBecause) {}
+        String heldBecause,
+        Grounds grounds) {}

@@ -10,6 +10,7 @@ import benchtrue.findings.RepairFinding;
 import benchtrue.findings.Verdict;
 import benchtrue.hours.SplitHours;
 import benchtrue.reconcile.Ledger;
+import benchtrue.revision.Grounds;
 import benchtrue.revision.ProposedChange;
 import benchtrue.revision.Revision;
 import benchtrue.settings.Settings;
@@ -81,8 +82,11 @@ class WriteTablesTest {
                     Verdict.UNDER_QUOTED,
                     "2 jobs took 1.36 hours per quoted hour, more than chance explains.")));
 
+    private static final Grounds GROUNDS = new Grounds(1, 1, 0.3, 10, 4_050, 36_000, Grounds.Shortening.MAY);
+
     private static final Revision REVISION = new Revision(List.of(
-            new ProposedChange(0, 5_400, 5_400, 1_500_000, 1_500_000, Double.NaN, Double.NaN, 0, "", "too few jobs"),
+            new ProposedChange(
+                    0, 5_400, 5_400, 1_500_000, 1_500_000, Double.NaN, Double.NaN, 0, "", "too few jobs", GROUNDS),
             new ProposedChange(
                     1,
                     28_800,
@@ -93,7 +97,8 @@ class WriteTablesTest {
                     0.25,
                     16_000_000,
                     "60 % of jobs fit",
-                    "at most 25 %; the rest, to 10.8 h, is carried forward")));
+                    "at most 25 %; the rest, to 10.8 h, is carried forward",
+                    GROUNDS)));
 
     private void write(Ledger ledger) throws IOException {
         Settings settings = Settings.DEFAULTS;
