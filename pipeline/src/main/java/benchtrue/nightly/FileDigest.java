@@ -15,11 +15,11 @@ import java.util.HexFormat;
  * @param bytes how long it is
  * @param sha256 SHA-256 of its bytes, in hexadecimal (FIPS 180-4)
  */
-record FileDigest(String file, long bytes, String sha256) {
+public record FileDigest(String file, long bytes, String sha256) {
     private static final int ROOM = 1 << 16;
 
     /** Reads a file below a folder. */
-    static FileDigest of(Path folder, Path file) throws IOException {
+    public static FileDigest of(Path folder, Path file) throws IOException {
         MessageDigest digest = digester();
         byte[] buffer = new byte[ROOM];
         long bytes = 0;

@@ -4,6 +4,7 @@ package benchtrue.revision;
  * What a proposal stands on, so that a spreadsheet can work it out again under another policy. Factors are hours per hour
  * of today's book; NaN without jobs.
  *
+ * @param askedFactor what the shop's policy asks for, before any guard rail
  * @param meanFactor what such jobs take on average, putting right included
  * @param usualFactor half of such jobs take more, half less
  * @param spread standard deviation of ln(hours) of one job about the usual
@@ -13,6 +14,7 @@ package benchtrue.revision;
  * @param shortening whether the program may propose fewer hours than today's
  */
 public record Grounds(
+        double askedFactor,
         double meanFactor,
         double usualFactor,
         double spread,

@@ -3,71 +3,42 @@ package benchtrue.revision;
 import benchtrue.hours.JobLines;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Hours;
-import benchtrue.shop.LineState;
 import benchtrue.shop.Tickets;
 import benchtrue.statistics.Quantile;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 
-/**
- * Hours per quoted hour of the judged jobs of each repair type, ascending, and how many hours a year the type is quoted.
- * Where at least {@value #ENOUGH} jobs have hours surely their own, only those count: dealt hours scatter too little.
- */
+/** Hours per quoted hour of the jobs of each repair type that tell, ascending, and how many hours a year it is quoted. */
 final class PastJobs {
-    private static final int ENOUGH = 8;
     private static final int YEAR = 365;
-    private final JobLines jobs;
-    private final int[] beside;
-    private final List<double[]> ratios = new ArrayList<>();
+    private final List<double[]> ratios;
     private final double[] yearlyHours;
 
     PastJobs(JobLines jobs) {
-        this.jobs = jobs;
-        beside = new int[jobs.ledger().tickets().size()];
-        yearlyHours = new double[jobs.ledger().repairTypes().size()];
-        List<List<Integer>> rows = new ArrayList<>();
-        IntStream.range(0, yearlyHours.length).forEach(type -> rows.add(new ArrayList<>()));
+        FitEvidence evidence = FitEvidence.of(jobs);
+        int types = jobs.ledger().repairTypes().size();
+        yearlyHours = new double[types];
+        List<List<Double>> found = new ArrayList<>();
+        IntStream.range(0, types).forEach(type -> found.add(new ArrayList<>()));
         for (int line = 0; line < jobs.size(); line++) {
-            if (jobs.state(line) == LineState.CLOSED || jobs.state(line) == LineState.OPEN) {
-                beside[ticket(line)]++;
+            int type = jobs.ledger().lines().repairType(line);
+            if (evidence.counts(line)) {
+                found.get(type).add(Hours.of(jobs.actualSeconds(line)) / jobs.todayQuotedHours(line));
             }
-            if (jobs.judged(line) && jobs.todayQuotedHours(line) > 0) {
-                rows.get(jobs.ledger().lines().repairType(line)).add(line);
-            }
-        }
-        rows.forEach(this::addType);
-    }
-
-    private void addType(List<Integer> lines) {
-        double[] own = ratios(lines, this::ownHours);
-        ratios.add(own.length >= ENOUGH ? own : ratios(lines, line -> true));
-        for (int line : lines) {
-            if (ended(ticket(line)) > jobs.ledger().asOf() - YEAR) {
-                yearlyHours[jobs.ledger().lines().repairType(line)] += jobs.todayQuotedHours(line);
+            if (evidence.judged(line) && ended(jobs, line) > jobs.ledger().asOf() - YEAR) {
+                yearlyHours[type] += jobs.todayQuotedHours(line);
             }
         }
+        ratios = found.stream()
+                .map(rows -> Quantile.sorted(
+                        rows.stream().mapToDouble(Double::doubleValue).toArray()))
+                .toList();
     }
 
-    private double[] ratios(List<Integer> lines, IntPredicate counted) {
-        return Quantile.sorted(lines.stream()
-                .mapToInt(Integer::intValue)
-                .filter(counted)
-                .mapToDouble(line -> Hours.of(jobs.actualSeconds(line)) / jobs.todayQuotedHours(line))
-                .toArray());
-    }
-
-    private boolean ownHours(int line) {
-        return jobs.splitSeconds(line) == 0 || beside[ticket(line)] == 1;
-    }
-
-    private int ticket(int line) {
-        return jobs.ledger().lines().ticket(line);
-    }
-
-    private int ended(int ticket) {
+    private static int ended(JobLines jobs, int line) {
         Tickets tickets = jobs.ledger().tickets();
+        int ticket = jobs.ledger().lines().ticket(line);
         return Absent.firstOf(tickets.closed(ticket), tickets.opened(ticket));
     }
 

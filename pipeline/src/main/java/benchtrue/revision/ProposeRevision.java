@@ -56,6 +56,7 @@ public final class ProposeRevision {
     private static Grounds grounds(
             RepairType type, RepairFinding finding, Target target, double jobsAYear, Settings settings) {
         return new Grounds(
+                target.factor(),
                 target.mean(),
                 target.usual(),
                 target.spread(),

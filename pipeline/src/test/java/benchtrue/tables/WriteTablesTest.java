@@ -82,7 +82,7 @@ class WriteTablesTest {
                     Verdict.UNDER_QUOTED,
                     "2 jobs took 1.36 hours per quoted hour, more than chance explains.")));
 
-    private static final Grounds GROUNDS = new Grounds(1, 1, 0.3, 10, 4_050, 36_000, Grounds.Shortening.MAY);
+    private static final Grounds GROUNDS = new Grounds(1, 1, 1, 0.3, 10, 4_050, 36_000, Grounds.Shortening.MAY);
 
     private static final Revision REVISION = new Revision(List.of(
             new ProposedChange(

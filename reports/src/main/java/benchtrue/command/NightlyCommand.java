@@ -10,6 +10,7 @@ import benchtrue.page.WritePage;
 import benchtrue.settings.Settings;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Figures;
+import benchtrue.workbook.WriteRevisionWorkbook;
 import benchtrue.workbook.WriteWorkbook;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,7 +28,8 @@ import picocli.CommandLine.Mixin;
         mixinStandardHelpOptions = true,
         versionProvider = Program.Version.class)
 final class NightlyCommand implements Callable<Integer> {
-    private static final List<Report> REPORTS = List.of(new DrawCharts(), new WriteWorkbook(), new WritePage());
+    private static final List<Report> REPORTS =
+            List.of(new DrawCharts(), new WriteWorkbook(), new WriteRevisionWorkbook(), new WritePage());
 
     @Mixin
     private ShopOption shop;

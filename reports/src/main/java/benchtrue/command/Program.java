@@ -64,6 +64,7 @@ final class Program implements Runnable {
         CommandLine line = new CommandLine(this)
                 .addSubcommand(new NightlyCommand(console))
                 .addSubcommand(new CheckCommand(console))
+                .addSubcommand(new AdoptCommand(console))
                 .addSubcommand(new CloseCommand(console))
                 .addSubcommand(new VerifyCommand(console))
                 .addSubcommand(new SampleCommand(console))

@@ -3,6 +3,8 @@ package benchtrue.workbook;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Hours;
 import benchtrue.shop.Money;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 
 /** Hours, money and days as a spreadsheet's numbers; NaN where not recorded. */
 final class Amounts {
@@ -21,5 +23,28 @@ final class Amounts {
 
     static double serial(int day) {
         return Absent.has(day) ? day + SERIAL_OF_1970 : Double.NaN;
+    }
+
+    /** Returns hours of a cell as whole seconds. */
+    static long seconds(double hours) {
+        return Hours.seconds(BigDecimal.valueOf(hours));
+    }
+
+    /** Returns an amount of a cell as ten-thousandths. */
+    static long tenThousandths(double amount) {
+        return Money.of(BigDecimal.valueOf(amount));
+    }
+
+    /** Returns a cell's date as a day. */
+    static int day(double serial) {
+        return (int) Math.floor(serial) - SERIAL_OF_1970;
+    }
+
+    /** Returns a number as it is typed. */
+    static String plain(double value) {
+        return BigDecimal.valueOf(value)
+                .setScale(4, RoundingMode.HALF_EVEN)
+                .stripTrailingZeros()
+                .toPlainString();
     }
 }

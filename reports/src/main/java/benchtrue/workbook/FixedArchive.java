@@ -5,12 +5,19 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.time.ZoneOffset;
 import java.util.Collections;
+import java.util.Date;
+import java.util.Optional;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
+import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.ss.usermodel.Workbook;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** Packs a workbook with one fixed time on every part, so that the same review gives the same bytes. */
 final class FixedArchive {
@@ -46,5 +53,14 @@ final class FixedArchive {
                 archive.closeEntry();
             }
         }
+    }
+
+    /** The archive tells the as-of date, never the clock. */
+    static void date(XSSFWorkbook workbook, int asOf) {
+        Instant day = LocalDate.ofEpochDay(asOf).atStartOfDay(ZoneOffset.UTC).toInstant();
+        POIXMLProperties.CoreProperties properties = workbook.getProperties().getCoreProperties();
+        properties.setCreated(Optional.of(Date.from(day)));
+        properties.setModified(Optional.of(Date.from(day)));
+        properties.setCreator("Benchtrue");
     }
 }

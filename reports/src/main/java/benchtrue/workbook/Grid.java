@@ -33,6 +33,12 @@ final class Grid {
         return this;
     }
 
+    /** Leaves a cell for the owner to fill. */
+    Grid empty(Look.Kind kind) {
+        next(kind);
+        return this;
+    }
+
     Grid text(String text, Look.Kind kind) {
         if (!text.isEmpty()) {
             next(kind).setCellValue(text);

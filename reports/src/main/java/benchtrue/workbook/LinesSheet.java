@@ -8,7 +8,6 @@ import benchtrue.shop.Hours;
 import benchtrue.shop.QuotedLines;
 import benchtrue.shop.Tickets;
 import benchtrue.shop.Words;
-import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.apache.poi.ss.usermodel.Sheet;
@@ -53,27 +52,7 @@ final class LinesSheet {
         jobs = review.jobs();
         costs = review.costs();
         ledger = review.ledger();
-        shown = newest(jobs);
-    }
-
-    /** Returns the rows shown, in the order of the ledger. */
-    private static int[] newest(JobLines jobs) {
-        Tickets tickets = jobs.ledger().tickets();
-        QuotedLines lines = jobs.ledger().lines();
-        if (jobs.size() <= MOST_LINES) {
-            return IntStream.range(0, jobs.size()).toArray();
-        }
-        int[] opened = IntStream.range(0, jobs.size())
-                .map(line -> tickets.opened(lines.ticket(line)))
-                .toArray();
-        int[] sorted = opened.clone();
-        Arrays.sort(sorted);
-        int since = sorted[jobs.size() - MOST_LINES];
-        int later = (int) Arrays.stream(opened).filter(day -> day > since).count();
-        int[] room = {MOST_LINES - later};
-        return IntStream.range(0, jobs.size())
-                .filter(line -> opened[line] > since || (opened[line] == since && room[0]-- > 0))
-                .toArray();
+        shown = NewestLines.of(jobs, IntStream.range(0, jobs.size()).toArray(), MOST_LINES);
     }
 
     /** Returns whether every line is on the sheet, so that formulas over it give the shop's whole figures. */

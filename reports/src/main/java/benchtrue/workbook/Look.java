@@ -1,6 +1,7 @@
 package benchtrue.workbook;
 
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.CellStyle;
@@ -27,7 +28,10 @@ final class Look {
         MONEY("#,##0.00"),
         WHOLE_MONEY("#,##0"),
         DATE("yyyy-mm-dd"),
-        INPUT("#,##0.00");
+        INPUT("#,##0.00"),
+        ENTRY("@"),
+        ENTRY_HOURS("#,##0.00"),
+        ENTRY_DATE("yyyy-mm-dd");
 
         private final String format;
 
@@ -55,7 +59,8 @@ final class Look {
         split.setItalic(true);
         split.setColor(IndexedColors.GREY_80_PERCENT.getIndex());
         styles.get(Kind.SPLIT_HOURS).setFont(split);
-        input(styles.get(Kind.INPUT));
+        List.of(Kind.INPUT, Kind.ENTRY, Kind.ENTRY_HOURS, Kind.ENTRY_DATE).forEach(kind -> input(styles.get(kind)));
+        styles.get(Kind.ENTRY).setWrapText(true);
     }
 
     private static void heading(Workbook workbook, CellStyle style) {
@@ -68,7 +73,9 @@ final class Look {
         style.setBorderBottom(BorderStyle.MEDIUM);
     }
 
+    /** Cells that the owner fills are yellow and unlocked. */
     private static void input(CellStyle style) {
+        style.setLocked(false);
         style.setFillForegroundColor(IndexedColors.LEMON_CHIFFON.getIndex());
         style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
         style.setBorderBottom(BorderStyle.THIN);

@@ -4,12 +4,6 @@ import benchtrue.nightly.Report;
 import benchtrue.nightly.Review;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.Instant;
-import java.time.LocalDate;
-import java.time.ZoneOffset;
-import java.util.Date;
-import java.util.Optional;
-import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
@@ -21,7 +15,7 @@ public final class WriteWorkbook implements Report {
     public void write(Review review, Path folder) throws IOException {
         try (XSSFWorkbook whole = new XSSFWorkbook();
                 SXSSFWorkbook streamed = fill(whole, review)) {
-            date(whole, review.ledger().asOf());
+            FixedArchive.date(whole, review.ledger().asOf());
             FixedArchive.write(streamed, folder.resolve("review.xlsx"));
         }
     }
@@ -37,14 +31,5 @@ public final class WriteWorkbook implements Report {
         SXSSFWorkbook streamed = new SXSSFWorkbook(whole, ROWS_IN_MEMORY);
         lines.write(streamed.getSheet(LinesSheet.NAME), look);
         return streamed;
-    }
-
-    /** The archive tells the as-of date, never the clock. */
-    private static void date(XSSFWorkbook workbook, int asOf) {
-        Instant day = LocalDate.ofEpochDay(asOf).atStartOfDay(ZoneOffset.UTC).toInstant();
-        POIXMLProperties.CoreProperties properties = workbook.getProperties().getCoreProperties();
-        properties.setCreated(Optional.of(Date.from(day)));
-        properties.setModified(Optional.of(Date.from(day)));
-        properties.setCreator("Benchtrue");
     }
 }

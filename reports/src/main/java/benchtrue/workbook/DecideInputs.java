@@ -1,0 +1,72 @@
+package benchtrue.workbook;
+
+import benchtrue.nightly.Review;
+import benchtrue.settings.Policy;
+import benchtrue.shop.Money;
+import java.time.LocalDate;
+import org.apache.poi.ss.usermodel.Name;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+
+/** The head of the sheet: what it is for, and the inputs that everything below follows. */
+final class DecideInputs {
+    private static final int FIRST_INPUT_ROW = 4;
+
+    /** The named cells, in the order of their rows. */
+    enum Input {
+        SHOP_RATE("ShopRate", "Shop rate (money a bench hour)"),
+        COVERAGE_POLICY("CoveragePolicy", "Share of jobs that should fit the quote"),
+        POLICY_RULE("PolicyRule", "What is asked for: larger (of mean and fit), break-even or coverage"),
+        PRICE_STEP("PriceStep", "Prices are rounded to"),
+        TOLERANCE("Tolerance", "Leave the book where it is this near"),
+        DRAFT_DIGEST("DraftDigest", "Draft (do not change)");
+
+        private final String name;
+        private final String words;
+
+        Input(String name, String words) {
+            this.name = name;
+            this.words = words;
+        }
+
+        String title() {
+            return name;
+        }
+    }
+
+    private final Review review;
+    private final String draft;
+
+    DecideInputs(Review review, String draft) {
+        this.review = review;
+        this.draft = draft;
+    }
+
+    void write(XSSFSheet sheet, Grid grid) {
+        String asOf = LocalDate.ofEpochDay(review.ledger().asOf()).toString();
+        grid.row(1).text("Next price book, drafted on " + asOf + ": you decide row by row", Look.Kind.TITLE);
+        grid.row(2)
+                .text(
+                        "Fill the yellow cells: take, keep (with a reason and a date) or own (with your hours); an empty row stays"
+                                + " as it is. Save as .xlsx, then: benchtrue adopt --shop DIR price-book-revision.xlsx --effective DATE");
+        Policy policy = review.settings().policy();
+        int row = FIRST_INPUT_ROW;
+        for (Input input : Input.values()) {
+            grid.row(row).text(input.words).skip();
+            switch (input) {
+                case SHOP_RATE -> grid.number(Amounts.money(review.costs().shopRate()), Look.Kind.INPUT);
+                case COVERAGE_POLICY -> grid.number(policy.coverage(), Look.Kind.INPUT);
+                case POLICY_RULE -> grid.text(DecideRow.rule(policy), Look.Kind.INPUT);
+                case PRICE_STEP -> grid.number(Money.units(policy.priceRounding()), Look.Kind.INPUT);
+                case TOLERANCE -> grid.number(review.settings().tolerance(), Look.Kind.INPUT);
+                case DRAFT_DIGEST -> grid.text(draft);
+            }
+            Name name = sheet.getWorkbook().createName();
+            name.setNameName(input.name);
+            name.setRefersToFormula(DecideSheet.NAME + "!$C$" + row);
+            row++;
+        }
+        grid.row(row)
+                .text(
+                        "Ventilation, cure, clamping and paperwork time belong in the quote. Quotes already accepted stand.");
+    }
+}

@@ -1,0 +1,94 @@
+package benchtrue.workbook;
+
+import benchtrue.revision.Grounds;
+import benchtrue.revision.ProposedChange;
+import benchtrue.settings.Policy;
+import benchtrue.shop.Hours;
+import benchtrue.shop.Money;
+
+/** Writes the cells of one row that are worked out, each with the value that the program has for it. */
+final class DecideRow {
+    private final Grid grid;
+    private final int row;
+    private final ProposedChange change;
+
+    DecideRow(Grid grid, int row, ProposedChange change) {
+        this.grid = grid;
+        this.row = row;
+        this.change = change;
+    }
+
+    /** Without a model of hours the asked-for hours can't be worked out again, and stand as they are. */
+    private boolean live() {
+        return Double.isFinite(change.grounds().usualFactor());
+    }
+
+    DecideRow proposal(String why) {
+        double proposed = Hours.of(change.proposedSeconds());
+        if (live()) {
+            put(
+                    DecideColumn.ASKED,
+                    DecideFormulas.ASKED,
+                    Hours.of(change.bookSeconds()) * change.grounds().askedFactor());
+            put(DecideColumn.PROPOSED, DecideFormulas.PROPOSED, proposed);
+        } else {
+            grid.number(Hours.of(change.bookSeconds()) * change.grounds().askedFactor(), Look.Kind.HOURS)
+                    .number(proposed, Look.Kind.HOURS);
+        }
+        put(DecideColumn.TAKE_PRICE, DecideFormulas.TAKE_PRICE, Money.units(change.proposedLabour()));
+        put(DecideColumn.TAKE_EFFECT, DecideFormulas.TAKE_EFFECT, effect());
+        grid.text(why, Look.Kind.WRAPPED);
+        return this;
+    }
+
+    private double effect() {
+        return Money.units(change.proposedLabour() - change.bookLabour())
+                * change.grounds().jobsAYear();
+    }
+
+    DecideRow decision() {
+        grid.empty(Look.Kind.ENTRY)
+                .empty(Look.Kind.ENTRY_HOURS)
+                .empty(Look.Kind.ENTRY)
+                .empty(Look.Kind.ENTRY_DATE);
+        return this;
+    }
+
+    /** As long as nothing is decided, today's hours and price stay. */
+    void outcome() {
+        double hours = Hours.of(change.bookSeconds());
+        put(DecideColumn.NEW_HOURS, DecideFormulas.NEW_HOURS, hours);
+        put(DecideColumn.NEW_PRICE, DecideFormulas.NEW_PRICE, Money.units(change.bookLabour()));
+        put(DecideColumn.CHANGE, DecideFormulas.CHANGE, 0);
+        put(DecideColumn.EFFECT, DecideFormulas.EFFECT, 0);
+        put(DecideColumn.FIT_TODAY, DecideFormulas.FIT_TODAY, change.coverageBefore());
+        put(DecideColumn.FIT_NEW, DecideFormulas.FIT_NEW, change.coverageBefore());
+    }
+
+    void working() {
+        if (!live()) {
+            return;
+        }
+        Grounds grounds = change.grounds();
+        double lowest = Hours.of(grounds.lowestSeconds());
+        double highest = Hours.of(grounds.highestSeconds());
+        double asked = Hours.of(change.bookSeconds()) * change.grounds().askedFactor();
+        double clipped = Math.max(lowest, Math.min(highest, asked));
+        double step = clipped < 2 ? 0.1 : 0.25;
+        double nearest = Math.floor(clipped / step + 0.5) * step;
+        double inside = nearest > highest + 1e-4 ? nearest - step : nearest < lowest - 1e-4 ? nearest + step : nearest;
+        put(DecideColumn.CLIPPED, DecideFormulas.CLIPPED, clipped);
+        put(DecideColumn.GRID, DecideFormulas.GRID, step);
+        put(DecideColumn.NEAREST, DecideFormulas.NEAREST, nearest);
+        put(DecideColumn.INSIDE, DecideFormulas.INSIDE, inside);
+    }
+
+    private void put(DecideColumn column, String template, double value) {
+        grid.formula(DecideFormulas.at(template, row), value, column.kind());
+    }
+
+    /** Returns the word of a policy's rule as the sheet has it. */
+    static String rule(Policy policy) {
+        return benchtrue.shop.Words.of(policy.rule());
+    }
+}

@@ -1,0 +1,88 @@
+package benchtrue.workbook;
+
+import benchtrue.findings.RepairFinding;
+import benchtrue.nightly.Review;
+import benchtrue.reconcile.Ledger;
+import benchtrue.revision.Grounds;
+import benchtrue.revision.ProposedChange;
+import benchtrue.shop.Absent;
+import benchtrue.shop.Hours;
+import benchtrue.shop.Money;
+import benchtrue.shop.RepairType;
+import benchtrue.shop.Words;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+
+/** One row a repair type of today's book, on which the owner decides; the largest gain first. */
+final class DecideSheet {
+    static final String NAME = "Decide";
+    static final int FIRST_ROW = 13;
+    private static final float LINE_POINTS = 14;
+
+    private final Review review;
+    private final Ledger ledger;
+    private final String draft;
+    private final Map<Integer, RepairFinding> findings;
+
+    DecideSheet(Review review, String draft) {
+        this.review = review;
+        this.ledger = review.ledger();
+        this.draft = draft;
+        findings = review.findings().repairs().stream()
+                .collect(Collectors.toMap(RepairFinding::repairType, Function.identity()));
+    }
+
+    void write(XSSFSheet sheet, Look look) {
+        Grid grid = new Grid(sheet, look);
+        List<ProposedChange> changes = review.revision().changes().stream()
+                .sorted(Comparator.comparingLong((ProposedChange change) -> Math.abs(change.annualEffect()))
+                        .reversed()
+                        .thenComparingInt(ProposedChange::repairType))
+                .toList();
+        new DecideInputs(review, draft).write(sheet, grid);
+        Heading.write(
+                Arrays.stream(DecideColumn.values()).map(DecideColumn::heading).toList(), FIRST_ROW - 1, sheet, grid);
+        int row = FIRST_ROW;
+        for (ProposedChange change : changes) {
+            change(grid.row(row), row, change);
+            row++;
+        }
+        DecideRules.apply(sheet, FIRST_ROW, Math.max(row - 1, FIRST_ROW));
+    }
+
+    private void change(Grid grid, int row, ProposedChange change) {
+        String key = ledger.repairTypes().name(change.repairType());
+        RepairType type = ledger.books().type(key, ledger.asOf()).orElseThrow();
+        RepairFinding finding = findings.get(change.repairType());
+        String why =
+                change.heldBecause().isEmpty() ? change.basis() : change.basis() + ". Held: " + change.heldBecause();
+        grid.tall(LINE_POINTS * (1 + why.length() / DecideColumn.WHY.heading().width()))
+                .text(type.title(), Look.Kind.WRAPPED)
+                .text(key)
+                .text(type.family())
+                .number(finding.lines(), Look.Kind.COUNT)
+                .number(finding.loadFactor(), Look.Kind.RATIO)
+                .number(Hours.of(change.bookSeconds()), Look.Kind.HOURS)
+                .number(Money.units(change.bookLabour()), Look.Kind.MONEY);
+        new DecideRow(grid, row, change).proposal(why).decision().outcome();
+        working(grid, row, change, type);
+    }
+
+    private static void working(Grid grid, int row, ProposedChange change, RepairType type) {
+        Grounds grounds = change.grounds();
+        grid.number(grounds.meanFactor(), Look.Kind.RATIO)
+                .number(grounds.usualFactor(), Look.Kind.RATIO)
+                .number(grounds.spread(), Look.Kind.RATIO)
+                .number(Hours.of(grounds.lowestSeconds()), Look.Kind.HOURS)
+                .number(Hours.of(grounds.highestSeconds()), Look.Kind.HOURS)
+                .text(Words.of(grounds.shortening()).replace('-', ' '))
+                .number(Money.units(Absent.firstOf(type.leastLabour(), 0)), Look.Kind.MONEY)
+                .number(grounds.jobsAYear(), Look.Kind.HOURS);
+        new DecideRow(grid, row, change).working();
+    }
+}

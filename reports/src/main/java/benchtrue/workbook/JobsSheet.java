@@ -1,0 +1,90 @@
+package benchtrue.workbook;
+
+import benchtrue.hours.JobLines;
+import benchtrue.nightly.Review;
+import benchtrue.revision.FitEvidence;
+import benchtrue.shop.Hours;
+import benchtrue.shop.QuotedLines;
+import benchtrue.shop.Tickets;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.apache.poi.ss.usermodel.Name;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.usermodel.Workbook;
+
+/** Every finished job behind the rows on which the owner decides. */
+final class JobsSheet {
+    static final String NAME = "Jobs";
+
+    /** A sheet with more rows is slow to open and to recalculate; the newest jobs are kept. */
+    static final int MOST_JOBS = 50_000;
+
+    private static final int FIRST_ROW = 4;
+    private static final List<Heading> HEADINGS = List.of(
+            new Heading("Repair type", 24),
+            new Heading("Ticket", 12),
+            new Heading("Line", 6),
+            new Heading("Opened", 11),
+            new Heading("Quoted hours against today's book", 12),
+            new Heading("Bench hours", 9),
+            new Heading("Hours per quoted hour", 10),
+            new Heading("Tells whether jobs fit", 10));
+
+    private final JobLines jobs;
+    private final FitEvidence evidence;
+    private final int[] shown;
+    private final int all;
+
+    JobsSheet(Review review) {
+        jobs = review.jobs();
+        evidence = FitEvidence.of(jobs);
+        int[] judged = IntStream.range(0, jobs.size())
+                .filter(line -> jobs.judged(line) && jobs.todayQuotedHours(line) > 0)
+                .toArray();
+        all = judged.length;
+        shown = NewestLines.of(jobs, judged, MOST_JOBS);
+    }
+
+    void write(Sheet sheet, Look look) {
+        Grid grid = new Grid(sheet, look);
+        grid.row(1).text("The finished jobs behind each row", Look.Kind.TITLE);
+        grid.row(2)
+                .text(
+                        all == shown.length
+                                ? "Hours in slanted grey were dealt from a ticket logged as a whole; where a repair has enough jobs"
+                                        + " with hours of their own, only those tell whether jobs fit."
+                                : "Only the newest " + shown.length + " of " + all + " jobs; all are in lines.csv.");
+        Heading.write(HEADINGS, FIRST_ROW - 1, sheet, grid);
+        for (int i = 0; i < shown.length; i++) {
+            job(grid.row(FIRST_ROW + i), shown[i]);
+        }
+    }
+
+    private void job(Grid grid, int line) {
+        Tickets tickets = jobs.ledger().tickets();
+        QuotedLines lines = jobs.ledger().lines();
+        double hours = Hours.of(jobs.actualSeconds(line));
+        grid.text(jobs.ledger().repairTypes().name(lines.repairType(line)))
+                .text(tickets.ticket(lines.ticket(line)))
+                .text(lines.line(line))
+                .number(Amounts.serial(tickets.opened(lines.ticket(line))), Look.Kind.DATE)
+                .number(jobs.todayQuotedHours(line), Look.Kind.HOURS)
+                .number(hours, jobs.splitSeconds(line) > 0 ? Look.Kind.SPLIT_HOURS : Look.Kind.HOURS)
+                .number(hours / jobs.todayQuotedHours(line), Look.Kind.RATIO)
+                .text(evidence.counts(line) ? "yes" : "no");
+    }
+
+    /** Names the columns that formulas of other sheets ask for. */
+    void name(Workbook workbook) {
+        name(workbook, "JobRepair", 'A');
+        name(workbook, "JobRatio", 'G');
+        name(workbook, "JobCounts", 'H');
+    }
+
+    private void name(Workbook workbook, String title, char column) {
+        Name name = workbook.createName();
+        name.setNameName(title);
+        int last = FIRST_ROW + Math.max(shown.length, 1) - 1;
+        name.setRefersToFormula(NAME + "!$" + column + "$" + FIRST_ROW + ":$" + column + "$" + last);
+    }
+}
