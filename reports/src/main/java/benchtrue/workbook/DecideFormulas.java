@@ -25,7 +25,7 @@ final class DecideFormulas {
     static final String CHANGE = "{NEW_HOURS}/{HOURS}-1";
     static final String EFFECT = "({NEW_PRICE}-{PRICE})*{YEARLY}";
     static final String FIT_TODAY = fit("1");
-    static final String FIT_NEW = fit("{NEW_HOURS}/{HOURS}+0.0000001");
+    static final String FIT_NEW = fit("{NEW_HOURS}/{HOURS}");
 
     private DecideFormulas() {}
 
@@ -36,10 +36,10 @@ final class DecideFormulas {
                 + rounded + "),MIN({PRICE}," + rounded + "))))";
     }
 
+    /** A criterion is text, so the ratio is compared at the six decimals that the sheet of jobs has. */
     private static String fit(String ratio) {
-        String counted = "(JobRepair={KEY})*(JobCounts=\"yes\")";
-        return "IF(SUMPRODUCT(" + counted + ")=0,\"\",SUMPRODUCT(" + counted + "*(JobRatio<=" + ratio + "))/SUMPRODUCT("
-                + counted + "))";
+        String counted = "COUNTIFS(JobRepair,{KEY},JobCounts,\"yes\"";
+        return "IF(" + counted + ")=0,\"\"," + counted + ",JobRatio,\"<=\"&ROUND(" + ratio + ",6))/" + counted + "))";
     }
 
     /** Returns a formula for a row, numbered from 1. */

@@ -20,6 +20,7 @@ final class JobsSheet {
     static final int MOST_JOBS = 50_000;
 
     private static final int FIRST_ROW = 4;
+    private static final double MILLIONTHS = 1e6;
     private static final List<Heading> HEADINGS = List.of(
             new Heading("Repair type", 24),
             new Heading("Ticket", 12),
@@ -70,7 +71,7 @@ final class JobsSheet {
                 .number(Amounts.serial(tickets.opened(lines.ticket(line))), Look.Kind.DATE)
                 .number(jobs.todayQuotedHours(line), Look.Kind.HOURS)
                 .number(hours, jobs.splitSeconds(line) > 0 ? Look.Kind.SPLIT_HOURS : Look.Kind.HOURS)
-                .number(hours / jobs.todayQuotedHours(line), Look.Kind.RATIO)
+                .number(Math.rint(hours / jobs.todayQuotedHours(line) * MILLIONTHS) / MILLIONTHS, Look.Kind.RATIO)
                 .text(evidence.counts(line) ? "yes" : "no");
     }
 

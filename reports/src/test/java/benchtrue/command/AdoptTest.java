@@ -1,0 +1,269 @@
+package benchtrue.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import benchtrue.sample.SampleOptions;
+import benchtrue.sample.WriteSample;
+import benchtrue.workbook.WriteRevisionWorkbook;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.Map;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.CellValue;
+import org.apache.poi.ss.usermodel.FormulaEvaluator;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The owner decides in the drafted workbook, and the next price book is what was decided. */
+class AdoptTest {
+    private static final int HEADING_ROW = 12;
+    private static final int KEY = 1;
+    private static final int HOURS = 5;
+    private static final int PROPOSED = 8;
+    private static final int DECISION = 12;
+    private static final int OWN = 13;
+    private static final int REASON = 14;
+    private static final int UNTIL = 15;
+    private static final int NEW_HOURS = 16;
+    private static final int NEW_PRICE = 17;
+
+    @TempDir
+    static Path once;
+
+    @TempDir
+    Path folder;
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+    private Path shop;
+    private Path draft;
+
+    @BeforeAll
+    static void oneNight() throws IOException {
+        WriteSample.write(
+                SampleOptions.standard(once.resolve("shop")).withTickets(400).withYears(2));
+        AdoptTest night = new AdoptTest();
+        night.shop = once.resolve("shop");
+        assertThat(night.run("nightly", "--quiet")).as(night.err.toString()).isZero();
+    }
+
+    @AfterAll
+    static void theNightIsNeverChanged() {
+        assertThat(once.resolve("shop/decisions")).doesNotExist();
+    }
+
+    @BeforeEach
+    void aCopyOfTheShop() throws IOException {
+        shop = folder.resolve("shop");
+        copy(once.resolve("shop"), shop);
+        draft = folder.resolve("decided.xlsx");
+    }
+
+    private static void copy(Path from, Path to) throws IOException {
+        try (Stream<Path> files = Files.walk(from)) {
+            for (Path file : files.toList()) {
+                Files.copy(file, to.resolve(from.relativize(file)), java.nio.file.LinkOption.NOFOLLOW_LINKS);
+            }
+        }
+    }
+
+    private int run(String command, String... more) {
+        Clock clock = Clock.fixed(Instant.parse("2026-11-01T02:00:00Z"), ZoneOffset.UTC);
+        String[] arguments = Stream.concat(
+                        Stream.of(command, "--shop", shop.toString(), "--as-of", "2026-10-31"), Stream.of(more))
+                .toArray(String[]::new);
+        return new Program(new PrintWriter(out), new PrintWriter(err), false, clock, Map.of()).run(arguments);
+    }
+
+    private int adopt() {
+        return run("adopt", draft.toString(), "--effective", "2026-11-15");
+    }
+
+    private void decide(Consumer<Sheet> decisions) throws IOException {
+        Path drafted = shop.resolve("out/2026-10-31").resolve(WriteRevisionWorkbook.FILE);
+        try (InputStream bytes = Files.newInputStream(drafted);
+                XSSFWorkbook workbook = new XSSFWorkbook(bytes)) {
+            decisions.accept(workbook.getSheet("Decide"));
+            workbook.getCreationHelper().createFormulaEvaluator().evaluateAll();
+            try (OutputStream saved = Files.newOutputStream(draft)) {
+                workbook.write(saved);
+            }
+        }
+    }
+
+    private static Row row(Sheet sheet, String repairType) {
+        for (Row row : sheet) {
+            if (row.getRowNum() >= HEADING_ROW
+                    && row.getCell(KEY) != null
+                    && row.getCell(KEY).getStringCellValue().equals(repairType)) {
+                return row;
+            }
+        }
+        throw new AssertionError("no row for " + repairType);
+    }
+
+    private static void own(Sheet sheet, String repairType, double hours) {
+        row(sheet, repairType).getCell(DECISION).setCellValue("own");
+        row(sheet, repairType).getCell(OWN).setCellValue(hours);
+    }
+
+    private String book(String repairType) throws IOException {
+        return Files.readAllLines(shop.resolve("price-book/2026-11-15.csv")).stream()
+                .filter(line -> line.startsWith(repairType + ","))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void theNextBookHoldsWhatTheOwnerDecided() throws IOException {
+        double[] taken = new double[1];
+        decide(sheet -> {
+            own(sheet, "refret", 11.5);
+            row(sheet, "neck-reset").getCell(DECISION).setCellValue("take");
+            taken[0] = row(sheet, "neck-reset").getCell(PROPOSED).getNumericCellValue();
+        });
+        assertThat(adopt()).as(err.toString()).isZero();
+        assertThat(book("refret")).contains(",11.5000,");
+        assertThat(book("neck-reset")).contains(String.format(java.util.Locale.ROOT, ",%.4f,", taken[0]));
+        assertThat(shop.resolve("decisions/2026-11-15.json"))
+                .content()
+                .contains("\"decided_on\": \"2026-10-31\"", "\"decision\": \"own\"", "\"hours\": \"11.5000\"");
+        assertThat(out.toString()).contains("Price book from").contains("* Refret");
+        assertThat(run("nightly", "--quiet"))
+                .as("the next night reads the new book")
+                .isZero();
+    }
+
+    @Test
+    void adoptingTwiceIsRefusedAndChangesNothing() throws IOException {
+        decide(sheet -> own(sheet, "refret", 11.5));
+        assertThat(adopt()).as(err.toString()).isZero();
+        String book = book("refret");
+        assertThat(run("adopt", draft.toString(), "--effective", "2026-12-01")).isEqualTo(73);
+        assertThat(err.toString()).contains("adopted already");
+        assertThat(adopt()).isNotZero();
+        assertThat(book("refret")).isEqualTo(book);
+        assertThat(shop.resolve("price-book/2026-12-01.csv")).doesNotExist();
+    }
+
+    @Test
+    void aDraftOfOtherFiguresIsRefused() throws IOException {
+        decide(sheet -> own(sheet, "refret", 11.5));
+        Path table = shop.resolve("out/2026-10-31/revision.csv").toRealPath();
+        Files.writeString(table, Files.readString(table) + "x");
+        assertThat(adopt()).isEqualTo(65);
+        assertThat(err.toString()).contains("another night");
+        assertThat(shop.resolve("decisions")).doesNotExist();
+    }
+
+    @Test
+    void whatDoesNotAddUpIsRefusedWithTheCellNamed() throws IOException {
+        refused(sheet -> row(sheet, "refret").getCell(DECISION).setCellValue("maybe"), "cell M", "take, keep, own");
+        refused(sheet -> row(sheet, "refret").getCell(DECISION).setCellValue("own"), "cell N", "a number");
+        refused(sheet -> row(sheet, "refret").getCell(DECISION).setCellValue("keep"), "cell M", "reason");
+        refused(sheet -> own(sheet, "neck-reset", 0.5), "cell M", "shortest safe hours");
+        refused(sheet -> sheet.getRow(HEADING_ROW - 1).getCell(KEY).setCellValue("moved"), "cell", "heading");
+        refused(sheet -> {}, "no decision");
+        refused(
+                sheet -> {
+                    own(sheet, "refret", 11.5);
+                    Cell price = row(sheet, "refret").getCell(NEW_PRICE);
+                    price.setBlank();
+                    price.setCellValue(1);
+                },
+                "cell R",
+                "recalculate");
+    }
+
+    private void refused(Consumer<Sheet> decisions, String... words) throws IOException {
+        decide(decisions);
+        err.getBuffer().setLength(0);
+        assertThat(adopt()).as(err.toString()).isEqualTo(65);
+        assertThat(err.toString()).contains(words);
+        assertThat(shop.resolve("price-book/2026-11-15.csv")).doesNotExist();
+    }
+
+    @Test
+    void keepingWithReasonAndDateLeavesTheBookAndIsRecorded() throws IOException {
+        decide(sheet -> {
+            Row row = row(sheet, "refret");
+            row.getCell(DECISION).setCellValue("keep");
+            row.getCell(REASON).setCellValue("new press on order");
+            row.getCell(UNTIL).setCellValue(LocalDate.parse("2027-06-30"));
+        });
+        assertThat(adopt()).as(err.toString()).isZero();
+        assertThat(shop.resolve("decisions/2026-11-15.json"))
+                .content()
+                .contains("new press on order", "\"until\": \"2027-06-30\"");
+    }
+
+    @Test
+    void aFileThatIsNoDraftIsRefusedByName() throws IOException {
+        Files.writeString(draft, "not a workbook");
+        assertThat(adopt()).isEqualTo(65);
+        assertThat(err.toString()).contains("decided.xlsx", "saved as .xlsx");
+        draft = folder.resolve("nowhere.xlsx");
+        assertThat(adopt()).isEqualTo(66);
+    }
+
+    @Test
+    void everyFormulaOfTheDraftGivesTheStoredValueAlsoAfterAnotherShopRate() throws IOException {
+        Path drafted = shop.resolve("out/2026-10-31").resolve(WriteRevisionWorkbook.FILE);
+        try (InputStream bytes = Files.newInputStream(drafted);
+                XSSFWorkbook workbook = new XSSFWorkbook(bytes)) {
+            FormulaEvaluator evaluator = workbook.getCreationHelper().createFormulaEvaluator();
+            int checked = 0;
+            for (Row row : workbook.getSheet("Decide")) {
+                for (Cell cell : row) {
+                    if (cell.getCellType() == CellType.FORMULA) {
+                        CellValue value = evaluator.evaluate(cell);
+                        if (cell.getCachedFormulaResultType() == CellType.NUMERIC) {
+                            assertThat(value.getNumberValue())
+                                    .as(cell.getAddress() + " " + cell.getCellFormula())
+                                    .isCloseTo(cell.getNumericCellValue(), within(1e-4));
+                        }
+                        checked++;
+                    }
+                }
+            }
+            assertThat(checked).isGreaterThan(300);
+            Sheet sheet = workbook.getSheet("Decide");
+            own(sheet, "refret", 100);
+            sheet.getRow(3).getCell(2).setCellValue(200);
+            evaluator.clearAllCachedResultValues();
+            Row refret = row(sheet, "refret");
+            assertThat(evaluator.evaluate(refret.getCell(NEW_HOURS)).getNumberValue())
+                    .isEqualTo(100);
+            assertThat(evaluator.evaluate(refret.getCell(NEW_PRICE)).getNumberValue())
+                    .isEqualTo(20_000);
+            assertThat(refret.getCell(HOURS).getNumericCellValue()).isGreaterThan(0);
+        }
+    }
+
+    @Test
+    void aDraftIsTheSameToTheByteEachTime() throws IOException {
+        Path drafted = shop.resolve("out/2026-10-31").resolve(WriteRevisionWorkbook.FILE);
+        byte[] first = Files.readAllBytes(drafted);
+        assertThat(run("nightly", "--quiet")).isZero();
+        assertThat(Files.readAllBytes(drafted)).isEqualTo(first);
+    }
+}
