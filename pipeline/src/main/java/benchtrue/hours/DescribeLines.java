@@ -13,6 +13,7 @@ final class DescribeLines {
             Returns returns,
             PlacedTime placed,
             long[] splitSeconds,
+            double[] expectedHours,
             TraceRework rework) {
         int size = splitSeconds.length;
         boolean[] judged = judged(facts, placed);
@@ -39,7 +40,8 @@ final class DescribeLines {
                 MainTechnicians.find(ledger, facts, placed, splitSeconds),
                 judged,
                 evidence,
-                marks);
+                marks,
+                expectedHours);
     }
 
     /** Returns by line whether it is an ordinary closed job on a ticket with bench time. */

@@ -14,4 +14,9 @@ record EffectFit(double[] parameters, Parameters layout, Spreads spreads, double
     double visitHours() {
         return parameters[layout.visit];
     }
+
+    /** Returns the coefficient of the log of a quote over the book. */
+    double quoteSlope() {
+        return parameters[layout.slope];
+    }
 }

@@ -3,19 +3,19 @@ package benchtrue.hours;
 import benchtrue.hours.Parameters.Block;
 import benchtrue.shop.Hours;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
- * Finds pairs of repair types that unlabelled hours can't tell apart: the inverse of the information matrix says that what one
- * gains the other loses. Repair types are not let lean on each other here, so that leaning does not pass for knowledge.
+ * Finds pairs of repair types that unlabelled hours can't tell apart: the inverse of the types' information says that what one
+ * gains the other loses. Repair types are not let lean on each other here, so that leaning does not pass for knowledge; what
+ * scales whole tickets is held, since it moves all types alike and would hide a pair.
  */
 final class FindInseparable {
     /** The factors of a pair move against each other at least so strongly ... */
     private static final double LEAST_CORRELATION = -0.8;
-    /** ... and at least one of them is uncertain by more than this, on the log scale. */
+    /** ... and one of them is uncertain by more than this, on the log scale. */
     private static final double LEAST_DOUBT = 0.10;
-
-    private static final double LEFT_OUT = 1e12;
     /** A hundredth of a job, so that a type without any can be inverted. */
     private static final double HARDLY = 0.1;
 
@@ -31,8 +31,8 @@ final class FindInseparable {
     List<InseparablePair> find(long[] actualSeconds) {
         double[][] covariance = Symmetric.inverse(information());
         List<InseparablePair> pairs = new ArrayList<>();
-        for (int first = 0; first < data.cells.types(); first++) {
-            for (int second = first + 1; second < data.cells.types(); second++) {
+        for (int first = 0; first < covariance.length; first++) {
+            for (int second = first + 1; second < covariance.length; second++) {
                 if (inseparable(covariance, first, second)) {
                     joint(data.facts, data.judged, actualSeconds, first, second, pairs);
                 }
@@ -42,23 +42,20 @@ final class FindInseparable {
     }
 
     private double[][] information() {
-        Parameters layout = fit.layout();
-        double[][] information = new double[layout.size][];
-        for (int i = 0; i < layout.size; i++) {
-            boolean type = i >= layout.of(Block.TYPE, 0) && i < layout.of(Block.TYPE, data.cells.size());
-            boolean common = i == layout.shop || i < layout.of(Block.TYPE, 0);
-            information[i] = fit.ofTickets()[i].clone();
-            information[i][i] += type ? HARDLY : common ? LEFT_OUT : layout.precision[i];
+        int from = fit.layout().of(Block.TYPE, 0);
+        double[][] information = new double[data.cells.types()][];
+        for (int type = 0; type < information.length; type++) {
+            information[type] = Arrays.copyOfRange(fit.ofTickets()[from + type], from, from + information.length);
+            information[type][type] += HARDLY;
         }
         return information;
     }
 
-    private boolean inseparable(double[][] covariance, int first, int second) {
-        int a = fit.layout().of(Block.TYPE, first);
-        int b = fit.layout().of(Block.TYPE, second);
-        double doubt = StrictMath.sqrt(Math.max(covariance[a][a], covariance[b][b]));
-        double both = StrictMath.sqrt(covariance[a][a] * covariance[b][b]);
-        return doubt > LEAST_DOUBT && covariance[a][b] <= LEAST_CORRELATION * both;
+    private static boolean inseparable(double[][] covariance, int first, int second) {
+        double a = covariance[first][first];
+        double b = covariance[second][second];
+        return StrictMath.sqrt(Math.max(a, b)) > LEAST_DOUBT
+                && covariance[first][second] <= LEAST_CORRELATION * StrictMath.sqrt(a * b);
     }
 
     /** Adds a pair with its joint factor over the closed lines of tickets where both stand. */

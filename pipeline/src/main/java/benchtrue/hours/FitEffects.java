@@ -126,7 +126,7 @@ final class FitEffects {
             parameters[i] += scale * score[i];
         }
         lastMove = score;
-        parameters[layout.visit] = Math.max(0, parameters[layout.visit]);
+        parameters[layout.visit] = layout.visitIsIn() ? Math.max(0, parameters[layout.visit]) : 0;
         return longest;
     }
 

@@ -22,6 +22,7 @@ public final class JobLines {
     private final List<InseparablePair> inseparable;
     private final List<Balance.Term> placed;
     private final EntryPlaces places;
+    private final SplitBasis basis;
 
     JobLines(
             Ledger ledger,
@@ -30,7 +31,8 @@ public final class JobLines {
             List<UnquotedWork> unquoted,
             List<InseparablePair> inseparable,
             List<Balance.Term> placed,
-            EntryPlaces places) {
+            EntryPlaces places,
+            SplitBasis basis) {
         this.ledger = ledger;
         this.columns = columns;
         this.model = model;
@@ -38,6 +40,7 @@ public final class JobLines {
         this.inseparable = List.copyOf(inseparable);
         this.placed = List.copyOf(placed);
         this.places = places;
+        this.basis = basis;
     }
 
     /** Columns of {@link JobLines}, one value a line; handed over, not shared. */
@@ -52,7 +55,8 @@ public final class JobLines {
             int[] mainTechnician,
             boolean[] judged,
             byte[] evidence,
-            byte[] marks) {}
+            byte[] marks,
+            double[] expectedHours) {}
 
     /** Returns the ledger the lines stand in. */
     public Ledger ledger() {
@@ -114,6 +118,14 @@ public final class JobLines {
         return columns.todayQuotedHours()[line];
     }
 
+    /**
+     * Returns the hours that the line was to be expected to take by its repair type, the shop's book, quote, instrument and
+     * people, before its own hours are looked at; 0 for a line that takes none.
+     */
+    public double expectedHours(int line) {
+        return columns.expectedHours()[line];
+    }
+
     /** Returns the technician with the most seconds on the line, or {@link benchtrue.shop.Absent#INDEX}. */
     public int mainTechnician(int line) {
         return columns.mainTechnician()[line];
@@ -147,5 +159,10 @@ public final class JobLines {
     /** Returns where each time entry went, so that wages can follow the hours. */
     public EntryPlaces places() {
         return places;
+    }
+
+    /** Returns what the split rests on. */
+    public SplitBasis basis() {
+        return basis;
     }
 }

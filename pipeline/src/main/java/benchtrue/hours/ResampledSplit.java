@@ -108,6 +108,10 @@ final class ResampledSplit implements SplitModel {
         if (data.tickets.length < LARGE) {
             return SplitModel.super.byGroup(groupOfTicket, groups);
         }
+        return firstOrder(groupOfTicket, groups);
+    }
+
+    FirstOrderGroups firstOrder(int[] groupOfTicket, int groups) {
         TicketSplit split = split(fit.parameters(), new Effects(data, technicians));
         return new SumGroups(data, fit, fitted, split, technicians, rework(), inBook).sum(groupOfTicket, groups);
     }
@@ -144,7 +148,7 @@ final class ResampledSplit implements SplitModel {
             parameters[i] += score[i];
         }
         int visit = fit.layout().visit;
-        parameters[visit] = Math.max(0, parameters[visit]);
+        parameters[visit] = fit.layout().visitIsIn() ? Math.max(0, parameters[visit]) : 0;
         return change;
     }
 

@@ -1,5 +1,6 @@
 package benchtrue.hours;
 
+import benchtrue.hours.JobLines.LineColumns;
 import benchtrue.reconcile.Ledger;
 import benchtrue.settings.Settings;
 
@@ -33,18 +34,34 @@ public final class SplitHours {
         }
         TraceRework rework = new TraceRework(ledger, facts, returns, placed, actualSeconds);
         rework.trace();
+        LineColumns columns =
+                DescribeLines.describe(ledger, facts, returns, placed, splitSeconds, split.dealt.expectedHours, rework);
         return new JobLines(
                 ledger,
-                DescribeLines.describe(ledger, facts, returns, placed, splitSeconds, rework),
+                columns,
                 new ResampledSplit(
                         split.data, split.fit, split.dealt.expectedHours, technicians, books, rework.reworkSeconds),
                 placed.unquoted(),
                 new FindInseparable(split.data, split.fit).find(actualSeconds),
                 placed.terms(),
-                new EntryPlaces(placed.place, placed.line, placed.sharedSeconds));
+                new EntryPlaces(placed.place, placed.line, placed.sharedSeconds),
+                split.basis(columns));
     }
 
-    private record Split(SplitData data, EffectFit fit, SplitTickets dealt) {}
+    private record Split(SplitData data, EffectFit fit, SplitTickets dealt) {
+        SplitBasis basis(LineColumns columns) {
+            int logged = 0;
+            int dealtTo = 0;
+            for (int line = 0; line < columns.judged().length; line++) {
+                boolean known = columns.evidence()[line] == Evidence.LOGGED.ordinal();
+                boolean split = columns.evidence()[line] >= Evidence.PARTLY_SPLIT.ordinal();
+                logged += columns.judged()[line] && known ? 1 : 0;
+                dealtTo += columns.judged()[line] && split ? 1 : 0;
+            }
+            return new SplitBasis(
+                    fit.quoteSlope(), fit.visitHours(), fit.spreads().named(), logged, dealtTo);
+        }
+    }
 
     private static Split split(
             Ledger ledger,

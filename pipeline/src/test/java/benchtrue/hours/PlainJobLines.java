@@ -65,9 +65,17 @@ public final class PlainJobLines {
                 new int[size],
                 judged,
                 new byte[size],
-                new byte[size]);
+                new byte[size],
+                new double[size]);
         return new JobLines(
-                ledger, columns, null, List.of(), List.of(), List.of(), new EntryPlaces(place, entryLine, shared));
+                ledger,
+                columns,
+                null,
+                List.of(),
+                List.of(),
+                List.of(),
+                new EntryPlaces(place, entryLine, shared),
+                new SplitBasis(1, 0, 0, 0, 0));
     }
 
     private long book(int line) {

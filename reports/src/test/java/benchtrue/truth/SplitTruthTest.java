@@ -155,4 +155,15 @@ class SplitTruthTest {
         System.out.println(errors.table("12,000 tickets, 80 % whole, seeds 101 to 150"));
         assertThat(errors.ratio()).isLessThanOrEqualTo(0.23);
     }
+
+    @Test
+    @Tag("proof")
+    void aShopThatNeverNamesALineIsSplitBetterThanByTheQuote() {
+        List<SampleOptions> shops = shops(201, 210, 1_200).stream()
+                .map(o -> o.with(Slowing.NONE).withWholeTicketShare(1))
+                .toList();
+        Errors errors = errors(shops);
+        System.out.println(errors.table("1,200 tickets, no line of several named"));
+        assertThat(errors.ratio()).isLessThanOrEqualTo(0.60);
+    }
 }
