@@ -1,14 +1,7 @@
 package benchtrue;
 
-import benchtrue.costing.CostLines;
-import benchtrue.costing.CostedLines;
-import benchtrue.findings.FindVerdicts;
-import benchtrue.findings.Findings;
-import benchtrue.hours.JobLines;
-import benchtrue.hours.SplitHours;
 import benchtrue.nightly.Review;
 import benchtrue.reconcile.Ledger;
-import benchtrue.revision.ProposeRevision;
 import benchtrue.settings.Disclosure;
 import benchtrue.settings.Policy;
 import benchtrue.settings.Settings;
@@ -77,17 +70,7 @@ public final class InventedShop {
 
     /** Runs every stage on a ledger. */
     public static Review reviewOf(Ledger ledger, Settings settings) {
-        JobLines jobs = new SplitHours().split(ledger, settings);
-        CostedLines costs = new CostLines().cost(jobs, settings);
-        Findings findings = new FindVerdicts().find(costs, settings);
-        return new Review(
-                settings,
-                ledger,
-                jobs,
-                costs,
-                findings,
-                new ProposeRevision().propose(costs, findings, settings),
-                List.of());
+        return ReviewOf.ledger(ledger, settings);
     }
 
     private Ledger ledger(List<String> titles, int tickets) {

@@ -53,6 +53,9 @@ final class RowPlot {
     }
 
     private void reference(XYPlot plot) {
+        if (chart.form() == RowChart.Form.BARS && range.least() < 0) {
+            plot.addDomainMarker(new ValueMarker(0, Ink.TEXT.light(), Flow.stroke(1)), Layer.BACKGROUND);
+        }
         if (Double.isNaN(chart.reference())) {
             return;
         }

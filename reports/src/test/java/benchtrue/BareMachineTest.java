@@ -1,8 +1,10 @@
-package benchtrue.charts;
+package benchtrue;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import benchtrue.InventedShop;
+import benchtrue.charts.DrawCharts;
+import benchtrue.nightly.Review;
+import benchtrue.page.WritePage;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -10,21 +12,28 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A bare machine: no font, no font configuration, an empty home folder. */
-class NoFontsTest {
+class BareMachineTest {
     @TempDir
     private Path folder;
 
-    /** Draws the invented shop's pictures into the folder it is given. */
+    /** Writes the invented shop's pictures and page into the folder it is given. */
     static final class Draw {
         private Draw() {}
 
         public static void main(String[] folder) throws IOException {
-            new DrawCharts().write(InventedShop.review(), Path.of(folder[0]));
+            write(Path.of(folder[0]));
         }
+    }
+
+    private static void write(Path folder) throws IOException {
+        Review review = InventedShop.review();
+        new DrawCharts().write(review, folder);
+        new WritePage().write(review, folder);
     }
 
     private void draw(Path to, String fontConfiguration) throws IOException, InterruptedException {
@@ -35,6 +44,8 @@ class NoFontsTest {
                 "-Djava.awt.headless=true",
                 "-Duser.home=" + home,
                 "-Duser.language=de",
+                "-Duser.timezone=Pacific/Auckland",
+                "-Dfile.encoding=ISO-8859-1",
                 "-cp",
                 System.getProperty("java.class.path"),
                 Draw.class.getName(),
@@ -50,7 +61,7 @@ class NoFontsTest {
     }
 
     @Test
-    void picturesAreTheSameOnAMachineWithoutFonts() throws IOException, InterruptedException {
+    void picturesAndPageAreTheSameOnAMachineWithoutFonts() throws IOException, InterruptedException {
         Path noFonts = folder.resolve("fonts.conf");
         Files.writeString(
                 noFonts,
@@ -58,13 +69,13 @@ class NoFontsTest {
                 StandardCharsets.UTF_8);
         draw(folder.resolve("bare"), noFonts.toString());
         draw(folder.resolve("nothing"), "/nowhere");
-        new DrawCharts().write(InventedShop.review(), folder.resolve("here"));
-        try (var files = Files.list(folder.resolve("here/charts"))) {
+        Path here = folder.resolve("here");
+        write(here);
+        try (Stream<Path> files = Files.walk(here).filter(Files::isRegularFile)) {
             for (Path file : files.toList()) {
-                assertThat(folder.resolve("bare/charts").resolve(file.getFileName()))
-                        .hasSameBinaryContentAs(file);
-                assertThat(folder.resolve("nothing/charts").resolve(file.getFileName()))
-                        .hasSameBinaryContentAs(file);
+                String name = here.relativize(file).toString();
+                assertThat(folder.resolve("bare").resolve(name)).hasSameBinaryContentAs(file);
+                assertThat(folder.resolve("nothing").resolve(name)).hasSameBinaryContentAs(file);
             }
         }
     }
