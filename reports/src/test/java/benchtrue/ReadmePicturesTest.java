@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import benchtrue.charts.DrawCharts;
 import benchtrue.nightly.Night;
+import benchtrue.nightly.Progress;
 import benchtrue.nightly.Published;
 import benchtrue.settings.ReadSettings;
 import java.io.IOException;
@@ -47,7 +48,7 @@ class ReadmePicturesTest {
             }
         }
         Clock still = Clock.fixed(Instant.EPOCH, ZoneOffset.UTC);
-        Published published = new Night(List.of(new DrawCharts()), (number, of, what) -> {}, still, "test")
+        Published published = new Night(List.of(new DrawCharts()), Progress.UNHEARD, still, "test")
                 .run(folder, new ReadSettings().read(folder), ShopBuilder.day("2026-10-31"));
         return published.folder().resolve("charts");
     }
