@@ -12,10 +12,13 @@ import java.util.Arrays;
  * another text, since it may say something else.
  */
 final class Dictionary {
-    /** Longest text kept, in bytes; what is longer is cut here and can't be used. */
+    /** Longest text that can be used, in bytes. */
     static final int LONGEST = 1_000;
 
-    private static final int LARGEST = Integer.MAX_VALUE - 16 - LONGEST;
+    /** What is kept of a longer one: enough to be too long again when it comes back. */
+    static final int KEPT = LONGEST + 1;
+
+    private static final int LARGEST = Integer.MAX_VALUE - 16 - KEPT;
     private byte[] letters = new byte[256];
     private int used;
     private final Ints ends = new Ints();
@@ -79,7 +82,7 @@ final class Dictionary {
                     "A column holds more than two thousand million letters. Split the shop's history over two folders.");
         }
         if (used + length + 1 > letters.length) {
-            letters = Arrays.copyOf(letters, (int) Math.min(LARGEST + LONGEST, letters.length * 3L / 2 + length));
+            letters = Arrays.copyOf(letters, (int) Math.min(LARGEST + KEPT, letters.length * 3L / 2 + length));
         }
         letters[used++] = (byte) format;
         System.arraycopy(bytes, start, letters, used, length);

@@ -2,9 +2,11 @@ package benchtrue.intake;
 
 import benchtrue.shop.Absent;
 import benchtrue.shop.Bytes;
+import benchtrue.shop.Harmless;
 import benchtrue.shop.Ints;
 import benchtrue.shop.Longs;
 import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
@@ -46,10 +48,10 @@ public final class TextColumn {
             return addEmpty();
         }
         int from = guarded(bytes, start, end) ? start + 1 : start;
-        int to = Math.min(end, from + Dictionary.LONGEST);
+        int to = Math.min(end, from + Dictionary.KEPT);
         int code = texts.code(bytes, from, to, isText ? 0 : formatNumber);
         if (code == problems.size()) {
-            understand(code, format, to < end);
+            understand(code, format, end - from > Dictionary.LONGEST);
         }
         codes.add(code);
         return problems.get(code) == 0;
@@ -63,9 +65,16 @@ public final class TextColumn {
         return at == end;
     }
 
-    /** Returns whether a leading apostrophe keeps a spreadsheet from running the text; it is no part of the text. */
+    /**
+     * Returns whether a leading apostrophe keeps a spreadsheet from running the text, as {@link Harmless#read} does; it is no
+     * part of the text.
+     */
     private static boolean guarded(byte[] bytes, int start, int end) {
-        return end - start > 1 && bytes[start] == '\'' && "=+-@\t\r".indexOf(bytes[start + 1]) >= 0;
+        if (bytes[start] != '\'') {
+            return false;
+        }
+        String cell = new String(bytes, start, end - start, StandardCharsets.UTF_8);
+        return !Harmless.read(cell).equals(cell);
     }
 
     private void understand(int code, CellFormat format, boolean cut) {

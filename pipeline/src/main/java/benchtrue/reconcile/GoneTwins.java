@@ -1,73 +1,70 @@
 package benchtrue.reconcile;
 
+import benchtrue.intake.InputFile;
 import benchtrue.intake.TableRows;
-import benchtrue.shop.Ints;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 
 /**
  * Rows in other, overlapping exports that say the same as a row for which a corrected one came back: they are as
- * superseded as that row, as many in a file as came back.
+ * superseded as that row, one in a file for each row that something came back for.
  */
 final class GoneTwins {
     private final TableRows rows;
+    private final Contents key;
     private final ReturnedRows returned;
     private final RowGroups groups;
-    private final Ints mostInOneFile = new Ints();
-    private final Ints left = new Ints();
+    private final List<List<Integer>> gone = new ArrayList<>();
 
-    GoneTwins(Sifting table, ReturnedRows returned, Contents contents) {
+    GoneTwins(Sifting table, ReturnedRows returned, Contents contents, Contents key) {
         rows = table.rows();
         this.returned = returned;
+        this.key = key;
         groups = new RowGroups(contents);
-        for (int file = 0; file < rows.files().size() && !returned.isEmpty(); file++) {
-            count(file);
+        for (int row : returned.gone()) {
+            int group = groups.group(row);
+            if (group == gone.size()) {
+                gone.add(new ArrayList<>());
+            }
+            gone.get(group).add(row);
         }
     }
 
-    private void count(int file) {
-        Ints here = new Ints();
-        for (int row : returned.gone()) {
-            if (rows.file(row) == file) {
-                int group = group(row);
-                while (here.size() <= group) {
-                    here.add(0);
-                }
-                here.set(group, here.get(group) + 1);
-                mostInOneFile.set(group, Math.max(mostInOneFile.get(group), here.get(group)));
+    /** Returns the rows of a file that something came back for, and their twins, each with the row that is meant. */
+    Map<Integer, Integer> in(InputFile file) {
+        Map<Integer, Integer> meant = new LinkedHashMap<>();
+        if (gone.isEmpty()) {
+            return meant;
+        }
+        Map<Integer, List<Integer>> others = new HashMap<>();
+        for (int row = file.firstRow(); row < file.firstRow() + file.rows(); row++) {
+            int group = groups.find(row);
+            if (group >= 0 && returned.isGone(row)) {
+                meant.put(row, row);
+                others(others, group).remove((Integer) row);
+            } else if (group >= 0 && canBeTwin(row)) {
+                others(others, group);
             }
         }
-    }
-
-    private int group(int row) {
-        int group = groups.group(row);
-        if (group == mostInOneFile.size()) {
-            mostInOneFile.add(0);
-            left.add(0);
-        }
-        return group;
-    }
-
-    /** Begins a file. */
-    void begin(int file) {
-        for (int group = 0; group < left.size(); group++) {
-            left.set(group, mostInOneFile.get(group));
-        }
-        for (int row : returned.gone()) {
-            if (rows.file(row) == file) {
-                left.set(groups.group(row), left.get(groups.group(row)) - 1);
+        for (int row = file.firstRow(); row < file.firstRow() + file.rows(); row++) {
+            List<Integer> left = others.getOrDefault(groups.find(row), List.of());
+            if (!left.isEmpty() && canBeTwin(row)) {
+                meant.put(row, left.remove(0));
             }
         }
+        return meant;
     }
 
-    /** Returns whether a row goes with one of the rows that something came back for. */
-    boolean takes(int row) {
-        if (returned.isEmpty()) {
-            return false;
-        }
-        int group = groups.find(row);
-        if (group < 0 || left.get(group) == 0) {
-            return false;
-        }
-        left.set(group, left.get(group) - 1);
-        return true;
+    /** A row that its key tells apart needs no counting. */
+    private boolean canBeTwin(int row) {
+        boolean counted = !key.complete(row) || !rows.readable(row);
+        return counted && !returned.isGone(row) && !returned.isReturned(row);
+    }
+
+    private List<Integer> others(Map<Integer, List<Integer>> others, int group) {
+        return others.computeIfAbsent(group, first -> new ArrayList<>(gone.get(group)));
     }
 }

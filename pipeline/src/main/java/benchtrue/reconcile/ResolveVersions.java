@@ -6,7 +6,11 @@ import benchtrue.intake.Kind;
 import benchtrue.intake.Table;
 import benchtrue.intake.TableRows;
 import benchtrue.shop.Ints;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 
 /**
  * Decides which row counts where exports overlap or correct one another. Rows are taken older exports first; a row that
@@ -20,6 +24,7 @@ final class ResolveVersions {
     private final Contents all;
     private final Contents key;
     private final GoneTwins twins;
+    private final Set<Integer> taken = new HashSet<>();
     private RowGroups keyed;
     private RowGroups unkeyed;
     private Ints counted;
@@ -35,7 +40,7 @@ final class ResolveVersions {
                 .toList();
         all = new Contents(rows, columns);
         key = new Contents(rows, rows.table().key());
-        twins = new GoneTwins(table, returned, all);
+        twins = new GoneTwins(table, returned, all, key);
         forget();
     }
 
@@ -59,28 +64,59 @@ final class ResolveVersions {
         if (rows.table() == Table.PRICE_BOOK) {
             forget();
         }
-        twins.begin(place);
+        Map<Integer, Integer> gone = twins.in(file);
+        gone.keySet().forEach(row -> table.decide(row, Fate.SUPERSEDED));
+        takeUnkeyedReplacements(gone, place);
         for (int row = file.firstRow(); row < file.firstRow() + file.rows(); row++) {
-            if (returned.isGone(row)) {
-                table.decide(row, Fate.SUPERSEDED);
-            }
-            if (returned.isReturned(row)) {
-                continue;
-            }
-            int counting = returned.last(row);
-            if (counting != row) {
-                table.stand(counting, row);
-            }
-            if (counting == row && twins.takes(row)) {
-                table.decide(row, Fate.SUPERSEDED);
-            } else {
-                take(counting, place);
+            if (gone.containsKey(row)) {
+                takeReplacement(row, place);
+            } else if (!returned.isReturned(row)) {
+                take(row, place);
             }
         }
     }
 
+    /** A row that came back stands where the row it came from stood. */
+    private void takeReplacement(int row, int place) {
+        if (returned.isGone(row) && !returned.isReturned(row)) {
+            bury(row);
+            int replacement = returned.last(row);
+            table.stand(replacement, row);
+            if (key.complete(replacement) && !takeKeyed(replacement)) {
+                taken.add(replacement);
+                takeUnkeyed(replacement, place);
+            }
+        }
+    }
+
+    /**
+     * Rows without a key are counted within a file, and so is what came back for them, wherever one of their twins stands:
+     * first what counts since an older file, then what is new.
+     */
+    private void takeUnkeyedReplacements(Map<Integer, Integer> gone, int place) {
+        List<Integer> fresh = new ArrayList<>();
+        gone.forEach((row, meant) -> {
+            int replacement = returned.last(meant);
+            if (taken.contains(replacement) && !returned.isReturned(row)) {
+                count(replacement, place);
+            } else if (!key.complete(replacement) && !returned.isReturned(row)) {
+                fresh.add(replacement);
+            }
+        });
+        taken.addAll(fresh);
+        fresh.forEach(row -> takeUnkeyed(row, place));
+    }
+
+    /** A row for which another came back counts no more, but still stands above older ones of its own key. */
+    private void bury(int row) {
+        if (key.complete(row)) {
+            takeKeyed(row);
+        }
+        table.decide(row, Fate.SUPERSEDED);
+    }
+
     private void take(int row, int file) {
-        if (key.complete(row) && !takeKeyed(row) || !key.complete(row)) {
+        if (!key.complete(row) || !takeKeyed(row)) {
             takeUnkeyed(row, file);
         }
     }
@@ -93,8 +129,9 @@ final class ResolveVersions {
         if (keyed.size() > before) {
             return true;
         }
-        if (all.equal(rival, row)) {
-            table.decide(row, Fate.REPEATED);
+        boolean buried = returned.isGone(rival);
+        if (all.equal(rival, row) && !(buried && returned.isReturned(row))) {
+            table.decide(row, buried ? Fate.SUPERSEDED : Fate.REPEATED);
             return true;
         }
         if (rows.readable(rival) && !rows.readable(row)) {
@@ -103,7 +140,7 @@ final class ResolveVersions {
         table.decide(rival, Fate.SUPERSEDED);
         table.replaces(row, rival);
         keyed.stand(group, row);
-        if (rows.readable(rival)) {
+        if (!buried && !returned.isGone(row) && rows.readable(rival)) {
             boolean oneFile = table.file(rival) == table.file(row);
             table.doubt(
                     oneFile ? Doubt.KEY_TWICE_IN_FILE : Doubt.KEY_CHANGED, row, () -> "replaces " + rows.place(rival));
@@ -112,6 +149,16 @@ final class ResolveVersions {
     }
 
     private void takeUnkeyed(int row, int file) {
+        int group = count(row, file);
+        if (countedThere.get(group) > counted.get(group)) {
+            counted.set(group, countedThere.get(group));
+        } else {
+            table.decide(row, Fate.REPEATED);
+        }
+    }
+
+    /** Counts a row among those of a file that say the same. */
+    private int count(int row, int file) {
         int group = unkeyed.group(row);
         if (group == counted.size()) {
             counted.add(0);
@@ -123,10 +170,6 @@ final class ResolveVersions {
             countedThere.set(group, 0);
         }
         countedThere.set(group, countedThere.get(group) + 1);
-        if (countedThere.get(group) > counted.get(group)) {
-            counted.set(group, countedThere.get(group));
-        } else {
-            table.decide(row, Fate.REPEATED);
-        }
+        return group;
     }
 }

@@ -7,12 +7,13 @@ import benchtrue.shop.Absent;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /** Rows that were set aside, corrected and put back, each with the row it came from. */
 final class ReturnedRows {
     private final Sifting table;
     private final TableRows rows;
-    private final Map<Integer, Integer> successors = new HashMap<>();
+    private final Map<Integer, Integer> successors = new TreeMap<>();
     private final Map<Integer, Integer> sources = new HashMap<>();
 
     private ReturnedRows(Sifting table) {
@@ -92,7 +93,7 @@ final class ReturnedRows {
         return sources.isEmpty();
     }
 
-    /** Returns the rows that something came back for. */
+    /** Returns the rows that something came back for, older exports first. */
     Iterable<Integer> gone() {
         return successors.keySet();
     }

@@ -9,11 +9,10 @@ import java.util.function.Consumer;
 
 /** The rows that can't be used, with every reason and the original text of their canonical columns. */
 public final class SetAside {
-    private final Map<Table, Sifting> tables;
+    private final Map<Table, Sifting> tables = new EnumMap<>(Table.class);
     private final Map<Table, Long> counts = new EnumMap<>(Table.class);
 
     SetAside(Map<Table, Sifting> tables) {
-        this.tables = new EnumMap<>(tables);
         tables.forEach((table, sifting) -> {
             long count = 0;
             for (int row = 0; row < sifting.size(); row++) {
@@ -21,6 +20,7 @@ public final class SetAside {
             }
             if (count > 0) {
                 counts.put(table, count);
+                this.tables.put(table, sifting);
             }
         });
     }

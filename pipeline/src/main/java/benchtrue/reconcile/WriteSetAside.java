@@ -4,6 +4,7 @@ import benchtrue.intake.Column;
 import benchtrue.intake.Kind;
 import benchtrue.intake.SourceColumn;
 import benchtrue.intake.Table;
+import benchtrue.shop.Harmless;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.io.Writer;
@@ -62,10 +63,7 @@ public final class WriteSetAside {
     }
 
     private static String cell(String text) {
-        boolean runs = !text.isEmpty()
-                && "=+-@\t\r".indexOf(text.charAt(0)) >= 0
-                && !NUMBER.matcher(text).matches();
-        String safe = runs ? "'" + text : text;
+        String safe = NUMBER.matcher(text).matches() ? text : Harmless.written(text);
         boolean quoted = safe.chars().anyMatch(letter -> "\",\r\n".indexOf(letter) >= 0);
         return quoted ? "\"" + safe.replace("\"", "\"\"") + "\"" : safe;
     }

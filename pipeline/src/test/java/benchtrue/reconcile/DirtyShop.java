@@ -195,7 +195,7 @@ final class DirtyShop {
     private String dirty(String row) {
         return switch (random.nextInt(60)) {
             case 0 -> row + ",surplus";
-            case 1 -> row.substring(0, row.lastIndexOf(','));
+            case 1 -> row.contains("\"") ? row : row.substring(0, row.lastIndexOf(','));
             case 2 -> row.replaceFirst(",", "\u0001,");
             case 3 -> "\"" + row.replaceFirst(",", "\n\",");
             default -> row;

@@ -25,7 +25,7 @@ class DirtyShopTest {
     Path folder;
 
     static LongStream seeds() {
-        return LongStream.rangeClosed(1, 60);
+        return LongStream.rangeClosed(1, 30);
     }
 
     @ParameterizedTest
