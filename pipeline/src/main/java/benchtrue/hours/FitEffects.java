@@ -82,11 +82,11 @@ final class FitEffects {
         TicketSplit split = new TicketSplit(data, data.facts.baseHours, effects, spreads, parameters[layout.visit]);
         ScorePass pass = new ScorePass(data, spreads, split, new Effects(data, technicians));
         Information information = new Information(data, layout, spreads, split);
-        Spreads.Sums sums = new Spreads.Sums(data.cells.size());
+        SpreadSums sums = new SpreadSums(data, spreads);
         for (int i = 0; i < data.tickets.length; i += stride) {
             pass.add(data.tickets[i], stride);
             information.add(data.tickets[i]);
-            describe(data.tickets[i], split, sums);
+            sums.add(data.tickets[i], split);
         }
         visitScore = pass.visitScore();
         ofTickets = information.ofTickets(stride);
@@ -94,7 +94,7 @@ final class FitEffects {
         double change = step(layout.score(pass.scores(), visitScore, parameters));
         scatter(Symmetric.inverse(leaning(ofTickets)));
         if (round > 0) {
-            spreads = sums.spreads(data.cells);
+            spreads = sums.spreads();
         }
         return change;
     }
@@ -128,35 +128,6 @@ final class FitEffects {
         lastMove = score;
         parameters[layout.visit] = layout.visitIsIn() ? Math.max(0, parameters[layout.visit]) : 0;
         return longest;
-    }
-
-    private void describe(int ticket, TicketSplit split, Spreads.Sums sums) {
-        int from = data.facts.starts[ticket];
-        double lacking = 0;
-        double bare = 0;
-        double variance = 0;
-        int bareLines = 0;
-        int last = 0;
-        for (int line = from; line < data.facts.starts[ticket + 1]; line++) {
-            int i = line - from;
-            double doubt = spreads.of(data.facts.cell[line]) * split.mean[i];
-            if (data.role[line] == SplitData.KNOWN) {
-                sums.add(data.facts.cell[line], split.hours[i], split.mean[i]);
-            } else if (data.role[line] == SplitData.BARE) {
-                bareLines++;
-                last = line;
-                bare += split.mean[i];
-                variance += doubt * doubt;
-            } else if (data.role[line] == SplitData.NAMED) {
-                lacking += split.lacking(line, i, doubt);
-                variance += doubt * doubt;
-            }
-        }
-        if (lacking > 0 && bare > 0) {
-            sums.addHabit(lacking, data.wholeHours[ticket] - bare, variance);
-        } else if (lacking == 0 && bareLines == 1) {
-            sums.add(data.facts.cell[last], data.wholeHours[ticket], split.expected);
-        }
     }
 
     /** Re-estimates how far each block of effects scatters, and how strongly its effects therefore lean on zero. */

@@ -9,9 +9,11 @@ import benchtrue.shop.Absent;
 import benchtrue.shop.Balance;
 import benchtrue.shop.ChargeKind;
 import benchtrue.shop.LineState;
+import benchtrue.shop.RepairType;
 import benchtrue.shop.ReturnReason;
 import benchtrue.shop.TimeKind;
 import java.util.Arrays;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class SplitHoursTest {
@@ -326,5 +328,103 @@ class SplitHoursTest {
         assertThat(jobs.ledger().repairTypes().name(pair.second())).isEqualTo("refret");
         assertThat(pair.jointLoad()).isCloseTo(13 / 11.5, within(1e-6));
         assertThat(pair.jointLines()).isEqualTo(60);
+    }
+
+    @Test
+    void workOnALineTheCustomerDeclinedStaysWhereItWasLogged() {
+        JobLines jobs = split(shop().ticket("1")
+                .line("refret", 10)
+                .declined()
+                .line("nut", 1)
+                .logged("ann", "1", 1)
+                .did("ann", "refret", 2));
+        assertThat(jobs.labelledSeconds(0)).isEqualTo(3 * HOUR);
+        assertThat(jobs.unquoted()).isEmpty();
+        assertThat(jobs.judged(0)).isFalse();
+    }
+
+    @Test
+    void aPackageQuotedInOneFigureIsSplitByTheBookAndJudgesNoneOfItsLines() {
+        JobLines jobs = split(shop().ticket("1")
+                .line("nut", 3)
+                .charged(ChargeKind.PACKAGE)
+                .line("setup", 0)
+                .charged(ChargeKind.PACKAGE)
+                .whole("ann", 2.5));
+        assertThat(jobs.splitSeconds(0) / (double) HOUR).isCloseTo(1.5, within(0.05));
+        assertThat(jobs.judged(0)).isFalse();
+        assertThat(jobs.judged(1)).isFalse();
+    }
+
+    @Test
+    void aPackageOfOneLineIsJudgedByItsQuote() {
+        JobLines jobs = split(
+                shop().ticket("1").line("nut", 3).charged(ChargeKind.PACKAGE).whole("ann", 2.5));
+        assertThat(jobs.judged(0)).isTrue();
+    }
+
+    @Test
+    void aReturnOfAReturnIsCarriedToTheFirstJob() {
+        JobLines jobs = split(shop().ticket("1")
+                .line("refret", 10)
+                .logged("ann", "1", 12)
+                .ticket("2")
+                .opened("2026-03-01")
+                .line("refret", 0)
+                .putsRight("1", "1", ReturnReason.OUR_FAULT)
+                .whole("ann", 2)
+                .ticket("3")
+                .opened("2026-05-01")
+                .line("refret", 0)
+                .putsRight("2", "1", ReturnReason.PART)
+                .whole("bob", 1));
+        assertThat(jobs.reworkSeconds(0)).isEqualTo(3 * HOUR);
+        assertThat(jobs.reworkSeconds(1)).isZero();
+    }
+
+    @Test
+    void settlingWithinTheFreeWeeksIsPartOfThePriceAndAfterThemANewJob() {
+        ShopBuilder shop = new ShopBuilder()
+                .type(new RepairType(
+                        "setup", "setup", "setup", HOUR, 1_000_000, Absent.AMOUNT, List.of(), Absent.AMOUNT, 8));
+        shop.ticket("1").opened("2026-01-10").line("setup", 1).whole("ann", 1);
+        shop.ticket("2")
+                .opened("2026-03-01")
+                .line("setup", 0)
+                .putsRight("1", "1", ReturnReason.SETTLING)
+                .whole("ann", 0.5);
+        shop.ticket("3")
+                .opened("2026-07-01")
+                .line("setup", 1)
+                .putsRight("1", "1", ReturnReason.SETTLING)
+                .whole("ann", 1);
+        JobLines jobs = split(shop);
+        assertThat(jobs.settlingSeconds(0)).isEqualTo(1_800);
+        assertThat(jobs.reworkSeconds(0)).isZero();
+        assertThat(jobs.judged(1)).isFalse();
+        assertThat(jobs.judged(2)).isTrue();
+    }
+
+    @Test
+    void aVisitWithoutLinesThatPutsATicketRightIsCarriedToItsLines() {
+        JobLines jobs = split(shop().ticket("1")
+                .line("refret", 10)
+                .logged("ann", "1", 10)
+                .ticket("2")
+                .opened("2026-03-01")
+                .putsRight("1")
+                .whole("ann", 1.5));
+        assertThat(jobs.reworkSeconds(0)).isEqualTo(5_400);
+        assertThat(placed(jobs, "on tickets without an accepted line")).isEqualTo(5_400);
+    }
+
+    @Test
+    void aLineNobodyLoggedOnALoggedTicketCountsAsNoneAndTeachesNothing() {
+        JobLines jobs =
+                split(shop().ticket("1").line("refret", 10).line("setup", 1).logged("ann", "1", 10));
+        assertThat(jobs.judged(1)).isTrue();
+        assertThat(jobs.actualSeconds(1)).isZero();
+        assertThat(jobs.evidence(1)).isEqualTo(Evidence.NONE);
+        assertThat(jobs.expectedHours(1)).isGreaterThan(0.5);
     }
 }

@@ -9,6 +9,7 @@ import benchtrue.shop.Balance;
 import benchtrue.shop.ReturnReason;
 import benchtrue.shop.TimeKind;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
@@ -128,6 +129,34 @@ class SplitPropertiesTest {
             assertThat(first.splitSeconds(line)).isEqualTo(second.splitSeconds(line));
             assertThat(first.mainTechnician(line)).isEqualTo(second.mainTechnician(line));
         }
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void theOrderInWhichThingsWereWrittenDownMovesNothing(long seed) {
+        List<Integer> order = new ArrayList<>(IntStream.range(0, 12).boxed().toList());
+        JobLines forwards = split(inOrder(order));
+        Collections.shuffle(order, new Random(seed));
+        JobLines shuffled = split(inOrder(order));
+        for (int line = 0; line < forwards.size(); line++) {
+            assertThat(shuffled.splitSeconds(line)).isEqualTo(forwards.splitSeconds(line));
+            assertThat(shuffled.mainTechnician(line)).isEqualTo(forwards.mainTechnician(line));
+        }
+    }
+
+    /** Twelve tickets logged as a whole by two people, written down in an order, and so the entries of each. */
+    private static Ledger inOrder(List<Integer> order) {
+        ShopBuilder shop =
+                new ShopBuilder().type("refret", 9).type("nut", 1.5, "setup").type("setup", 1, "setup");
+        for (int ticket : order) {
+            shop.ticket("t" + (10 + ticket))
+                    .line(ticket % 2 == 0 ? "refret" : "setup", 1 + ticket)
+                    .line("nut", 1.5);
+            for (int entry : order) {
+                shop.whole(PEOPLE[(ticket + entry) % 2], (ticket + entry + 3) / 20.0);
+            }
+        }
+        return shop.build();
     }
 
     @ParameterizedTest(name = "seed {0}")
