@@ -5,8 +5,6 @@ import benchtrue.hours.JobLines;
 import benchtrue.statistics.Jackknife;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.IntPredicate;
-import java.util.stream.IntStream;
 
 /**
  * Judges a repair type that surely got slower by the jobs opened since (methods, section 6): evidence from those alone, the
@@ -30,26 +28,21 @@ final class CurrentLoads {
         for (Slowing slowing : slowings) {
             int type = slowing.repairType();
             boolean judged = slowing.standing() == Standing.CONFIRMED && evidence[type].known();
-            Jackknife since = judged ? jackknife(type, opened -> opened >= slowing.startDay()) : null;
+            Jackknife since = judged ? loads.jackknives(ticket -> opened(ticket) >= slowing.startDay())[type] : null;
             if (since == null || since.groups() < FindVerdicts.ENOUGH_TICKETS || !(since.standardError() > 0)) {
                 current.add(slowing);
                 continue;
             }
-            double before = jobs.model().loads(weights(opened -> opened < slowing.startDay()))[type];
+            double before =
+                    StrictMath.exp(loads.jackknives(ticket -> opened(ticket) < slowing.startDay())[type].estimate());
             evidence[type] = loads.since(since, evidence[type]);
             current.add(slowing.withLoadSince(lean(since, before)));
         }
         return current;
     }
 
-    private Jackknife jackknife(int type, IntPredicate opened) {
-        return loads.jackknives(weights(opened))[type];
-    }
-
-    private double[] weights(IntPredicate opened) {
-        return IntStream.range(0, jobs.ledger().tickets().size())
-                .mapToDouble(ticket -> opened.test(jobs.ledger().tickets().opened(ticket)) ? 1 : 0)
-                .toArray();
+    private int opened(int ticket) {
+        return jobs.ledger().tickets().opened(ticket);
     }
 
     private static double lean(Jackknife since, double before) {

@@ -49,7 +49,8 @@ final class SpotCopiedQuotes {
         if (Arrays.stream(matches).sum() == 0) {
             return List.of();
         }
-        Jackknife[] without = loads.jackknives(honestWeights());
+        boolean[] out = copied();
+        Jackknife[] without = loads.roughly(ticket -> !out[ticket]);
         List<CopiedQuotes> rows = new ArrayList<>();
         for (int type = 0; type < types; type++) {
             if (matches[type] > 0) {
@@ -70,14 +71,12 @@ final class SpotCopiedQuotes {
         return rows;
     }
 
-    /** Counts each ticket by the chance that none of its lines was copied. */
-    private double[] honestWeights() {
-        double[] weights = new double[jobs.ledger().tickets().size()];
-        Arrays.fill(weights, 1);
+    /** Returns by ticket whether one of its lines was more likely copied than not. */
+    private boolean[] copied() {
+        boolean[] copied = new boolean[jobs.ledger().tickets().size()];
         for (int line = 0; line < chance.length; line++) {
-            int ticket = jobs.ledger().lines().ticket(line);
-            weights[ticket] = StrictMath.min(weights[ticket], 1 - chance[line]);
+            copied[jobs.ledger().lines().ticket(line)] |= chance[line] > 0.5;
         }
-        return weights;
+        return copied;
     }
 }

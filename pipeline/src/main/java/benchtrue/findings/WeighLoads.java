@@ -10,6 +10,8 @@ import benchtrue.statistics.Jackknife;
 import benchtrue.statistics.Resampling;
 import benchtrue.statistics.Seed;
 import java.util.Arrays;
+import java.util.function.IntPredicate;
+import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 
 /**
@@ -24,6 +26,8 @@ import java.util.stream.IntStream;
 final class WeighLoads {
     static final double LEVEL = 0.90;
     private static final int MOST_GROUPS = 1_200;
+    private static final int FEW_GROUPS = 200;
+    private static final int MOST_REFITTED = 3_000;
 
     private final JobLines jobs;
     private final SplitModel model;
@@ -41,12 +45,12 @@ final class WeighLoads {
      * @param enough by repair type, whether it has jobs enough to be judged
      */
     LoadEvidence[] weigh(boolean[] enough) {
-        double[] ones = new double[model.tickets()];
-        Arrays.fill(ones, 1);
-        Jackknife[] jackknives = jackknives(ones);
+        TicketGroups groups = new TicketGroups(jobs, MOST_GROUPS, ticket -> true);
+        UnaryOperator<double[]> loads = model.firstOrder(groups.ofTickets(), groups.all());
+        Jackknife[] jackknives = jackknives(groups, leavingOut(groups));
         long seed = Seed.of(settings.seed(), "load-factor", "");
-        double[][] replicates = new Resampling(GroupWeights.POISSON, seed, settings.resamples(), model.tickets())
-                .replicates(model::loads);
+        double[][] replicates = new Resampling(GroupWeights.POISSON, seed, settings.resamples(), groups.size())
+                .replicates(drawn -> loads.apply(groups.weights(drawn)));
         LoadEvidence[] evidence = new LoadEvidence[jackknives.length];
         for (int type = 0; type < evidence.length; type++) {
             evidence[type] = enough[type] && jackknives[type].standardError() > 0
@@ -56,20 +60,41 @@ final class WeighLoads {
         return evidence;
     }
 
-    /** Returns the jackknife of ln R of each repair type by code, with each ticket counted as often as its weight says. */
-    Jackknife[] jackknives(double[] ticketWeights) {
-        TicketGroups groups = new TicketGroups(jobs, MOST_GROUPS, ticketWeights);
-        double[] loads = model.loads(ticketWeights);
+    /**
+     * Returns the jackknife of ln R of each repair type by code.
+     *
+     * @param counts which tickets count
+     */
+    Jackknife[] jackknives(IntPredicate counts) {
+        TicketGroups groups = new TicketGroups(jobs, MOST_GROUPS, counts);
+        return jackknives(groups, leavingOut(groups));
+    }
+
+    /** Returns the same from fewer groups and to first order: for figures that stand beside a verdict. */
+    Jackknife[] roughly(IntPredicate counts) {
+        TicketGroups groups = new TicketGroups(jobs, FEW_GROUPS, counts);
+        return jackknives(groups, model.firstOrder(groups.ofTickets(), groups.all()));
+    }
+
+    /** To first order a group left out moves the split a little less than it does, which shows where tickets are few. */
+    private UnaryOperator<double[]> leavingOut(TicketGroups groups) {
+        return model.tickets() > MOST_REFITTED
+                ? model.firstOrder(groups.ofTickets(), groups.all())
+                : weights -> model.loads(groups.toTickets(weights));
+    }
+
+    private Jackknife[] jackknives(TicketGroups groups, UnaryOperator<double[]> loads) {
+        double[] whole = loads.apply(groups.whole());
         double[][] without = IntStream.range(0, groups.size())
                 .parallel()
-                .mapToObj(group -> model.loads(groups.without(group)))
+                .mapToObj(group -> loads.apply(groups.without(group)))
                 .toArray(double[][]::new);
         double[] leaning = model.leaningVariance();
-        Jackknife[] jackknives = new Jackknife[loads.length];
+        Jackknife[] jackknives = new Jackknife[whole.length];
         Arrays.setAll(
                 jackknives,
-                type -> Jackknife.ofLog(loads[type], groups.holding(type, without))
-                        .widened(leaning[type] + groups.beside(type, loads[type], without)));
+                type -> Jackknife.ofLog(whole[type], groups.holding(type, without))
+                        .widened(leaning[type] + groups.beside(type, whole[type], without)));
         return jackknives;
     }
 

@@ -111,7 +111,8 @@ final class ResampledSplit implements SplitModel {
         return firstOrder(groupOfTicket, groups);
     }
 
-    FirstOrderGroups firstOrder(int[] groupOfTicket, int groups) {
+    @Override
+    public FirstOrderGroups firstOrder(int[] groupOfTicket, int groups) {
         TicketSplit split = split(fit.parameters(), new Effects(data, technicians));
         return new SumGroups(data, fit, fitted, split, technicians, rework(), inBook).sum(groupOfTicket, groups);
     }

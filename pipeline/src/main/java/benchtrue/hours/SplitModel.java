@@ -37,4 +37,7 @@ public interface SplitModel {
         return weights -> loads(
                 Arrays.stream(groupOf).mapToDouble(group -> weights[group]).toArray());
     }
+
+    /** Returns the same to first order whatever the size of the shop, for figures that bear it. */
+    UnaryOperator<double[]> firstOrder(int[] groupOfTicket, int groups);
 }
