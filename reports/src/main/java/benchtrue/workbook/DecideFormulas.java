@@ -5,7 +5,7 @@ package benchtrue.workbook;
  * They work out the program's proposal again, so that another shop rate or policy shows what it would do.
  */
 final class DecideFormulas {
-    private static final String FIT = "{USUAL}*EXP(NORM.S.INV(CoveragePolicy)*{SPREAD})";
+    private static final String FIT = "{USUAL}*EXP(NORMSINV(CoveragePolicy)*{SPREAD})";
     static final String ASKED = "{HOURS}*IF(PolicyRule=\"break-even\",{MEAN},IF(PolicyRule=\"coverage\"," + FIT
             + ",MAX({MEAN}," + FIT + ")))";
     static final String CLIPPED = "MAX({LOWEST},MIN({HIGHEST},{ASKED}))";
