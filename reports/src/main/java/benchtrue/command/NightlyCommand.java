@@ -28,7 +28,7 @@ import picocli.CommandLine.Mixin;
         mixinStandardHelpOptions = true,
         versionProvider = Program.Version.class)
 final class NightlyCommand implements Callable<Integer> {
-    private static final List<Report> REPORTS =
+    static final List<Report> REPORTS =
             List.of(new DrawCharts(), new WriteWorkbook(), new WriteRevisionWorkbook(), new WritePage());
 
     @Mixin
