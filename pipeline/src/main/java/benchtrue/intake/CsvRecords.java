@@ -20,6 +20,9 @@ final class CsvRecords implements Records {
     /** Most cells of a record. */
     static final int MOST_CELLS = 1_000;
 
+    /** Bytes that tell the kind of a file. */
+    private static final int MAGIC = 8;
+
     private final InputStream in;
     private final String file;
     private final byte delimiter;
@@ -39,12 +42,13 @@ final class CsvRecords implements Records {
         this.in = in;
         this.file = file;
         this.delimiter = (byte) delimiter;
-        while (filled < 3 && fill()) {
+        while (filled < MAGIC && fill()) {
             // a stream may hand over less than asked for
         }
         if (filled >= 3 && buffer[0] == (byte) 0xEF && buffer[1] == (byte) 0xBB && buffer[2] == (byte) 0xBF) {
             next = 3;
         }
+        KnownKinds.requireTable(buffer, next, filled, file);
     }
 
     @Override

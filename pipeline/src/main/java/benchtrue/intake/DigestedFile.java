@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.security.MessageDigest;
 import java.util.HexFormat;
 
@@ -16,12 +17,14 @@ final class DigestedFile extends InputStream {
     private final InputStream in;
     private final long size;
     private final MessageDigest digest;
+    private final FileTime changed;
     private long read;
 
     DigestedFile(Path path, String name) throws IOException {
         this.path = path;
         this.name = name;
         size = Files.size(path);
+        changed = Files.getLastModifiedTime(path);
         in = Files.newInputStream(path);
         digest = Digests.sha256();
     }
@@ -54,11 +57,13 @@ final class DigestedFile extends InputStream {
         while (read(rest, 0, rest.length) >= 0) {
             // only digested
         }
-        if (read != size || Files.size(path) != size) {
+        if (read != size
+                || Files.size(path) != size
+                || !Files.getLastModifiedTime(path).equals(changed)) {
             throw new Refusal(
                     ExitCode.READ_FAILED,
-                    name + ": found that the file changed while it was read, expected " + size
-                            + " bytes. Wait until the export is finished and run again.");
+                    name + ": found that the file changed while it was read, expected it to stay as"
+                            + " it was. Wait until the export is finished and run again.");
         }
         return HexFormat.of().formatHex(digest.digest());
     }

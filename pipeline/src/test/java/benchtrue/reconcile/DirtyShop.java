@@ -19,10 +19,16 @@ final class DirtyShop {
     private static final String[] PEOPLE = {"Ada", "Bo", "Cy", ""};
     private final Random random;
     private final ShopFolder shop;
+    private final int entries;
     private final List<String> tickets = new ArrayList<>();
     private BigDecimal hoursWritten = BigDecimal.ZERO;
 
     DirtyShop(Path folder, long seed) {
+        this(folder, seed, 200);
+    }
+
+    DirtyShop(Path folder, long seed, int entries) {
+        this.entries = entries;
         random = new Random(seed);
         shop = new ShopFolder(folder);
         book("2026-01-01");
@@ -95,7 +101,7 @@ final class DirtyShop {
 
     private void lines() {
         List<String> rows = new ArrayList<>();
-        for (int i = 0; i < 60; i++) {
+        for (int i = 0; i < 10 + entries / 4; i++) {
             rows.add(
                     dirty(ticket() + "," + random.nextInt(4) + "," + pick(TYPES) + "," + amount() + "," + amount() + ","
                             + amount() + "," + pick("", "accepted", "declined") + "," + pick("", "", day()) + ","
@@ -112,7 +118,7 @@ final class DirtyShop {
     private void timeLog() {
         boolean keyed = chance(70);
         List<Entry> rows = new ArrayList<>();
-        for (int i = 0; i < 200; i++) {
+        for (int i = 0; i < entries; i++) {
             rows.add(entry(keyed ? "E" + (chance(5) ? random.nextInt(20) : i) : ""));
         }
         String header = "entry,ticket,line,repair_type,technician,work_date,hours,start,end,kind,note,customer_phone";
@@ -165,7 +171,7 @@ final class DirtyShop {
 
     private void parts() {
         List<String> rows = new ArrayList<>();
-        for (int i = 0; i < 60; i++) {
+        for (int i = 0; i < 10 + entries / 4; i++) {
             rows.add(dirty(pick("", "U" + i) + "," + ticket() + "," + pick("", "1", "9") + ","
                     + pick("fretwire", "nut", "") + "," + amount() + "," + amount() + "," + amount() + "," + day() + ","
                     + pick("", "supply", "outside-work")));

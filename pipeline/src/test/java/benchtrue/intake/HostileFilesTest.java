@@ -1,0 +1,163 @@
+package benchtrue.intake;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import benchtrue.ShopFolder;
+import benchtrue.shop.ExitCode;
+import benchtrue.shop.Refusal;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.RandomAccessFile;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.List;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Files that would do harm, or are not what their name says, end the run with a word about the file. */
+@Timeout(60)
+class HostileFilesTest {
+    private static final String HEADER = "ticket,from,reason";
+
+    @TempDir
+    Path folder;
+
+    private void refused(ShopFolder shop, ExitCode code, String... words) {
+        assertThatThrownBy(shop::reconciled)
+                .isInstanceOfSatisfying(
+                        Refusal.class, refusal -> assertThat(refusal.exitCode()).isEqualTo(code))
+                .hasMessageContainingAll(words);
+    }
+
+    private ShopFolder waits(byte[] bytes) {
+        return new ShopFolder(folder).bytes("exports/waits.csv", bytes);
+    }
+
+    @Test
+    void aLineOfTwoThousandMillionBytesIsRefusedAfterTheFirstMillion() throws IOException {
+        ShopFolder shop = waits((HEADER + "\n").getBytes(StandardCharsets.UTF_8));
+        try (RandomAccessFile file =
+                new RandomAccessFile(folder.resolve("exports/waits.csv").toFile(), "rw")) {
+            file.setLength(Integer.MAX_VALUE);
+        }
+        refused(shop, ExitCode.UNUSABLE_FILE, "exports/waits.csv, line 2", "the row is longer than 1048576 bytes");
+    }
+
+    @Test
+    void tenThousandColumnsAreRefused() {
+        refused(
+                waits((HEADER + ",c".repeat(10_000)).getBytes(StandardCharsets.UTF_8)),
+                ExitCode.UNUSABLE_FILE,
+                "exports/waits.csv, line 1",
+                "more than 1000 cells");
+    }
+
+    @Test
+    void aQuoteThatSwallowsTheRestOfALargeFileIsRefused() {
+        refused(
+                waits((HEADER + "\n\"T1,2026-01-01,parts\n" + "T1,2026-01-01,parts\n".repeat(100_000))
+                        .getBytes(StandardCharsets.UTF_8)),
+                ExitCode.UNUSABLE_FILE,
+                "exports/waits.csv, line 2");
+    }
+
+    @Test
+    void aZipBombUnderATablesNameIsNotUnpacked() throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
+            zip.putNextEntry(new ZipEntry("xl/worksheets/sheet1.xml"));
+            zip.write(new byte[10_000_000]);
+        }
+        refused(waits(bytes.toByteArray()), ExitCode.UNUSABLE_FILE, "exports/waits.csv", "a zip archive or a workbook");
+    }
+
+    @Test
+    void xmlWithNestedEntitiesIsNotExpanded() {
+        refused(
+                waits("<?xml version=\"1.0\"?><!DOCTYPE x [<!ENTITY a \"aaaa\"><!ENTITY b \"&a;&a;\">]><x>&b;</x>"
+                        .getBytes(StandardCharsets.UTF_8)),
+                ExitCode.UNUSABLE_FILE,
+                "exports/waits.csv",
+                "a web page or XML");
+    }
+
+    static List<Arguments> kinds() {
+        return List.of(
+                Arguments.of("%PDF-1.7", "a PDF"),
+                Arguments.of("{\"waits\": []}", "JSON"),
+                Arguments.of("\u0089PNG\r\n", "a picture"),
+                Arguments.of("\u00ff\u00fet\0i\0", "text in UTF-16"),
+                Arguments.of("\u00d0\u00cf\u0011\u00e0", "a workbook of the old kind, or one with a password"),
+                Arguments.of("\u001f\u008b\b\0", "a compressed file"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("kinds")
+    void aFileOfAnotherKindIsCalledWhatItIs(String start, String kind) {
+        refused(waits(start.getBytes(StandardCharsets.ISO_8859_1)), ExitCode.UNUSABLE_FILE, "exports/waits.csv", kind);
+    }
+
+    @Test
+    void rowsWithoutAHeaderAreRefusedWithoutRepeatingThem() {
+        assertThatThrownBy(waits("T1,2026-01-01,parts,Orla Quist\n".getBytes(StandardCharsets.UTF_8))::reconciled)
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("expected also ticket, from, reason")
+                .hasMessageNotContaining("Quist");
+    }
+
+    @Test
+    void aRowWithAZeroByteIsSetAside() {
+        assertThat(ShopFolder.setAside(waits((HEADER + "\nT1,2026-01-01\0,parts\n").getBytes(StandardCharsets.UTF_8))
+                        .reconciled()))
+                .singleElement()
+                .satisfies(row -> assertThat(row.reasons().get(0)).contains("without control characters"));
+    }
+
+    @Test
+    void aTextOfTwoThousandLettersIsSetAsideAndStaysSetAsideWhenItComesBack() {
+        ShopFolder shop =
+                waits((HEADER + "\n" + "T".repeat(2_000) + ",2026-01-01,parts\n").getBytes(StandardCharsets.UTF_8));
+        assertThat(ShopFolder.setAside(shop.reconciled())).singleElement().satisfies(row -> {
+            assertThat(row.reasons().get(0)).contains("at most 1000 bytes long");
+            assertThat(row.texts().get(0).length()).isGreaterThan(1_000);
+        });
+    }
+
+    @Test
+    void aFolderUnderATablesNameIsRefused() throws IOException {
+        ShopFolder shop = new ShopFolder(folder);
+        Files.createDirectories(folder.resolve("exports/waits.csv"));
+        refused(shop, ExitCode.UNUSABLE_FILE, "exports/waits.csv", "no file");
+    }
+
+    @Test
+    void aLinkThatLeadsNowhereIsRefused() throws IOException {
+        ShopFolder shop = new ShopFolder(folder);
+        Files.createSymbolicLink(folder.resolve("exports/waits.csv"), folder.resolve("gone.csv"));
+        refused(shop, ExitCode.UNUSABLE_FILE, "exports/waits.csv", "leads nowhere");
+    }
+
+    @Test
+    void aFileThatGrowsWhileItIsReadIsNotTakenHalf() throws IOException {
+        Path file = Files.writeString(folder.resolve("waits.csv"), HEADER + "\n");
+        try (DigestedFile bytes = new DigestedFile(file, "exports/waits.csv")) {
+            assertThat(bytes.read(new byte[4], 0, 4)).isEqualTo(4);
+            Files.writeString(file, "T1,2026-01-01,parts\n", StandardOpenOption.APPEND);
+            assertThatThrownBy(bytes::finish)
+                    .isInstanceOfSatisfying(
+                            Refusal.class,
+                            refusal -> assertThat(refusal.exitCode()).isEqualTo(ExitCode.READ_FAILED))
+                    .hasMessageContaining("exports/waits.csv")
+                    .hasMessageContaining("changed while it was read");
+        }
+    }
+}
