@@ -14,6 +14,7 @@ import java.util.List;
  * @param people figures about people; empty unless the settings ask for them
  * @param balances what was read and where it went
  * @param doubts what was set aside or is doubtful
+ * @param restated figures of sealed months that the records now tell otherwise
  * @param cautions what to mind
  */
 record ReviewView(
@@ -26,6 +27,7 @@ record ReviewView(
         List<Person> people,
         List<BalanceRow> balances,
         List<Doubt> doubts,
+        List<Restated> restated,
         List<Caution> cautions) {
 
     /**
@@ -126,6 +128,8 @@ record ReviewView(
 
     /** @param where a file, or the first few places */
     record Doubt(String words, String count, String where) {}
+
+    record Restated(String month, String figure, String sealed, String now, String causes) {}
 
     record Caution(String about, String text) {}
 }

@@ -5,6 +5,7 @@ import benchtrue.charts.Pictures;
 import benchtrue.findings.PersonFactor;
 import benchtrue.nightly.Review;
 import benchtrue.shop.Balance;
+import benchtrue.shop.Figures;
 import benchtrue.shop.Hours;
 import benchtrue.shop.Money;
 import benchtrue.shop.Notice;
@@ -38,6 +39,7 @@ final class TellReview {
                 people(),
                 told.review().balances().stream().map(this::balance).toList(),
                 doubts(),
+                restated(),
                 Cautions.of(told));
     }
 
@@ -91,6 +93,17 @@ final class TellReview {
                     notice.words(), told.figures().count(notice.count()), String.join(", ", notice.examples())));
         }
         return doubts;
+    }
+
+    private List<ReviewView.Restated> restated() {
+        return told.review().restatements().stream()
+                .map(row -> new ReviewView.Restated(
+                        told.figures().month(row.month()),
+                        row.figure().replace('_', ' '),
+                        row.sealed().isEmpty() ? Figures.UNKNOWN : row.sealed(),
+                        row.now().isEmpty() ? Figures.UNKNOWN : row.now(),
+                        String.join("; ", row.causes())))
+                .toList();
     }
 
     private ReviewView.BalanceRow balance(Balance balance) {

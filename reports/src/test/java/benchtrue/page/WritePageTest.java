@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import benchtrue.InventedShop;
 import benchtrue.ShopBuilder;
 import benchtrue.charts.DrawCharts;
+import benchtrue.costing.Restatement;
 import benchtrue.nightly.Review;
 import benchtrue.settings.Disclosure;
 import benchtrue.settings.Settings;
@@ -158,6 +159,27 @@ class WritePageTest {
         shop.ticket("T1").line("setup", 1.5).stillOpen();
         assertThat(page(InventedShop.reviewOf(shop.build(), InventedShop.settings("en", "XXX"))))
                 .contains("No repair is surely under-quoted", "No change is proposed");
+    }
+
+    @Test
+    void aSealedMonthThatChangedIsTold() throws IOException {
+        Review night = InventedShop.review();
+        Restatement changed = new Restatement(
+                2026 * 12 + 8, "earned labour_cost", "12.5000", "", List.of("ticket T00001 labour cost"));
+        String page = page(new Review(
+                night.settings(),
+                night.ledger(),
+                night.jobs(),
+                night.costs(),
+                night.findings(),
+                night.revision(),
+                night.balances(),
+                night.notices(),
+                List.of(changed),
+                night.setAside()));
+        assertThat(page)
+                .contains("Sep\u00a02026</th><td>earned labour cost</td><td class=\"n\">12.5000</td>")
+                .contains("<td class=\"n\">not known</td><td>ticket T00001 labour cost</td>");
     }
 
     @Test
