@@ -74,9 +74,9 @@ final class Summary {
     private String proposal(ProposedChange change) {
         String held = change.heldBecause().isEmpty() ? "" : " (" + change.heldBecause() + ")";
         if (change.proposedSeconds() == change.bookSeconds()) {
-            return "     Stays at " + figures.hours(change.bookSeconds()) + held + ".";
+            return "     Stays at " + figures.quote(change.bookSeconds()) + held + ".";
         }
-        return "     Book " + figures.hours(change.bookSeconds()) + " to " + figures.hours(change.proposedSeconds())
+        return "     Book " + figures.quote(change.bookSeconds()) + " to " + figures.quote(change.proposedSeconds())
                 + ", " + figures.price(change.bookLabour()) + " to " + figures.price(change.proposedLabour()) + held
                 + ".";
     }
