@@ -28,7 +28,7 @@ import org.junit.jupiter.api.io.TempDir;
 @Tag("proof")
 class ReadmePicturesTest {
     private static final Path ROOT = Path.of("..").toAbsolutePath().normalize();
-    private static final Path SHOWN = ROOT.resolve("docs/pictures");
+    private static final Path SHOWN = ROOT.resolve("reports/pictures");
     private static final List<String> NAMES =
             List.of("quoted-against-actual.svg", "money-lost.svg", "jobs-neck-reset.svg", "every-repair.svg");
 
@@ -62,7 +62,7 @@ class ReadmePicturesTest {
                 Files.copy(charts.resolve(name), SHOWN.resolve(name), StandardCopyOption.REPLACE_EXISTING);
             }
             assertThat(SHOWN.resolve(name)).hasSameTextualContentAs(charts.resolve(name));
-            assertThat(Files.readString(ROOT.resolve("README.md"))).contains("docs/pictures/" + name);
+            assertThat(Files.readString(ROOT.resolve("README.md"))).contains("reports/pictures/" + name);
         }
     }
 }
