@@ -4,10 +4,11 @@ import benchtrue.nightly.Report;
 import benchtrue.nightly.Review;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 
 /** Draws the pictures of a review into {@code charts/}, each as SVG and as PNG. */
 public final class DrawCharts implements Report {
@@ -16,21 +17,24 @@ public final class DrawCharts implements Report {
     @Override
     public void write(Review review, Path folder) throws IOException {
         Path charts = Files.createDirectories(folder.resolve("charts"));
-        try {
-            Pictures.of(review).parallelStream().forEach(picture -> write(picture, charts));
-        } catch (UncheckedIOException e) {
-            throw e.getCause();
+        // Every picture ends before the first failure is told, so that nothing is written once the caller clears up.
+        List<IOException> failures = Pictures.of(review).parallelStream()
+                .flatMap(picture -> write(picture, charts).stream())
+                .toList();
+        if (!failures.isEmpty()) {
+            throw failures.get(0);
         }
     }
 
-    private static void write(Picture picture, Path charts) {
+    private static Optional<IOException> write(Picture picture, Path charts) {
         try {
             Files.write(charts.resolve(picture.name() + ".svg"), picture.svg().getBytes(StandardCharsets.UTF_8));
             try (OutputStream out = Files.newOutputStream(charts.resolve(picture.name() + ".png"))) {
                 Png.write(picture.image(PIXELS), out);
             }
+            return Optional.empty();
         } catch (IOException e) {
-            throw new UncheckedIOException(e);
+            return Optional.of(e);
         }
     }
 }
