@@ -33,7 +33,9 @@ final class JobModel {
         CrossedEffects plain = CrossedEffects.fit(rows.logRatio(), rows.columns(), weights, rows.randomEffects(jobs));
         CrossedEffects finishedOnly = plain.robust(Huber.K);
         CrossedEffects fit = finishedOnly;
-        for (int round = 0; round < OPEN_ROUNDS && rows.finished() < weights.length; round++) {
+        // How far an open job may still go is known only once finished jobs scatter.
+        boolean compared = rows.finished() < weights.length && finishedOnly.residualVariance() > 0;
+        for (int round = 0; compared && round < OPEN_ROUNDS; round++) {
             fit = withOpenJobs(rows, finishedOnly, fit);
         }
         return new JobModel(rows, finishedOnly, fit);

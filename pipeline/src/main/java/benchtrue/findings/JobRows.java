@@ -32,14 +32,15 @@ record JobRows(JobFactors factors, int[] line, int finished, double[] logRatio, 
     private static final int ENOUGH_WITH_TRAIT = 8;
 
     /**
-     * Returns the rows of a shop.
+     * Returns the rows of a shop. Without a finished job there is nothing that an open one could be held against.
      *
      * @param closed finished jobs whose hours are their own and not copied from the quote
      */
     static JobRows of(JobLines jobs, JobFactors factors, int[] closed, int[] open) {
         int[] newest = closed.length <= MOST_ROWS ? closed : newest(jobs, closed);
+        int[] compared = closed.length > 0 ? open : new int[0];
         int[] line =
-                IntStream.concat(Arrays.stream(newest), Arrays.stream(open)).toArray();
+                IntStream.concat(Arrays.stream(newest), Arrays.stream(compared)).toArray();
         double[] logRatio =
                 Arrays.stream(line).mapToDouble(l -> logRatio(jobs, l)).toArray();
         return new JobRows(factors, line, newest.length, logRatio, factors.traitColumns(newest, ENOUGH_WITH_TRAIT));

@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.Random;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class JobModelTest {
     private static final long SEED = 42;
@@ -108,6 +110,21 @@ class JobModelTest {
         }
         // Pat quotes a fifth below the book on half of the jobs.
         assertThat(findings.shortfalls().get(1).quotes()).isPositive();
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {0, 1, 2, 3, 4})
+    void aYoungShopWithAnOpenJobAndHardlyAFinishedOneIsReviewed(int finished) {
+        ShopBuilder shop = new ShopBuilder().asOf("2026-02-20").type("refret", 2);
+        for (int i = 0; i < finished; i++) {
+            shop.ticket("F" + i).line("refret", 2 + i).logged("Ada", "1", 3);
+        }
+        shop.ticket("O").opened("2026-02-17").stillOpen().line("refret", 3).logged("Ada", "1", 1);
+        Findings findings = JudgedShop.find(shop);
+        assertThat(findings.repairs().get(0).verdict()).isEqualTo(Verdict.TOO_FEW_JOBS);
+        assertThat(Double.isNaN(findings.usualJobs().get(0).typical()))
+                .as("nothing is usual before a job is finished")
+                .isEqualTo(finished == 0);
     }
 
     /** Ten refrets of two quoted hours with three hours on them so far. */
