@@ -1,9 +1,9 @@
 package benchtrue.findings;
 
 import benchtrue.hours.JobLines;
-import benchtrue.statistics.CensoredLogNormal;
 import benchtrue.statistics.CrossedEffects;
 import benchtrue.statistics.Huber;
+import benchtrue.statistics.Normal;
 import java.util.Arrays;
 
 /**
@@ -14,7 +14,10 @@ import java.util.Arrays;
  * job can't carry them; then open jobs as censored at their hours so far, each replaced by its expectation (EM).
  */
 final class JobModel {
-    private static final int OPEN_ROUNDS = 8;
+    private static final int OPEN_ROUNDS = 12;
+
+    /** Hours are kept to the second: ln(hours) of a job of a day is not known to better than 3e-5. */
+    private static final double ROUNDING = 1e-9;
 
     private final JobRows rows;
     private final CrossedEffects finishedOnly;
@@ -32,28 +35,48 @@ final class JobModel {
         Arrays.fill(weights, 0, rows.finished(), 1);
         CrossedEffects plain = CrossedEffects.fit(rows.logRatio(), rows.columns(), weights, rows.randomEffects(jobs));
         CrossedEffects finishedOnly = plain.robust(Huber.K);
-        CrossedEffects fit = finishedOnly;
         // How far an open job may still go is known only once finished jobs scatter.
-        boolean compared = rows.finished() < weights.length && finishedOnly.residualVariance() > 0;
-        for (int round = 0; compared && round < OPEN_ROUNDS; round++) {
-            fit = withOpenJobs(rows, finishedOnly, fit);
-        }
-        return new JobModel(rows, finishedOnly, fit);
+        boolean compared = rows.finished() < weights.length && scatter(rows, finishedOnly);
+        return new JobModel(rows, finishedOnly, compared ? withOpenJobs(rows, finishedOnly) : finishedOnly);
     }
 
-    private static CrossedEffects withOpenJobs(JobRows rows, CrossedEffects finishedOnly, CrossedEffects fit) {
-        double[] y = rows.logRatio().clone();
-        double[] weights = new double[y.length];
-        double spread = StrictMath.sqrt(fit.residualVariance());
-        for (int row = 0; row < y.length; row++) {
-            weights[row] = row < rows.finished() ? finishedOnly.weight(row) : 1;
-            if (row >= rows.finished()) {
+    /** Returns whether the finished jobs stand about what is expected of them by more than rounding. */
+    private static boolean scatter(JobRows rows, CrossedEffects finishedOnly) {
+        return finishedOnly.residualVariance() > ROUNDING
+                && squares(finishedOnly, rows.finished()) / rows.finished() > ROUNDING;
+    }
+
+    /** The spread grows with the open jobs, in proportion to the squares it is estimated from. */
+    private static CrossedEffects withOpenJobs(JobRows rows, CrossedEffects finishedOnly) {
+        double perSquare = finishedOnly.residualVariance() / (squares(finishedOnly, rows.finished()) / rows.finished());
+        double variance = finishedOnly.residualVariance();
+        CrossedEffects fit = finishedOnly;
+        double[] weights = new double[rows.line().length];
+        Arrays.setAll(weights, row -> row < rows.finished() ? finishedOnly.weight(row) : 1);
+        for (int round = 0; round < OPEN_ROUNDS; round++) {
+            double[] y = rows.logRatio().clone();
+            double unseen = 0;
+            for (int row = rows.finished(); row < y.length; row++) {
                 int line = rows.line()[row];
                 double expected = fit.predict(rows.values(line), rows.levels(line));
-                y[row] = CensoredLogNormal.expectedBeyond(y[row], expected, spread);
+                double z = (y[row] - expected) / StrictMath.sqrt(variance);
+                double hazard = Normal.hazard(z);
+                y[row] = expected + StrictMath.sqrt(variance) * hazard;
+                unseen += variance * (1 - hazard * (hazard - z));
             }
+            fit = finishedOnly.refit(y, weights);
+            variance = perSquare * (squares(fit, y.length) + unseen) / y.length;
         }
-        return finishedOnly.refit(y, weights);
+        return fit;
+    }
+
+    private static double squares(CrossedEffects fit, int rows) {
+        double sum = 0;
+        double[] residuals = fit.residuals();
+        for (int row = 0; row < rows; row++) {
+            sum += residuals[row] * residuals[row];
+        }
+        return sum;
     }
 
     JobRows rows() {
