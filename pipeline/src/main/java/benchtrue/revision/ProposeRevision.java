@@ -6,6 +6,7 @@ import benchtrue.findings.RepairFinding;
 import benchtrue.findings.UsualJob;
 import benchtrue.reconcile.Ledger;
 import benchtrue.settings.Settings;
+import benchtrue.shop.Figures;
 import benchtrue.shop.Hours;
 import benchtrue.shop.RepairType;
 import java.util.ArrayList;
@@ -29,7 +30,8 @@ public final class ProposeRevision {
             Target target = Target.of(finding, usual, past, settings.policy());
             today.ifPresent(type -> changes.add(change(type, finding, target, past, costs.shopRate(), settings)));
         }
-        return new Revision(changes);
+        Figures figures = Figures.of(settings.locale(), settings.currency());
+        return new Revision(changes, FollowLastChange.follow(costs.jobs(), figures));
     }
 
     private static ProposedChange change(

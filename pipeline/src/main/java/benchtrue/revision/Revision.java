@@ -1,14 +1,21 @@
 package benchtrue.revision;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The drafted price book.
  *
  * @param changes one row a repair type of today's book, by code
+ * @param lastChange what became of the last change of the book; empty where there was none
  */
-public record Revision(List<ProposedChange> changes) {
+public record Revision(List<ProposedChange> changes, Optional<LastChange> lastChange) {
     public Revision {
         changes = List.copyOf(changes);
+    }
+
+    /** Takes the draft of a shop that never changed its price book. */
+    public Revision(List<ProposedChange> changes) {
+        this(changes, Optional.empty());
     }
 }

@@ -3,6 +3,7 @@ package benchtrue.page;
 import benchtrue.costing.BenchHour;
 import benchtrue.costing.LoggedShare;
 import benchtrue.costing.ShopRates;
+import benchtrue.revision.LastChange;
 import benchtrue.shop.PriceBook;
 import java.util.List;
 
@@ -66,6 +67,8 @@ final class TellBenchHour {
     private ReviewView.Fact lastBook() {
         PriceBook book =
                 told.review().ledger().books().inForce(told.review().ledger().asOf());
-        return new ReviewView.Fact("Price book", told.figures().day(book.effective()), "in force since");
+        String since =
+                told.review().revision().lastChange().map(LastChange::sentence).orElse("in force since");
+        return new ReviewView.Fact("Price book", told.figures().day(book.effective()), since);
     }
 }

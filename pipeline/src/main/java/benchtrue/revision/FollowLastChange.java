@@ -1,0 +1,115 @@
+package benchtrue.revision;
+
+import benchtrue.hours.Evidence;
+import benchtrue.hours.JobLines;
+import benchtrue.shop.Absent;
+import benchtrue.shop.Figures;
+import benchtrue.shop.Hours;
+import benchtrue.shop.LineState;
+import benchtrue.shop.QuotedLines;
+import java.util.Arrays;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** Follows the last change of the price book up: hours, acceptance and money before and since. */
+final class FollowLastChange {
+    private static final int YEAR = 365;
+
+    private final JobLines jobs;
+    private final QuotedLines lines;
+    private final ChangedTypes changed;
+    private final int days;
+    private final SpanSums[] before;
+    private final SpanSums[] since;
+    private final int[] yearBefore;
+
+    private FollowLastChange(JobLines jobs, ChangedTypes changed) {
+        this.jobs = jobs;
+        this.changed = changed;
+        lines = jobs.ledger().lines();
+        days = jobs.ledger().asOf() - changed.effective() + 1;
+        int types = changed.before().length;
+        before = new SpanSums[types];
+        since = new SpanSums[types];
+        yearBefore = new int[types];
+        Arrays.setAll(before, type -> new SpanSums());
+        Arrays.setAll(since, type -> new SpanSums());
+    }
+
+    /** Returns what became of the last change; empty where there was none. */
+    static Optional<LastChange> follow(JobLines jobs, Figures figures) {
+        return ChangedTypes.of(jobs.ledger()).map(changed -> new FollowLastChange(jobs, changed).follow(figures));
+    }
+
+    private LastChange follow(Figures figures) {
+        int first = Integer.MAX_VALUE;
+        for (int line = 0; line < jobs.size(); line++) {
+            int day = quotedOn(line);
+            first = StrictMath.min(first, day);
+            if (changed.changed(lines.repairType(line))
+                    && day >= changed.from()
+                    && jobs.state(line) != LineState.VOID) {
+                add(line, day);
+            }
+        }
+        double yearsBefore =
+                StrictMath.min(1, (changed.effective() - StrictMath.max(first, changed.from())) / (double) YEAR);
+        Map<Integer, FollowUp> byType = new TreeMap<>();
+        SpanSums allBefore = new SpanSums();
+        SpanSums allSince = new SpanSums();
+        long forecast = 0;
+        long realised = 0;
+        for (int type = 0; type < before.length; type++) {
+            if (changed.changed(type)) {
+                FollowUp one = of(before[type], since[type], forecast(type, yearsBefore), realised(type));
+                byType.put(type, one);
+                allBefore.addAll(before[type]);
+                allSince.addAll(since[type]);
+                forecast += one.forecast();
+                realised += one.realised();
+            }
+        }
+        FollowUp together = of(allBefore, allSince, forecast, realised);
+        String sentence = new TellLastChange(figures).tell(changed, together);
+        return new LastChange(changed.effective(), days, byType, together, sentence);
+    }
+
+    private static FollowUp of(SpanSums before, SpanSums since, long forecast, long realised) {
+        return new FollowUp(before.hours(), since.hours(), before.acceptance(), since.acceptance(), forecast, realised);
+    }
+
+    private int quotedOn(int line) {
+        return Absent.firstOf(lines.quotedOn(line), jobs.ledger().tickets().opened(lines.ticket(line)));
+    }
+
+    private void add(int line, int day) {
+        int type = lines.repairType(line);
+        boolean accepted = jobs.state(line) != LineState.DECLINED;
+        SpanSums sums = day < changed.effective() ? before[type] : since[type];
+        sums.quoted(accepted);
+        if (accepted && day >= changed.effective() - YEAR && day < changed.effective()) {
+            yearBefore[type]++;
+        }
+        long labour = Absent.firstOf(lines.billedLabour(line), lines.quotedLabour(line));
+        if (accepted && Absent.has(labour)) {
+            sums.charged(labour);
+        }
+        if (jobs.judged(line) && jobs.evidence(line) == Evidence.LOGGED && jobs.bookSecondsThen(line) > 0) {
+            sums.took(Hours.of(jobs.actualSeconds(line)), Hours.of(jobs.bookSecondsThen(line)));
+        }
+    }
+
+    private long forecast(int type, double yearsBefore) {
+        long step = changed.since()[type].bookLabour() - changed.before()[type].bookLabour();
+        double jobsADay = yearsBefore > 0 ? yearBefore[type] / (yearsBefore * YEAR) : 0;
+        return (long) StrictMath.rint(step * jobsADay * days);
+    }
+
+    /** Lines quoted above or below the book moved by the same share as the book did. */
+    private long realised(int type) {
+        double is = changed.since()[type].bookLabour();
+        double was = changed.before()[type].bookLabour();
+        return is > 0 ? (long) StrictMath.rint(since[type].labour() * (1 - was / is)) : 0;
+    }
+}

@@ -1,0 +1,20 @@
+package benchtrue.revision;
+
+/**
+ * What became of a change of the price book: of one repair type, or of all that changed together. "Before" are lines quoted
+ * while the version before was in force, "since" those quoted under the newest.
+ *
+ * @param hoursBefore hours per book hour before
+ * @param hoursSince hours per book hour since, against the new book
+ * @param quotesBefore what customers said before
+ * @param quotesSince what they said since
+ * @param forecast money that the change of price was to bring by now: change x jobs a year before x years since
+ * @param realised money by now: labour of accepted lines, less the same lines at the old price
+ */
+public record FollowUp(
+        BookedHours hoursBefore,
+        BookedHours hoursSince,
+        Acceptance quotesBefore,
+        Acceptance quotesSince,
+        long forecast,
+        long realised) {}

@@ -1,0 +1,67 @@
+package benchtrue.revision;
+
+import benchtrue.shop.Figures;
+
+/** Says in plain words whether the last change of the price book worked. */
+final class TellLastChange {
+    /** Fewer finished jobs since say nothing. */
+    private static final int ENOUGH_JOBS = 8;
+
+    private final Figures figures;
+
+    TellLastChange(Figures figures) {
+        this.figures = figures;
+    }
+
+    String tell(ChangedTypes changed, FollowUp all) {
+        return "The book of " + figures.day(changed.effective()) + " changed " + repairs(changed.count()) + ". "
+                + hours(all.hoursBefore(), all.hoursSince()) + " " + acceptance(all.quotesBefore(), all.quotesSince())
+                + " " + money(all);
+    }
+
+    private String repairs(int count) {
+        return figures.count(count) + (count == 1 ? " repair" : " repairs");
+    }
+
+    private String hours(BookedHours before, BookedHours since) {
+        if (since.jobs() < ENOUGH_JOBS || before.jobs() < ENOUGH_JOBS) {
+            return "Whether it worked can't be told yet: " + figures.count(since.jobs())
+                    + " finished jobs with hours of their own since, " + figures.count(before.jobs()) + " before.";
+        }
+        return verdict(before, since) + ": jobs took " + range(before) + " hours per book hour before and "
+                + range(since) + " since.";
+    }
+
+    private static String verdict(BookedHours before, BookedHours since) {
+        boolean nearer = since.distance() < before.distance();
+        if (!before.apartFrom(since)) {
+            return "It moved the book " + (nearer ? "nearer to" : "away from")
+                    + " the work, but no more than chance could do";
+        }
+        return nearer ? "It worked" : "It did not work, the book is further from the work than before";
+    }
+
+    private String range(BookedHours hours) {
+        return figures.number(hours.ratio(), 2) + " (" + figures.number(hours.lower(), 2) + " to "
+                + figures.number(hours.upper(), 2) + ")";
+    }
+
+    private String acceptance(Acceptance before, Acceptance since) {
+        String shares = "Customers accepted " + share(before) + " before and " + share(since) + " since";
+        if (before.smallNumbers() || since.smallNumbers()) {
+            return shares + ": too few quotes to compare.";
+        }
+        return shares + (before.apartFrom(since) ? ", more than chance explains." : ", which chance alone could do.");
+    }
+
+    private String share(Acceptance acceptance) {
+        return acceptance.quotes() == 0
+                ? "none of no quotes"
+                : figures.percent(acceptance.share()) + " of " + figures.count(acceptance.quotes()) + " quotes";
+    }
+
+    private String money(FollowUp all) {
+        return "It changed takings by " + figures.aboutMoney(all.realised()) + " so far; "
+                + figures.aboutMoney(all.forecast()) + " was to be expected at the jobs of the year before.";
+    }
+}
