@@ -33,12 +33,12 @@ final class TellLastChange {
     }
 
     private static String verdict(BookedHours before, BookedHours since) {
-        boolean nearer = since.distance() < before.distance();
         if (!before.apartFrom(since)) {
-            return "It moved the book " + (nearer ? "nearer to" : "away from")
-                    + " the work, but no more than chance could do";
+            return "It can't be told from chance whether the book came nearer to the work";
         }
-        return nearer ? "It worked" : "It did not work, the book is further from the work than before";
+        return since.distance() < before.distance()
+                ? "It worked"
+                : "It did not work, the book is further from the work than before";
     }
 
     private String range(BookedHours hours) {

@@ -57,6 +57,18 @@ class FollowLastChangeTest {
     }
 
     @Test
+    void noVerdictIsGivenOnWhatChanceCouldDoAndAFurtherBookIsCalledSo() {
+        ShopBuilder same = twoBooks();
+        jobs(same, "2026-03-02", 40, 8, 8);
+        jobs(same, "2026-07-06", 35, 10, 10);
+        assertThat(follow(same).orElseThrow().sentence()).contains("can't be told from chance");
+        ShopBuilder further = twoBooks();
+        jobs(further, "2026-03-02", 40, 8, 8);
+        jobs(further, "2026-07-06", 35, 10, 8);
+        assertThat(follow(further).orElseThrow().sentence()).contains("It did not work");
+    }
+
+    @Test
     void theMoneyIsWhatTheNewPriceAddedOnTheJobsThatCame() {
         ShopBuilder shop = twoBooks();
         jobs(shop, "2025-07-01", 73, 8, 10);
