@@ -14,16 +14,19 @@ public final class CensoredLogNormal {
 
     private final double[] logs;
     private final boolean[] finished;
+    private final double[][] x;
     private final OrthogonalDesign design;
     private double[] coefficients;
     private double[] fitted;
     private double scale;
-    private int steps;
+    private boolean settled;
+    private double[] errors;
 
-    private CensoredLogNormal(double[] logs, boolean[] finished, OrthogonalDesign design) {
+    private CensoredLogNormal(double[] logs, boolean[] finished, double[][] x) {
         this.logs = logs;
         this.finished = finished;
-        this.design = design;
+        this.x = x;
+        this.design = new OrthogonalDesign(x);
     }
 
     /**
@@ -45,8 +48,9 @@ public final class CensoredLogNormal {
             logs[i] = StrictMath.log(hours[i]);
             events += finished[i] ? 1 : 0;
         }
-        CensoredLogNormal model = new CensoredLogNormal(logs, finished.clone(), new OrthogonalDesign(x));
+        CensoredLogNormal model = new CensoredLogNormal(logs, finished.clone(), x);
         model.iterate(events > model.design.rank());
+        model.errors = model.standardErrors();
         return model;
     }
 
@@ -62,7 +66,7 @@ public final class CensoredLogNormal {
             scale = Double.NaN;
         }
         double moved = Double.POSITIVE_INFINITY;
-        while (steps < STEPS && moved > TOLERANCE * scale) {
+        for (int steps = 0; steps < STEPS && moved > TOLERANCE * scale; steps++) {
             double[] before = fitted;
             double scaleBefore = scale;
             step(scale);
@@ -70,8 +74,8 @@ public final class CensoredLogNormal {
             for (int i = 0; i < fitted.length; i++) {
                 moved = StrictMath.max(moved, StrictMath.abs(fitted[i] - before[i]));
             }
-            steps++;
         }
+        settled = moved <= TOLERANCE * scale;
     }
 
     /** One E and M step; at scale 0 open jobs enter as if they were finished now. */
@@ -98,9 +102,58 @@ public final class CensoredLogNormal {
         scale = StrictMath.sqrt(squares / n);
     }
 
+    /** From the observed information of the coefficients and ln &sigma;, its second derivatives written out. */
+    private double[] standardErrors() {
+        int p = x.length;
+        double[][] information = new double[p + 1][p + 1];
+        double[] row = new double[p + 1];
+        for (int i = 0; i < logs.length; i++) {
+            double z = (logs[i] - fitted[i]) / scale;
+            double h = Normal.hazard(z);
+            double bend = finished[i] ? 1 : h * (h - z);
+            double cross = finished[i] ? 2 * z : z * bend + h;
+            for (int j = 0; j < p; j++) {
+                row[j] = Double.isNaN(coefficients[j]) ? 0 : x[j][i] / scale;
+            }
+            for (int j = 0; j < p; j++) {
+                for (int k = j; k < p; k++) {
+                    information[j][k] += bend * row[j] * row[k];
+                }
+                information[j][p] += cross * row[j];
+            }
+            information[p][p] += cross * z;
+        }
+        for (int j = 0; j < p; j++) {
+            information[j][j] += Double.isNaN(coefficients[j]) ? 1 : 0;
+        }
+        Cholesky.eliminate(information, p + 1);
+        double[][] covariance = Cholesky.inverse(information, p + 1);
+        double[] result = new double[p + 1];
+        for (int j = 0; j <= p; j++) {
+            boolean known = j == p || !Double.isNaN(coefficients[j]);
+            result[j] = known ? StrictMath.sqrt(covariance[j][j]) : Double.NaN;
+        }
+        return result;
+    }
+
+    /** Returns whether the iteration came to rest; with nearly all jobs open it may not, and the figures are then too low. */
+    public boolean settled() {
+        return settled;
+    }
+
     /** Returns the intercept (0) or the coefficient of column {@code index} &minus; 1, on the log scale. */
     public double coefficient(int index) {
         return coefficients[index];
+    }
+
+    /** Returns the standard error of {@link #coefficient}. */
+    public double error(int index) {
+        return errors[index];
+    }
+
+    /** Returns the standard error of ln &sigma;. */
+    public double logScaleError() {
+        return errors[x.length];
     }
 
     /** Returns &sigma;, by maximum likelihood (divided by n). */

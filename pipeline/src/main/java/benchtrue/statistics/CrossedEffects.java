@@ -16,7 +16,7 @@ import java.util.Arrays;
  */
 public final class CrossedEffects {
     private static final int ROBUST_STEPS = 50;
-    private static final double ROBUST_TOLERANCE = 1e-7;
+    private static final double ROBUST_TOLERANCE = 1e-6;
 
     private final double[] y;
     private final double[][] columns;
@@ -76,19 +76,23 @@ public final class CrossedEffects {
 
     private static void check(double[] y, double[][] columns, double[] weights, Factor[] factors) {
         finite("response", y, y.length);
-        finite("weights", weights, y.length);
+        checkWeights(weights, y.length);
         for (double[] column : columns) {
             finite("column", column, y.length);
-        }
-        for (double weight : weights) {
-            if (weight < 0) {
-                throw new IllegalArgumentException("a weight must be at least 0, found " + weight);
-            }
         }
         for (Factor factor : factors) {
             if (factor.level().length != y.length) {
                 throw new IllegalArgumentException(
                         "a factor has " + factor.level().length + " rows, expected " + y.length);
+            }
+        }
+    }
+
+    private static void checkWeights(double[] weights, int rows) {
+        finite("weights", weights, rows);
+        for (double weight : weights) {
+            if (weight < 0) {
+                throw new IllegalArgumentException("a weight must be at least 0, found " + weight);
             }
         }
     }
@@ -106,13 +110,17 @@ public final class CrossedEffects {
 
     /**
      * Returns the fit with its effects made robust: Huber weights (1964) from the residuals, in scales of 1.4826 times their median
-     * absolute value, iterated at this fit's variances, which stay as they are, until no residual moves by more than 1e-7 scales.
+     * absolute value, iterated at this fit's variances, which stay as they are, until no residual moves by more than 1e-6 scales.
      *
      * @param k where the weights begin to fall, {@link Huber#K}
      */
     public CrossedEffects robust(double k) {
+        return robust(k, ROBUST_STEPS);
+    }
+
+    CrossedEffects robust(double k, int steps) {
         CrossedEffects fit = this;
-        for (int step = 0; step < ROBUST_STEPS; step++) {
+        for (int step = 0; step < steps; step++) {
             double[] before = fit.residuals();
             double scale = Mad.NORMAL * Mad.about(before, 0);
             if (!(scale > 0)) {
@@ -122,8 +130,7 @@ public final class CrossedEffects {
             for (int i = 0; i < next.length; i++) {
                 next[i] *= Huber.weight(before[i] / scale, k);
             }
-            CrossCounts counts = new CrossCounts(new MixedRows(y, columns, equations.rows.factors, next));
-            fit = new CrossedEffects(y, columns, next, new Henderson(counts, equations.theta), residualVariance);
+            fit = weighted(next);
             if (Huber.largestMove(before, fit.residuals()) <= ROBUST_TOLERANCE * scale) {
                 break;
             }
@@ -144,6 +151,11 @@ public final class CrossedEffects {
         CrossCounts counts = new CrossCounts(new MixedRows(response, columns, factors, rowWeights));
         return new CrossedEffects(
                 response, columns, rowWeights, new Henderson(counts, equations.theta), residualVariance);
+    }
+
+    private CrossedEffects weighted(double[] next) {
+        CrossCounts counts = new CrossCounts(new MixedRows(y, columns, equations.rows.factors, next));
+        return new CrossedEffects(y, columns, next, new Henderson(counts, equations.theta), residualVariance);
     }
 
     /** Returns the REML criterion, minus twice the restricted log-likelihood; of a robust fit, that of its weighted rows. */

@@ -5,11 +5,11 @@ package benchtrue.statistics;
  * spherical form of Bates et al. (2015, Journal of Statistical Software 67(1)): unknowns u with effects b = &theta;u.
  *
  * <p>The factor kept aside has a diagonal block and is absorbed, level by level; what is left is solved by elimination. Holds the
- * profiled REML criterion, its gradient and the solution. O(&Sigma; entries&sup2; a level aside + size&sup3;/3).
+ * profiled REML criterion and the solution. O(&Sigma; entries&sup2; a level aside + size&sup3;/3).
  */
-final class Henderson implements Surface.Point {
+final class Henderson {
     private static final double TWO_PI = 2 * StrictMath.PI;
-    private static final double LOST = 1e-13;
+    private static final double LOST = 1e-10;
 
     final CrossCounts counts;
     final MixedRows rows;
@@ -47,7 +47,6 @@ final class Henderson implements Surface.Point {
     }
 
     /** REML criterion as lme4 defines it: minus twice the profiled log restricted likelihood. */
-    @Override
     public double value() {
         return criterion;
     }
@@ -156,19 +155,13 @@ final class Henderson implements Surface.Point {
         return theta[factor] * spherical(factor, level);
     }
 
-    /** Returns minus twice the slope of the restricted log-likelihood in each &theta;. */
-    @Override
-    public double[] gradient() {
-        Uncertainty uncertainty = new Uncertainty(this);
-        double[] slope = new double[theta.length];
-        for (int f = 0; f < theta.length; f++) {
-            double squares = 0;
-            for (int level = 0; level < rows.factors[f].levels(); level++) {
-                double u = spherical(f, level);
-                squares += u * u;
-            }
-            slope[f] = 2 / theta[f] * (uncertainty.information(f) - squares / residualVariance());
+    /** Returns the sum of a factor's u&sup2;, in residual variances. */
+    double squares(int factor) {
+        double sum = 0;
+        for (int level = 0; level < rows.factors[factor].levels(); level++) {
+            double u = spherical(factor, level);
+            sum += u * u;
         }
-        return slope;
+        return sum / residualVariance();
     }
 }

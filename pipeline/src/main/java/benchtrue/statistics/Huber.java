@@ -57,11 +57,15 @@ public final class Huber {
      * scales, at the latest after 200 steps; a scale of 0 (more than half of the rows fit exactly) ends at the fit so far.
      */
     public static Fit regression(double[] y, double[][] columns, double k) {
+        return regression(y, columns, k, STEPS);
+    }
+
+    static Fit regression(double[] y, double[][] columns, double k, int steps) {
         double[] weights = new double[y.length];
         Arrays.fill(weights, 1);
         LeastSquares fit = LeastSquares.fit(y, columns, weights);
         double scale = scale(fit);
-        for (int step = 0; step < STEPS && scale > 0; step++) {
+        for (int step = 0; step < steps && scale > 0; step++) {
             double[] before = fit.residuals();
             for (int i = 0; i < y.length; i++) {
                 weights[i] = weight(before[i] / scale, k);

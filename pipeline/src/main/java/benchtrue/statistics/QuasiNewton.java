@@ -1,24 +1,21 @@
 package benchtrue.statistics;
 
 /**
- * Minimises a smooth surface by the BFGS update with backtracking (Nocedal, Wright 2006, algorithms 3.1 and 6.1). Stops when the step
- * promises less than 1e-13, or no step descends, or after 200 steps. A value of {@code NaN} counts as too high.
+ * Minimises a smooth surface by the BFGS update with backtracking (Nocedal, Wright 2006, algorithms 3.1 and 6.1). Stops when a step
+ * promises or brings less than rounding (1e-14 of the value, at least 1e-14), or no step descends, or after 200 steps. A value of
+ * {@code NaN} counts as too high.
  */
 final class QuasiNewton {
     private static final int STEPS = 200;
     private static final int HALVINGS = 40;
-    private static final double PROMISE = 1e-13;
     private static final double SUFFICIENT = 1e-4;
     private static final double ROUNDING = 1e-14;
-    private static final double FIRST_STEP = 0.5;
 
     private final Surface surface;
     private final double[][] inverseHessian;
     private double[] x;
     private Surface.Point point;
     private double[] gradient;
-    /** Whether the inverse Hessian has the size of a measured curvature. */
-    private boolean scaled;
 
     private QuasiNewton(Surface surface, double[] start) {
         this.surface = surface;
@@ -28,11 +25,16 @@ final class QuasiNewton {
         this.inverseHessian = new double[x.length][x.length];
     }
 
-    /** Returns where the surface is lowest, near {@code start}. */
-    static double[] minimise(Surface surface, double[] start) {
+    /**
+     * Returns where the surface is lowest, near {@code start}.
+     *
+     * @param steps about the inverse curvature in each direction; 0 keeps a number where it is
+     */
+    static double[] minimise(Surface surface, double[] start, double[] steps) {
         QuasiNewton search = new QuasiNewton(surface, start);
-        double length = StrictMath.sqrt(dot(search.gradient, search.gradient));
-        search.reset(FIRST_STEP / StrictMath.max(length, FIRST_STEP));
+        for (int i = 0; i < steps.length; i++) {
+            search.inverseHessian[i][i] = steps[i];
+        }
         boolean going = true;
         for (int step = 0; step < STEPS && going; step++) {
             going = search.descend();
@@ -40,31 +42,22 @@ final class QuasiNewton {
         return search.x;
     }
 
-    private void reset(double scale) {
-        for (int i = 0; i < x.length; i++) {
-            java.util.Arrays.fill(inverseHessian[i], 0);
-            inverseHessian[i][i] = scale;
-        }
-    }
-
     /** One line search; returns whether to go on. */
     private boolean descend() {
         double[] direction = direction();
         double slope = dot(direction, gradient);
-        if (!(-slope > PROMISE)) {
-            return false;
-        }
-        double length = 1;
-        for (int halving = 0; halving < HALVINGS; halving++, length /= 2) {
+        double rounding = ROUNDING * StrictMath.max(1, StrictMath.abs(point.value()));
+        double length = -slope > rounding ? 1 : 0;
+        for (int halving = 0; halving < HALVINGS && length > 0; halving++, length /= 2) {
             double[] next = x.clone();
             for (int i = 0; i < x.length; i++) {
                 next[i] += length * direction[i];
             }
             Surface.Point candidate = surface.at(next);
-            double enough = point.value() + SUFFICIENT * length * slope + ROUNDING * StrictMath.abs(point.value());
-            if (candidate.value() <= enough) {
+            double fall = point.value() - candidate.value();
+            if (fall >= -SUFFICIENT * length * slope - rounding) {
                 move(next, candidate);
-                return true;
+                return fall > rounding;
             }
         }
         return false;
@@ -84,10 +77,6 @@ final class QuasiNewton {
         double[] y = difference(newGradient, gradient);
         double curvature = dot(s, y);
         if (curvature > 0) {
-            if (!scaled) {
-                reset(curvature / dot(y, y));
-                scaled = true;
-            }
             update(s, y, curvature);
         }
         x = next;

@@ -5,13 +5,15 @@ import java.util.Arrays;
 /**
  * Finds the ratios &theta; of the effects' standard deviations to the residual one that minimise the profiled REML criterion.
  *
- * <p>The criterion depends on &theta;&sup2; only, so the search runs over all real numbers and a variance of zero is an ordinary
- * minimum at 0. Below a floor (the factor's information is then under 1e-8 a level) the criterion counts as quadratic.
+ * <p>A few fixed-point steps (Harville 1977: &theta;&sup2; times the effects' squares over their degrees of freedom) come near, a
+ * quasi-Newton search ends. The criterion depends on &theta;&sup2; only, so the search runs over all real numbers and a variance of
+ * zero is an ordinary minimum at 0. Below a floor, where a level's information is under 1e-8, the criterion counts as quadratic.
  */
 final class RatioSearch implements Surface {
+    private static final int FIXED_POINT_STEPS = 8;
     private static final double FLOOR = 1e-4;
     private static final double NO_INFORMATION = 1e-8;
-    private static final double NEAR_ZERO = 30;
+    private static final double NEAR_ZERO = 3;
 
     private final CrossCounts counts;
     private final double[] floor;
@@ -31,62 +33,97 @@ final class RatioSearch implements Surface {
             return without;
         }
         RatioSearch search = new RatioSearch(counts);
-        double[] found = QuasiNewton.minimise(search, search.start());
-        return search.withZeros(new Henderson(counts, search.clamped(found)));
+        Fit near = search.near(search.start());
+        double[] found = QuasiNewton.minimise(search, near.x, near.steps());
+        return search.withZeros(search.at(found).equations);
     }
 
     private double[] start() {
         double[] ones = new double[floor.length];
         Arrays.fill(ones, 1);
-        Uncertainty uncertainty = new Uncertainty(new Henderson(counts, ones));
+        Fit fit = at(ones);
         for (int f = 0; f < floor.length; f++) {
             boolean everyRowItsOwn = counts.levelsUsed(f) == counts.used;
-            ones[f] = everyRowItsOwn || !(uncertainty.information(f) > NO_INFORMATION) ? 0 : 1;
+            ones[f] = everyRowItsOwn || !(fit.information(f) > NO_INFORMATION) ? 0 : 1;
         }
         return ones;
     }
 
-    private double[] clamped(double[] x) {
-        double[] theta = new double[x.length];
-        for (int f = 0; f < x.length; f++) {
-            theta[f] = StrictMath.max(StrictMath.abs(x[f]), floor[f]);
+    /** Takes fixed-point steps as long as the criterion falls. */
+    private Fit near(double[] start) {
+        Fit fit = at(start);
+        for (int step = 0; step < FIXED_POINT_STEPS; step++) {
+            double[] x = fit.x.clone();
+            for (int f = 0; f < x.length; f++) {
+                x[f] *= StrictMath.sqrt(fit.equations.squares(f) / fit.information(f));
+            }
+            Fit next = at(x);
+            if (!(next.value() < fit.value())) {
+                break;
+            }
+            fit = next;
         }
-        return theta;
+        return fit;
     }
 
     @Override
-    public Point at(double[] x) {
-        double[] theta = clamped(x);
-        double[] at = x.clone();
-        Henderson equations = new Henderson(counts, theta);
-        return new Point() {
-            @Override
-            public double value() {
-                return equations.value();
-            }
-
-            @Override
-            public double[] gradient() {
-                double[] slope = equations.gradient();
-                for (int f = 0; f < slope.length; f++) {
-                    slope[f] *= at[f] / theta[f];
-                }
-                return slope;
-            }
-        };
+    public Fit at(double[] x) {
+        double[] theta = new double[x.length];
+        for (int f = 0; f < x.length; f++) {
+            theta[f] = x[f] == 0 ? 0 : StrictMath.max(StrictMath.abs(x[f]), floor[f]);
+        }
+        return new Fit(x.clone(), new Henderson(counts, theta));
     }
 
-    /** Sets ratios near the floor to exactly 0 where the criterion is no higher for it. */
+    /** Sets ratios that ended near the floor to exactly 0: they would use less than 1e-7 degrees of freedom a level. */
     private Henderson withZeros(Henderson found) {
-        Henderson best = found;
+        double[] theta = found.theta.clone();
         for (int f = 0; f < floor.length; f++) {
-            if (best.theta[f] <= NEAR_ZERO * floor[f]) {
-                double[] theta = best.theta.clone();
-                theta[f] = 0;
-                Henderson zero = new Henderson(counts, theta);
-                best = zero.value() <= best.value() + NO_INFORMATION ? zero : best;
-            }
+            theta[f] = theta[f] <= NEAR_ZERO * floor[f] ? 0 : theta[f];
         }
-        return best;
+        return new Henderson(counts, theta);
+    }
+
+    /** The criterion at one set of ratios. */
+    private static final class Fit implements Surface.Point {
+        private final double[] x;
+        private final Henderson equations;
+        private Uncertainty uncertainty;
+
+        private Fit(double[] x, Henderson equations) {
+            this.x = x;
+            this.equations = equations;
+        }
+
+        @Override
+        public double value() {
+            return equations.value();
+        }
+
+        private double information(int factor) {
+            uncertainty = uncertainty == null ? new Uncertainty(equations) : uncertainty;
+            return uncertainty.information(factor);
+        }
+
+        /** 2/&theta; (information &minus; squares), continued straight to 0 below the floor. */
+        @Override
+        public double[] gradient() {
+            double[] slope = new double[x.length];
+            for (int f = 0; f < x.length; f++) {
+                double theta = equations.theta[f];
+                slope[f] = theta == 0 ? 0 : 2 * x[f] / (theta * theta) * (information(f) - equations.squares(f));
+            }
+            return slope;
+        }
+
+        /** About the inverse curvature of the criterion in each ratio; 0 holds a ratio at 0. */
+        private double[] steps() {
+            double[] steps = new double[x.length];
+            for (int f = 0; f < x.length; f++) {
+                double theta = equations.theta[f];
+                steps[f] = theta == 0 ? 0 : theta * theta / (4 * information(f));
+            }
+            return steps;
+        }
     }
 }

@@ -21,6 +21,9 @@ class CensoredLogNormalTest {
         assertThat(fit.coefficient(1)).isCloseTo(-0.724473085572, within(1e-8));
         assertThat(fit.scale()).isCloseTo(0.864701931916, within(1e-8));
         assertThat(fit.logLikelihood()).isCloseTo(-78.9276124503, within(1e-8));
+        assertThat(fit.error(0)).isCloseTo(0.28468628087371, within(1e-7));
+        assertThat(fit.error(1)).isCloseTo(0.38031671898883, within(1e-7));
+        assertThat(fit.logScaleError()).isCloseTo(0.16950592613384, within(1e-7));
         assertThat(fit.fitted(0)).isCloseTo(fit.coefficient(0), within(1e-12));
         assertThat(fit.fitted(22)).isCloseTo(fit.coefficient(0) + fit.coefficient(1), within(1e-12));
     }
@@ -77,7 +80,24 @@ class CensoredLogNormalTest {
         CensoredLogNormal alone = CensoredLogNormal.fit(BenchHours.JOBS, finished, new double[][] {trait});
         CensoredLogNormal doubled = CensoredLogNormal.fit(BenchHours.JOBS, finished, new double[][] {trait, trait});
         assertThat(doubled.coefficient(2)).isNaN();
+        assertThat(doubled.error(2)).isNaN();
+        assertThat(doubled.error(1)).isCloseTo(alone.error(1), within(1e-12));
         assertThat(doubled.coefficient(1)).isCloseTo(alone.coefficient(1), within(1e-12));
+    }
+
+    /** Two jobs done and three thousand open for far longer: the iteration creeps, and says so. */
+    @Test
+    void nearlyAllJobsOpenDoesNotComeToRest() {
+        double[] hours = new double[3_002];
+        Arrays.fill(hours, 400);
+        hours[0] = 1;
+        hours[1] = 2;
+        boolean[] finished = new boolean[3_002];
+        finished[0] = true;
+        finished[1] = true;
+        assertThat(CensoredLogNormal.fit(hours, finished, NONE).settled()).isFalse();
+        Arrays.fill(finished, true);
+        assertThat(CensoredLogNormal.fit(hours, finished, NONE).settled()).isTrue();
     }
 
     @Test

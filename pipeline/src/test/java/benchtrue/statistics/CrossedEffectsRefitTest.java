@@ -59,4 +59,16 @@ class CrossedEffectsRefitTest {
         assertThat(fit.coefficient(0)).isCloseTo(without.coefficient(0), within(1e-12));
         assertThat(fit.criterion()).isCloseTo(without.criterion(), within(1e-9));
     }
+
+    @Test
+    void aRowWithoutALevelStandsAboutTheAverageOne() {
+        ReferenceData data = ReferenceData.read("pastes.csv");
+        double[] y = data.numbers("strength");
+        int[] level = data.levels("batch").clone();
+        level[7] = -1;
+        CrossedEffects fit = CrossedEffects.fit(y, NONE, new Factor(10, level));
+        double[] residuals = fit.residuals();
+        assertThat(residuals[7]).isCloseTo(y[7] - fit.coefficient(0), within(1e-12));
+        assertThat(residuals[6]).isCloseTo(y[6] - fit.coefficient(0) - fit.effect(0, level[6]), within(1e-12));
+    }
 }

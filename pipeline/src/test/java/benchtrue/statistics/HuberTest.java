@@ -51,6 +51,8 @@ class HuberTest {
         assertThat(robust.weight(20)).isCloseTo(0.36808378177816, withPercentage(3e-3));
         assertThat(robust.weight(0)).isEqualTo(1);
         assertThat(robust.downWeighted()).isEqualTo(3);
+        Huber.Fit cut = Huber.regression(data.numbers("loss"), columns, Huber.K, 1);
+        assertThat(cut.coefficient(1)).isBetween(least[1], huber[1]);
     }
 
     @Test
