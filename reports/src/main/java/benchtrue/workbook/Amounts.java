@@ -21,6 +21,24 @@ final class Amounts {
         return Absent.has(tenThousandths) ? Money.units(tenThousandths) : Double.NaN;
     }
 
+    /** Returns money to two digits, for a part of an estimate that has no range of its own. */
+    static double about(long tenThousandths) {
+        double amount = money(tenThousandths);
+        double step = step(Math.abs(amount));
+        return Math.rint(amount / step) * step;
+    }
+
+    /** Returns an end of a range to two digits of the range's width. */
+    static double end(double amount, double width) {
+        double step = step(width);
+        return Math.copySign(Math.floor(Math.abs(amount) / step + 0.5) * step, amount) + 0.0;
+    }
+
+    private static double step(double width) {
+        int places = Math.max(0, (int) Math.floor(StrictMath.log10(Math.max(1, width))) - 1);
+        return StrictMath.pow(10, places);
+    }
+
     static double serial(int day) {
         return Absent.has(day) ? day + SERIAL_OF_1970 : Double.NaN;
     }

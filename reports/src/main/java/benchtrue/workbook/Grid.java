@@ -61,6 +61,11 @@ final class Grid {
         return this;
     }
 
+    /** Writes an amount that is given as text; empty where it was not known. */
+    Grid amount(String decimal) {
+        return number(decimal.isEmpty() ? Double.NaN : Double.parseDouble(decimal), Look.Kind.MONEY);
+    }
+
     /** Writes a formula with the value that it has; empty text where the value is unknown. */
     Grid formula(String formula, double value, Look.Kind kind) {
         Cell cell = next(kind);

@@ -18,6 +18,7 @@ final class Look {
     enum Kind {
         TEXT("@"),
         WRAPPED("@"),
+        NOTE("@"),
         HEADING("@"),
         TITLE("@"),
         COUNT("#,##0"),
@@ -25,6 +26,11 @@ final class Look {
         SPLIT_HOURS("#,##0.00"),
         RATIO("0.00"),
         SHARE("0%"),
+        TENTHS("#,##0.0"),
+        CHANGE("+0%;-0%;0%"),
+        TOTAL_WORDS("@"),
+        TOTAL_COUNT("#,##0"),
+        TOTAL("#,##0.00"),
         MONEY("#,##0.00"),
         WHOLE_MONEY("#,##0"),
         DATE("yyyy-mm-dd"),
@@ -50,11 +56,14 @@ final class Look {
             styles.put(kind, style);
         }
         styles.get(Kind.WRAPPED).setWrapText(true);
+        styles.get(Kind.NOTE).setWrapText(true);
+        styles.get(Kind.NOTE).setIndention((short) 1);
         heading(workbook, styles.get(Kind.HEADING));
         Font title = workbook.createFont();
         title.setBold(true);
         title.setFontHeightInPoints((short) 14);
         styles.get(Kind.TITLE).setFont(title);
+        List.of(Kind.TOTAL_WORDS, Kind.TOTAL_COUNT, Kind.TOTAL).forEach(kind -> total(workbook, styles.get(kind)));
         Font split = workbook.createFont();
         split.setItalic(true);
         split.setColor(IndexedColors.GREY_80_PERCENT.getIndex());
@@ -71,6 +80,13 @@ final class Look {
         style.setAlignment(HorizontalAlignment.LEFT);
         style.setVerticalAlignment(VerticalAlignment.BOTTOM);
         style.setBorderBottom(BorderStyle.MEDIUM);
+    }
+
+    private static void total(Workbook workbook, CellStyle style) {
+        Font bold = workbook.createFont();
+        bold.setBold(true);
+        style.setFont(bold);
+        style.setBorderTop(BorderStyle.THIN);
     }
 
     /** Cells that the owner fills are yellow and unlocked. */

@@ -67,6 +67,16 @@ final class RepairsSheet {
         }
     }
 
+    /** Returns the row of a repair type, numbered from 1. */
+    int row(int repairType) {
+        List<RepairFinding> rows = worstFirst();
+        int row = FIRST_ROW;
+        while (rows.get(row - FIRST_ROW).repairType() != repairType) {
+            row++;
+        }
+        return row;
+    }
+
     private List<RepairFinding> worstFirst() {
         return review.findings().repairs().stream()
                 .sorted(Comparator.comparingLong(RepairFinding::annualShortfall)

@@ -1,0 +1,65 @@
+package benchtrue.workbook;
+
+import benchtrue.costing.BenchHour;
+import benchtrue.costing.ShopMoney;
+import benchtrue.nightly.Review;
+import benchtrue.shop.Figures;
+
+/** Fifth answer: what a bench hour costs and earns, how much paid time reached the log, and which book is in force. */
+final class AnswerBenchHour {
+    private final Review review;
+    private final Figures figures;
+
+    AnswerBenchHour(Review review, Figures figures) {
+        this.review = review;
+        this.figures = figures;
+    }
+
+    void write(Flow flow) {
+        ShopMoney shop = review.costs().shop();
+        BenchHour hour = shop.benchHour();
+        String span = figures.month(hour.from()) + " to " + figures.month(hour.to());
+        flow.title("5. What a bench hour costs and earns");
+        fact(flow, "Costs", MoneyBenchHour.COST, hour.cost().total(), "an hour sold, " + span + ", all costs on it");
+        fact(flow, "Earns", MoneyBenchHour.EARNS, hour.rates().earned(), "labour for an hour taken");
+        fact(
+                flow,
+                "Must bring, to break even",
+                MoneyBenchHour.BREAK_EVEN,
+                hour.rates().breakEven(),
+                "labour for an hour quoted");
+        fact(
+                flow,
+                "Must bring, for the target margin",
+                MoneyBenchHour.FOR_TARGET,
+                hour.rates().forTarget(),
+                "labour for an hour quoted");
+        fact(flow, "Result", MoneyBenchHour.RESULT, hour.result(), "of those months, all costs paid");
+        double logged = shop.loggedShare().share();
+        live(
+                flow,
+                "Paid time in the log",
+                MoneyBenchHour.LOGGED,
+                logged,
+                Look.Kind.SHARE,
+                "logged hours of hours paid");
+        flow.next()
+                .text("Price book in force since")
+                .number(
+                        Amounts.serial(review.ledger()
+                                .books()
+                                .inForce(review.ledger().asOf())
+                                .effective()),
+                        Look.Kind.DATE);
+    }
+
+    private static void fact(Flow flow, String words, String name, long amount, String note) {
+        live(flow, words, name, Amounts.money(amount), Look.Kind.WHOLE_MONEY, note);
+    }
+
+    /** An empty cell would come over as zero, so only a number is taken. */
+    private static void live(Flow flow, String words, String name, double value, Look.Kind kind, String note) {
+        flow.next().text(words, Look.Kind.WRAPPED).formula("IF(ISNUMBER(" + name + ")," + name + ",\"\")", value, kind);
+        flow.across(Double.isFinite(value) ? note : note + ": not known", 2);
+    }
+}

@@ -1,0 +1,78 @@
+package benchtrue.workbook;
+
+import benchtrue.findings.RepairFinding;
+import benchtrue.findings.ShortfallParts;
+import benchtrue.findings.Verdict;
+import benchtrue.nightly.Review;
+import java.util.Comparator;
+import java.util.List;
+
+/** First answer: which repairs lose most a year, as a range to the digits that its width bears, and where from. */
+final class AnswerLosses {
+    private static final int MOST = 5;
+    private static final String WIDTH = "MAX(1,Repairs!N#-Repairs!M#)";
+    private static final String ROUNDED =
+            "IF(OR(Repairs!M#=\"\",Repairs!N#=\"\"),\"\",ROUND(Repairs!@#,-MAX(0,INT(LOG10(" + WIDTH + "))-1)))";
+
+    private final Review review;
+    private final RepairsSheet repairs;
+
+    AnswerLosses(Review review, RepairsSheet repairs) {
+        this.review = review;
+        this.repairs = repairs;
+    }
+
+    void write(Flow flow) {
+        flow.title("1. What loses most a year, and why");
+        List<RepairFinding> losses = review.findings().repairs().stream()
+                .filter(finding -> finding.verdict() == Verdict.UNDER_QUOTED)
+                .sorted(Comparator.comparingLong(RepairFinding::annualShortfall)
+                        .reversed()
+                        .thenComparingInt(RepairFinding::repairType))
+                .limit(MOST)
+                .toList();
+        if (losses.isEmpty()) {
+            flow.sentence("No repair is surely under-quoted. What leans that way stands on the sheet Repairs.");
+            return;
+        }
+        flow.headings(List.of(
+                "Repair",
+                "Lost a year: at least (90 % sure)",
+                "at most (90 % sure)",
+                "about, from the book",
+                "from quotes below it",
+                "from slower work",
+                "from jobs that came back",
+                "Why (a part below zero makes up for others)"));
+        losses.forEach(finding -> loss(flow, finding));
+    }
+
+    private void loss(Flow flow, RepairFinding finding) {
+        String row = Integer.toString(repairs.row(finding.repairType()));
+        double lower = Amounts.money(finding.annualShortfallLower());
+        double upper = Amounts.money(finding.annualShortfallUpper());
+        Grid grid = flow.next()
+                .text(new Labels(review.ledger()).of(finding.repairType()), Look.Kind.WRAPPED)
+                .formula(
+                        ROUNDED.replace("@", "M").replace("#", row),
+                        Amounts.end(lower, upper - lower),
+                        Look.Kind.WHOLE_MONEY)
+                .formula(
+                        ROUNDED.replace("@", "N").replace("#", row),
+                        Amounts.end(upper, upper - lower),
+                        Look.Kind.WHOLE_MONEY);
+        review.findings().shortfalls().stream()
+                .filter(parts -> parts.repairType() == finding.repairType())
+                .findFirst()
+                .ifPresentOrElse(
+                        parts -> parts(grid, parts),
+                        () -> grid.skip().skip().skip().skip());
+        flow.across(finding.why(), 7);
+    }
+
+    private static void parts(Grid grid, ShortfallParts parts) {
+        for (long part : new long[] {parts.book(), parts.quotes(), parts.slower(), parts.rework()}) {
+            grid.number(Amounts.about(part), Look.Kind.WHOLE_MONEY);
+        }
+    }
+}

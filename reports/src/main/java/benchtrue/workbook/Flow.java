@@ -1,0 +1,97 @@
+package benchtrue.workbook;
+
+import java.util.List;
+import org.apache.poi.ss.usermodel.Name;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.util.CellRangeAddress;
+
+/** Writes a sheet of several short tables from top to bottom, with sentences across its whole width. */
+final class Flow {
+    private static final float LINE_POINTS = 14;
+    /** Text in the usual proportional letters takes less room than its count of characters. */
+    private static final double LETTERS_A_CHARACTER = 1.15;
+
+    private static final float HEADING_POINTS = 62;
+
+    private final Sheet sheet;
+    private final Grid grid;
+    private final int[] widths;
+    private int row;
+
+    /** Takes the width of each column in characters. */
+    Flow(Sheet sheet, Look look, int... widths) {
+        this.sheet = sheet;
+        this.widths = widths.clone();
+        grid = new Grid(sheet, look);
+        for (int i = 0; i < widths.length; i++) {
+            sheet.setColumnWidth(i, widths[i] * 256);
+        }
+    }
+
+    /** Returns the last row begun, numbered from 1. */
+    int row() {
+        return row;
+    }
+
+    /** Begins the next row. */
+    Grid next() {
+        row++;
+        return grid.row(row);
+    }
+
+    void skip(int rows) {
+        row += rows;
+    }
+
+    void title(String words) {
+        next().text(words, Look.Kind.TITLE);
+    }
+
+    void headings(List<String> words) {
+        next().tall(HEADING_POINTS);
+        words.forEach(word -> grid.text(word, Look.Kind.HEADING));
+    }
+
+    /** Writes words into a column that the row has reached and across all that follow, in as many lines as they need. */
+    void across(String words, int fromColumn) {
+        int width = 0;
+        for (int i = fromColumn; i < widths.length; i++) {
+            width += widths[i];
+        }
+        int lines = 1 + (int) (words.length() / (width * LETTERS_A_CHARACTER));
+        grid.tall(LINE_POINTS * lines).text(words, fromColumn == 0 ? Look.Kind.WRAPPED : Look.Kind.NOTE);
+        if (fromColumn < widths.length - 1) {
+            sheet.addMergedRegion(new CellRangeAddress(row - 1, row - 1, fromColumn, widths.length - 1));
+        }
+    }
+
+    void sentence(String words) {
+        next();
+        across(words, 0);
+    }
+
+    /** Names a cell of the last row begun. */
+    void name(String title, char column) {
+        name(title, column, row, row);
+    }
+
+    /** Names a stretch of a column. */
+    void name(String title, char column, int firstRow, int lastRow) {
+        Name name = sheet.getWorkbook().createName();
+        name.setNameName(title);
+        String first = "$" + column + "$" + firstRow;
+        name.setRefersToFormula(
+                sheet.getSheetName() + "!" + first + (lastRow > firstRow ? ":$" + column + "$" + lastRow : ""));
+    }
+
+    /** Sets what is printed: all of it, landscape, as wide as the paper; the first rows stay in sight. */
+    void finish(int frozenRows) {
+        sheet.createFreezePane(1, frozenRows);
+        sheet.getPrintSetup().setLandscape(true);
+        sheet.setFitToPage(true);
+        sheet.getPrintSetup().setFitWidth((short) 1);
+        sheet.getPrintSetup().setFitHeight((short) 0);
+        sheet.getWorkbook()
+                .setPrintArea(sheet.getWorkbook().getSheetIndex(sheet), 0, widths.length - 1, 0, Math.max(row - 1, 0));
+    }
+}

@@ -1,0 +1,109 @@
+package benchtrue.workbook;
+
+import benchtrue.costing.EarnedMonth;
+import benchtrue.costing.GroupMoney;
+import benchtrue.costing.Groups;
+import benchtrue.costing.ShopMoney;
+import benchtrue.nightly.Review;
+import benchtrue.shop.Absent;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+
+/** The shop's money: months and why they moved, the bench hour, and groups of jobs; parts add up by formulas. */
+final class MoneySheet {
+    static final String NAME = "Money";
+    private static final int CHART_ROWS = 18;
+
+    private final Review review;
+    private final ShopMoney shop;
+
+    MoneySheet(Review review) {
+        this.review = review;
+        shop = review.costs().shop();
+    }
+
+    void write(XSSFSheet sheet, Look look) {
+        Flow flow = new Flow(sheet, look, 30, 9, 9, 11, 11, 11, 11, 11, 11, 11, 11, 11, 11);
+        flow.title("The shop's money, in " + review.settings().currency());
+        shop.leftOut().forEach(flow::sentence);
+        int chartRow = flow.row() + 1;
+        Map<Integer, Integer> rowOfMonth = new HashMap<>();
+        boolean drawn = shop.earned().stream().anyMatch(month -> Absent.has(month.margin()));
+        flow.skip(drawn ? CHART_ROWS + 1 : 1);
+        months(flow, rowOfMonth);
+        if (drawn) {
+            new MarginChart(sheet)
+                    .draw(
+                            chartRow,
+                            chartRow + CHART_ROWS - 1,
+                            flow.row() - shop.earned().size() + 1,
+                            flow.row());
+        }
+        new MoneyBridges(shop).write(flow, rowOfMonth);
+        new MoneyBenchHour(review).write(flow);
+        groups(flow);
+        restatements(flow);
+        flow.finish(1);
+    }
+
+    private void months(Flow flow, Map<Integer, Integer> rowOfMonth) {
+        flow.title("Jobs finished, by month");
+        if (shop.earned().isEmpty()) {
+            flow.sentence("No finished job is on record.");
+            return;
+        }
+        EarnedMonth newest = shop.earned().get(shop.earned().size() - 1);
+        flow.sentence("Each month has the jobs finished in it, with all their hours and costs whenever they arose."
+                + (newest.month() > shop.lastWholeMonth() ? " The newest month is not over yet." : ""));
+        flow.headings(MoneyRow.headings("Month"));
+        for (EarnedMonth month : shop.earned()) {
+            MoneyRow.of(month).write(flow.next(), flow.row());
+            rowOfMonth.put(month.month(), flow.row());
+        }
+        int first = flow.row() - shop.earned().size() + 1;
+        flow.name("MarginByMonth", MoneyRow.MARGIN, first, flow.row());
+    }
+
+    private void groups(Flow flow) {
+        Groups groups = shop.groups();
+        group(flow, "Jobs finished in the last 365 days, by family", "Family", groups.families());
+        group(flow, "By class of instrument", "Class of instrument", groups.classes());
+        group(flow, "By who pays", "Who pays", groups.payers());
+        if (!groups.writers().isEmpty()) {
+            group(flow, "By who wrote the quote, as the settings ask", "Quote writer", groups.writers());
+        }
+    }
+
+    private void group(Flow flow, String title, String heading, List<GroupMoney> rows) {
+        flow.skip(1);
+        flow.title(title);
+        if (rows.isEmpty()) {
+            flow.sentence("No job was finished in that time.");
+            return;
+        }
+        flow.headings(MoneyRow.headings(heading));
+        int first = flow.row() + 1;
+        rows.forEach(row -> MoneyRow.of(row).write(flow.next(), flow.row()));
+        shop.groups().all().forEach(all -> MoneyRow.of(all).together(flow.next(), first, flow.row()));
+    }
+
+    private void restatements(Flow flow) {
+        if (review.restatements().isEmpty()) {
+            return;
+        }
+        flow.skip(1);
+        flow.title("Sealed months that the records now tell otherwise");
+        flow.headings(List.of("Figure", "Month", "", "Sealed", "Now", "Why"));
+        review.restatements().forEach(row -> {
+            flow.next()
+                    .text(row.figure().replace('_', ' '), Look.Kind.WRAPPED)
+                    .text(MoneyRow.month(row.month()))
+                    .skip()
+                    .amount(row.sealed())
+                    .amount(row.now());
+            flow.across(String.join("; ", row.causes()), 5);
+        });
+    }
+}
