@@ -57,6 +57,7 @@ final class Look {
         }
         styles.get(Kind.WRAPPED).setWrapText(true);
         styles.get(Kind.NOTE).setWrapText(true);
+        styles.get(Kind.NOTE).setAlignment(HorizontalAlignment.LEFT);
         styles.get(Kind.NOTE).setIndention((short) 1);
         heading(workbook, styles.get(Kind.HEADING));
         Font title = workbook.createFont();
