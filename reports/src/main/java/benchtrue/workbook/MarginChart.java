@@ -1,5 +1,6 @@
 package benchtrue.workbook;
 
+import java.util.Locale;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xddf.usermodel.PresetColor;
 import org.apache.poi.xddf.usermodel.XDDFColor;
@@ -33,6 +34,8 @@ final class MarginChart {
         XSSFClientAnchor place = new XSSFClientAnchor(0, 0, 0, 0, 0, topRow - 1, LAST_COLUMN, bottomRow);
         XSSFChart chart = sheet.createDrawingPatriarch().createChart(place);
         chart.setTitleText("Margin of the jobs finished, by month");
+        // The library writes the machine's language into the title; the workbook's words are English everywhere.
+        chart.getTitle().getBody().getParagraph(0).getTextRuns().get(0).setLanguage(Locale.US);
         chart.setTitleOverlay(false);
         XDDFCategoryAxis months = chart.createCategoryAxis(AxisPosition.BOTTOM);
         months.setTickLabelPosition(AxisTickLabelPosition.LOW);
