@@ -28,26 +28,9 @@ final class MainTechnicians {
     /** Returns by line the technician with the most seconds on it, or {@link Absent#INDEX}. */
     static int[] find(Ledger ledger, LineFacts facts, PlacedTime placed, long[] splitSeconds) {
         MainTechnicians find = new MainTechnicians(ledger, facts, placed, splitSeconds);
-        find.byTicket();
+        EntriesOfLines.visit(find.time, facts.starts, (from, to, line) -> find.main[line] = find.main(from, to, line));
         find.shared();
         return find.main;
-    }
-
-    private void byTicket() {
-        int from = 0;
-        while (from < time.size()) {
-            int ticket = time.ticket(from);
-            int to = from + 1;
-            while (to < time.size() && time.ticket(to) == ticket) {
-                to++;
-            }
-            for (int line = ticket < 0 ? 0 : facts.starts[ticket];
-                    ticket >= 0 && line < facts.starts[ticket + 1];
-                    line++) {
-                main[line] = main(from, to, line);
-            }
-            from = to;
-        }
     }
 
     private int main(int from, int to, int line) {

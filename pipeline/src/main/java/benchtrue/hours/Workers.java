@@ -28,20 +28,7 @@ final class Workers {
         score = new double[technicians];
         Arrays.fill(first, nobody);
         Arrays.fill(second, nobody);
-        int from = 0;
-        while (from < time.size()) {
-            int ticket = time.ticket(from);
-            int to = from + 1;
-            while (to < time.size() && time.ticket(to) == ticket) {
-                to++;
-            }
-            for (int line = ticket < 0 ? 0 : facts.starts[ticket];
-                    ticket >= 0 && line < facts.starts[ticket + 1];
-                    line++) {
-                find(from, to, line);
-            }
-            from = to;
-        }
+        EntriesOfLines.visit(time, facts.starts, this::find);
         shared(facts);
     }
 
