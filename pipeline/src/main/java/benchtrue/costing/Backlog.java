@@ -35,14 +35,4 @@ public record Backlog(
     public double weeks() {
         return hours / weeklyHours;
     }
-
-    /** Returns the lower end of the weeks. */
-    public double weeksLower() {
-        return lower / weeklyHours;
-    }
-
-    /** Returns the upper end of the weeks. */
-    public double weeksUpper() {
-        return upper / weeklyHours;
-    }
 }

@@ -54,11 +54,6 @@ public final class PriceBooks {
         return Optional.empty();
     }
 
-    /** Returns whether the version in force on a day lacks a type that an earlier version had. */
-    public boolean retired(String repairType, int day) {
-        return inForce(day).type(repairType).isEmpty();
-    }
-
     /** Returns every repair type of every version, in order. */
     public TreeSet<String> keys() {
         TreeSet<String> keys = new TreeSet<>();

@@ -34,9 +34,4 @@ public record TypeTruth(
         double expectedFactor,
         double realisedFactor,
         double typicalFactor,
-        double sd) {
-    /** Returns logged and rework hours ÷ quoted hours: the load factor that perfect records would show. */
-    public double realisedWithRework() {
-        return (loggedHours + reworkHours) / quotedHours;
-    }
-}
+        double sd) {}
