@@ -10,6 +10,7 @@ import benchtrue.shop.ExitCode;
 import benchtrue.shop.PriceBook;
 import benchtrue.shop.Refusal;
 import benchtrue.tables.WritePriceBook;
+import benchtrue.tables.WriteTables;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -27,7 +28,6 @@ import java.util.stream.Stream;
 public final class AdoptDecisions {
     private static final String DECISIONS = "decisions";
     private static final String BOOKS = "price-book";
-    private static final String DRAFT = "revision.csv";
 
     /**
      * What was adopted.
@@ -92,8 +92,8 @@ public final class AdoptDecisions {
     }
 
     private static void expectMatch(Shelf.Result newest, DecidedDraft draft) throws IOException {
-        String current =
-                FileDigest.of(newest.folder(), newest.folder().resolve(DRAFT)).sha256();
+        String current = FileDigest.of(newest.folder(), newest.folder().resolve(WriteTables.REVISION))
+                .sha256();
         if (!current.equals(draft.draft())) {
             throw new Refusal(
                     ExitCode.UNUSABLE_FILE,

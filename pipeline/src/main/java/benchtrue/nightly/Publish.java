@@ -97,7 +97,7 @@ final class Publish {
     private List<FileDigest> comparedWith(Optional<Shelf.Result> earlier) throws IOException {
         List<FileDigest> compared = new ArrayList<>();
         if (earlier.isPresent()) {
-            Path findings = earlier.get().folder().resolve("findings.csv");
+            Path findings = earlier.get().folder().resolve(WriteTables.FINDINGS);
             if (Files.isReadable(findings)) {
                 compared.add(FileDigest.of(out, findings));
             }

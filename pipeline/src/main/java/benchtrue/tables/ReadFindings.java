@@ -22,12 +22,12 @@ public final class ReadFindings {
     /** Returns the rows of a result folder's {@code findings.csv}, in its order. */
     public List<EarlierFinding> read(Path folder) throws IOException {
         List<EarlierFinding> findings = new ArrayList<>();
-        try (Reader text = Files.newBufferedReader(folder.resolve("findings.csv"), StandardCharsets.UTF_8)) {
+        try (Reader text = Files.newBufferedReader(folder.resolve(WriteTables.FINDINGS), StandardCharsets.UTF_8)) {
             for (CSVRecord row : FORMAT.parse(text)) {
                 findings.add(finding(row));
             }
         } catch (IllegalArgumentException e) {
-            throw new IOException(folder.resolve("findings.csv") + " is not as it was written", e);
+            throw new IOException(folder.resolve(WriteTables.FINDINGS) + " is not as it was written", e);
         }
         return findings;
     }

@@ -3,6 +3,7 @@ package benchtrue.workbook;
 import benchtrue.nightly.FileDigest;
 import benchtrue.nightly.Report;
 import benchtrue.nightly.Review;
+import benchtrue.tables.WriteTables;
 import java.io.IOException;
 import java.nio.file.Path;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
@@ -13,9 +14,6 @@ public final class WriteRevisionWorkbook implements Report {
     /** The workbook's name. */
     public static final String FILE = "price-book-revision.xlsx";
 
-    /** The table that the draft was made from; its digest tells whether a draft still matches. */
-    public static final String DRAFT = "revision.csv";
-
     private static final int ROWS_IN_MEMORY = 100;
 
     @Override
@@ -24,7 +22,8 @@ public final class WriteRevisionWorkbook implements Report {
                 SXSSFWorkbook streamed = fill(
                         whole,
                         review,
-                        FileDigest.of(folder, folder.resolve(DRAFT)).sha256())) {
+                        FileDigest.of(folder, folder.resolve(WriteTables.REVISION))
+                                .sha256())) {
             FixedArchive.date(whole, review.ledger().asOf());
             FixedArchive.write(streamed, folder.resolve(FILE));
         }

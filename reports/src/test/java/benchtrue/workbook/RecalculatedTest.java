@@ -6,6 +6,7 @@ import benchtrue.ReviewOf;
 import benchtrue.ShopBuilder;
 import benchtrue.nightly.Review;
 import benchtrue.shop.CostBehaviour;
+import benchtrue.tables.WriteTables;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -44,7 +45,7 @@ class RecalculatedTest {
     void anotherProgramFindsTheStoredValueOfEveryFormula() throws Exception {
         Review review = ReviewOf.shop(shop());
         new WriteWorkbook().write(review, folder);
-        Files.writeString(folder.resolve(WriteRevisionWorkbook.DRAFT), "repair_type\n");
+        Files.writeString(folder.resolve(WriteTables.REVISION), "repair_type\n");
         new WriteRevisionWorkbook().write(review, folder);
         Path recalculated = recalculate("review.xlsx", WriteRevisionWorkbook.FILE);
         assertThat(compare("review.xlsx", recalculated)).isGreaterThan(100);
