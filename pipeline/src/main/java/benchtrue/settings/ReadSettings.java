@@ -65,7 +65,8 @@ public final class ReadSettings {
                 file.disclosure(Key.WALL_COPY, absent.wallCopy()),
                 file.whole(Key.SEED, 0, 9_000_000_000_000_000_000L, absent.seed()),
                 money(file, absent.money()),
-                (int) file.whole(Key.KEEP_RESULTS, 0, 100_000, absent.keepResults()));
+                (int) file.whole(Key.KEEP_RESULTS, 0, 100_000, absent.keepResults()),
+                file.files());
     }
 
     private static MoneyRules money(SettingsFile file, MoneyRules absent) {

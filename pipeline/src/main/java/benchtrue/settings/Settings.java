@@ -5,6 +5,7 @@ import benchtrue.shop.Hours;
 import benchtrue.shop.Money;
 import benchtrue.shop.Words;
 import java.time.ZoneId;
+import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -26,6 +27,7 @@ import java.util.TreeMap;
  * @param seed of every random draw
  * @param money how the shop reckons its costs
  * @param keepResults how many dated results stay in {@code out}, 0 for all
+ * @param files how files of the shop's own systems are read, in the owner's order
  */
 public record Settings(
         String currency,
@@ -42,7 +44,8 @@ public record Settings(
         Disclosure wallCopy,
         long seed,
         MoneyRules money,
-        int keepResults) {
+        int keepResults,
+        List<FileRule> files) {
     /** Settings of a shop folder without {@code shop.toml}. */
     public static final Settings DEFAULTS = new Settings(
             "XXX",
@@ -59,9 +62,14 @@ public record Settings(
             Disclosure.HIDDEN,
             1,
             MoneyRules.DEFAULTS,
-            0);
+            0,
+            List.of());
 
-    /** Takes everything but the rules for costs and how much is kept, which have their defaults. */
+    public Settings {
+        files = List.copyOf(files);
+    }
+
+    /** Takes everything but the rules for costs, how much is kept and the rules for files, which have their defaults. */
     public Settings(
             String currency,
             ZoneId zone,
@@ -91,10 +99,11 @@ public record Settings(
                 wallCopy,
                 seed,
                 MoneyRules.DEFAULTS,
-                DEFAULTS.keepResults);
+                DEFAULTS.keepResults,
+                DEFAULTS.files);
     }
 
-    /** Returns every value by its key in {@code shop.toml}, amounts as text; rates that were not set are left out. */
+    /** Returns every value by its key in {@code shop.toml}, amounts as text; what was not set is left out. */
     public SortedMap<String, Object> byKey() {
         SortedMap<String, Object> values = new TreeMap<>();
         values.put(Key.CURRENCY.path(), currency);
@@ -122,6 +131,9 @@ public record Settings(
         values.put(Key.MONEY_LEAST_LOGGED_SHARE.path(), money.leastLoggedShare());
         if (Absent.has(money.overheadRate())) {
             values.put(Key.MONEY_OVERHEAD_RATE.path(), Money.text(money.overheadRate()));
+        }
+        if (!files.isEmpty()) {
+            values.put(ReadFileRules.SECTION, files.stream().map(RuleRecord::of).toList());
         }
         return values;
     }

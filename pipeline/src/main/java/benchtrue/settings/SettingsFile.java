@@ -11,9 +11,11 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.tomlj.Toml;
+import org.tomlj.TomlArray;
 import org.tomlj.TomlParseError;
 import org.tomlj.TomlParseResult;
 import org.tomlj.TomlPosition;
+import org.tomlj.TomlTable;
 
 /** The values of one {@code shop.toml}; whatever can't be used is refused with its line and column. */
 final class SettingsFile {
@@ -55,7 +57,9 @@ final class SettingsFile {
 
     private boolean known(List<String> path, Set<String> sections) {
         boolean section = path.size() == 1 && sections.contains(path.get(0)) && values.isTable(path);
+        boolean rules = path.equals(List.of(ReadFileRules.SECTION)) && values.isArray(path);
         return section
+                || rules
                 || Arrays.stream(Key.values()).anyMatch(key -> key.parts().equals(path));
     }
 
@@ -109,6 +113,11 @@ final class SettingsFile {
                 key, absent, found -> found instanceof Boolean b ? (b ? Disclosure.SHOWN : Disclosure.HIDDEN) : null);
     }
 
+    /** Returns the rules for files, in the file's order. */
+    List<FileRule> files() {
+        return ReadFileRules.read(values.getArrayOrEmpty(List.of(ReadFileRules.SECTION)));
+    }
+
     private <T> T value(Key key, T absent, Function<Object, T> reading) {
         Object found = values.get(key.parts());
         if (found == null) {
@@ -116,13 +125,28 @@ final class SettingsFile {
         }
         T read = reading.apply(found);
         if (read == null) {
-            String shown = found instanceof String s ? "\"" + s + "\"" : found.toString();
-            throw refusal(place(key.parts()), "\"" + key.path() + "\" is " + shown + ", expected " + key.expected());
+            throw unusable(place(key.parts()), key.path(), found, key.expected());
         }
         return read;
     }
 
-    private static Refusal refusal(TomlPosition position, String what) {
+    /** Returns why a value can't be used. */
+    static Refusal unusable(TomlPosition position, String path, Object found, String expected) {
+        String shown;
+        if (found instanceof String s) {
+            shown = "\"" + s + "\"";
+        } else if (found instanceof TomlTable) {
+            shown = "a section";
+        } else if (found instanceof TomlArray) {
+            shown = "a list";
+        } else {
+            shown = found.toString();
+        }
+        return refusal(position, "\"" + path + "\" is " + shown + ", expected " + expected);
+    }
+
+    /** Returns why something can't be used, with its place. */
+    static Refusal refusal(TomlPosition position, String what) {
         return new Refusal(
                 ExitCode.SETTINGS,
                 NAME + ", line " + position.line() + ", column " + position.column() + ": " + what + ".");

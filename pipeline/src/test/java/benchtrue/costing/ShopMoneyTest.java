@@ -51,7 +51,8 @@ class ShopMoneyTest {
                 d.wallCopy(),
                 d.seed(),
                 rules,
-                d.keepResults());
+                d.keepResults(),
+                d.files());
     }
 
     private static ShopMoney money(ShopBuilder shop) {

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.Arrays;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -78,7 +79,8 @@ class ReadSettingsTest {
                         Disclosure.SHOWN,
                         7,
                         new MoneyRules(0.5, 135_000, 0.15, 0.9, 287_500),
-                        400));
+                        400,
+                        List.of()));
     }
 
     @Test

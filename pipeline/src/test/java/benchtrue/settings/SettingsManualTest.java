@@ -16,15 +16,28 @@ class SettingsManualTest {
     @ParameterizedTest
     @EnumSource(Key.class)
     void everyKeyIsDocumentedWithItsValuesItsDefaultAndItsUse(Key key) throws IOException {
-        String row = Files.readAllLines(README).stream()
-                .filter(line -> line.startsWith("| `" + key.path() + "` |"))
-                .findFirst()
-                .orElse("");
-        String[] cells = row.split(" *\\| *", -1);
+        String[] cells = row(key.path());
         assertThat(cells).as(key.path()).hasSize(6);
         assertThat(cells[2]).isEqualTo(key.expected());
         assertThat(cells[3]).isEqualTo(written(key));
         assertThat(cells[4]).isEqualTo(key.meaning());
+    }
+
+    @ParameterizedTest
+    @EnumSource(FileKey.class)
+    void everyKeyOfARuleForFilesIsDocumentedWithItsValuesAndItsUse(FileKey key) throws IOException {
+        String[] cells = row("files." + key.path());
+        assertThat(cells).as(key.path()).hasSize(5);
+        assertThat(cells[2]).isEqualTo(key.expected());
+        assertThat(cells[3]).isEqualTo(key.meaning());
+    }
+
+    private static String[] row(String path) throws IOException {
+        return Files.readAllLines(README).stream()
+                .filter(line -> line.startsWith("| `" + path + "` |"))
+                .findFirst()
+                .orElse("")
+                .split(" *\\| *", -1);
     }
 
     private static String written(Key key) {

@@ -1,0 +1,44 @@
+package benchtrue.settings;
+
+/** Every key of a {@code [[files]]} rule, with what it may hold and what it is for. */
+enum FileKey {
+    NAME("name", "a file name, with * for any letters and ? for one", "which files of exports and price-book"),
+    TABLE("table", "a table's name", "what the rows are"),
+    ENCODING("encoding", "the name of an encoding such as \"windows-1252\"", "how letters are written"),
+    DELIMITER("delimiter", "one character or \"tab\"", "what stands between cells"),
+    QUOTE("quote", "one character or \"none\"", "what stands around text"),
+    DECIMAL("decimal", "\".\" or \",\"", "what stands before decimals"),
+    DATES("dates", "\"day-month-year\", \"month-day-year\" or \"year-month-day\"", "order of dates in figures"),
+    HEADER_LINE("header_line", "a whole number from 1 to 10000", "line of the column names"),
+    TOTALS_ROW("totals_row", "true or false", "whether the last row is a total, which is left out"),
+    SHEET("sheet", "a sheet's name", "which sheet of a workbook"),
+    HOURS("hours", "\"hours\", \"minutes\" or \"hundredths\"", "what a number for hours counts"),
+    COLUMNS("columns", "canonical column = \"the file's header\"", "which of the file's columns is which"),
+    VALUES("values", "a section a column, in it \"the file's word\" = \"the contract's word\"", "what its words mean"),
+    CONSTANTS("constants", "canonical column = \"a text\"", "what holds for every row");
+
+    private final String path;
+    private final String expected;
+    private final String meaning;
+
+    FileKey(String path, String expected, String meaning) {
+        this.path = path;
+        this.expected = expected;
+        this.meaning = meaning;
+    }
+
+    /** Returns the key within its rule. */
+    String path() {
+        return path;
+    }
+
+    /** Returns what the key may hold, in words. */
+    String expected() {
+        return expected;
+    }
+
+    /** Returns what the key is for. */
+    String meaning() {
+        return meaning;
+    }
+}
