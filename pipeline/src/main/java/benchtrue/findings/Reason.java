@@ -3,6 +3,7 @@ package benchtrue.findings;
 import benchtrue.costing.CostedLines;
 import benchtrue.hours.InseparablePair;
 import benchtrue.settings.Settings;
+import benchtrue.shop.Figures;
 import benchtrue.shop.Hours;
 
 /** Puts a finding into words for the owner, with the figures in it. */
@@ -14,7 +15,7 @@ final class Reason {
     Reason(CostedLines costs, Settings settings) {
         this.costs = costs;
         this.settings = settings;
-        this.figures = new Figures(settings.currency());
+        this.figures = settings.figures();
     }
 
     /**
@@ -31,40 +32,40 @@ final class Reason {
                 + ".";
     }
 
-    private static String slower(Slowing slowing) {
+    private String slower(Slowing slowing) {
         if (slowing == null) {
             return "";
         }
-        String since = ", slower by " + Figures.percent(slowing.change() - 1) + " since about "
-                + Figures.month(slowing.startDay());
+        String since = ", slower by " + figures.percent(slowing.change() - 1) + " since about "
+                + figures.monthOf(slowing.startDay());
         return Double.isNaN(slowing.loadSince())
                 ? since + " (not yet borne out)"
-                : since + " (" + Figures.ratio(slowing.loadSince()) + " since)";
+                : since + " (" + figures.ratio(slowing.loadSince()) + " since)";
     }
 
-    private static String copies(CopiedQuotes copies) {
+    private String copies(CopiedQuotes copies) {
         if (copies == null) {
             return "";
         }
-        return "; about " + StrictMath.round(copies.copied()) + " of " + copies.checked()
+        return "; about " + figures.count(StrictMath.round(copies.copied())) + " of " + figures.count(copies.checked())
                 + " totals repeat the quote to the minute and say nothing about the work, "
                 + (Double.isNaN(copies.loadWithout())
                         ? "and without them nothing is left"
-                        : "without them the jobs took " + Figures.ratio(copies.loadWithout()));
+                        : "without them the jobs took " + figures.ratio(copies.loadWithout()));
     }
 
-    private static String jobs(RepairFinding finding) {
-        return Figures.count(finding.lines(), "job", "jobs") + " took " + Figures.ratio(finding.loadFactor())
+    private String jobs(RepairFinding finding) {
+        return figures.count(finding.lines(), "job", "jobs") + " took " + figures.ratio(finding.loadFactor())
                 + " hours per quoted hour"
                 + (Double.isNaN(finding.lower())
                         ? ""
-                        : " (90 % range " + Figures.ratio(finding.lower()) + " to " + Figures.ratio(finding.upper())
-                                + ")");
+                        : " (" + figures.percent(0.9) + " range " + figures.ratio(finding.lower()) + " to "
+                                + figures.ratio(finding.upper()) + ")");
     }
 
-    private static String rework(RepairFinding finding) {
+    private String rework(RepairFinding finding) {
         double share = Hours.of(finding.reworkSeconds()) / finding.quotedHours();
-        return share < 0.005 ? "" : ", " + Figures.ratio(share) + " of it putting earlier work right";
+        return share < 0.005 ? "" : ", " + figures.ratio(share) + " of it putting earlier work right";
     }
 
     private String verdict(RepairFinding finding) {
@@ -73,7 +74,7 @@ final class Reason {
             case OVER_QUOTED -> ", too few for chance to explain: its quotes run over by " + yearlyGain(finding);
             case LEANING_UNDER -> leaning(finding, "above");
             case LEANING_OVER -> leaning(finding, "below");
-            case ON_THE_MARK -> ", within " + Figures.percent(settings.tolerance()) + " of the quote";
+            case ON_THE_MARK -> ", within " + figures.percent(settings.tolerance()) + " of the quote";
             case TOO_FEW_JOBS ->
                 ": too few to judge, at least " + FindVerdicts.ENOUGH_TICKETS + " tickets with logged hours are needed";
         };
@@ -81,19 +82,20 @@ final class Reason {
 
     private String leaning(RepairFinding finding, String side) {
         return finding.adjustedP() <= settings.falseDiscovery()
-                ? ", surely " + side + " the quote, but only about " + figures.about(finding.annualShortfall())
+                ? ", surely " + side + " the quote, but only "
+                        + figures.aboutMoney(StrictMath.abs(finding.annualShortfall()))
                         + " a year: too little to matter"
                 : ", " + side + " the quote, but chance alone could do that";
     }
 
     private String yearly(RepairFinding finding) {
-        return figures.range(finding.annualShortfallLower(), finding.annualShortfallUpper()) + " a year at "
-                + figures.rate(costs.shopRate()) + " an hour";
+        return figures.moneyRange(finding.annualShortfallLower(), finding.annualShortfallUpper()) + " a year at "
+                + figures.price(costs.shopRate()) + " an hour";
     }
 
     private String yearlyGain(RepairFinding finding) {
-        return figures.range(-finding.annualShortfallUpper(), -finding.annualShortfallLower()) + " a year at "
-                + figures.rate(costs.shopRate()) + " an hour";
+        return figures.moneyRange(-finding.annualShortfallUpper(), -finding.annualShortfallLower()) + " a year at "
+                + figures.price(costs.shopRate()) + " an hour";
     }
 
     private String pairs(RepairFinding finding) {
@@ -104,7 +106,7 @@ final class Reason {
                 text.append("; its hours can't be told apart from those of ")
                         .append(costs.jobs().ledger().repairTypes().name(other))
                         .append(", both together took ")
-                        .append(Figures.ratio(pair.jointLoad()));
+                        .append(figures.ratio(pair.jointLoad()));
             }
         }
         return text.toString();

@@ -65,7 +65,7 @@ public final class AdoptDecisions {
             int day = (int) effective.toEpochDay();
             expectLater(ledger.books().versions(), day);
             PriceBook today = ledger.books().inForce(ledger.asOf());
-            PriceBook next = new NextBook().decide(today, draft, day);
+            PriceBook next = new NextBook().decide(today, draft, day, settings.figures());
             String record = DecisionRecord.text(today, draft, effective, decidedOn, by, runDigest(newest));
             Path file = shop.resolve(BOOKS).resolve(effective + ".csv");
             writeOnce(

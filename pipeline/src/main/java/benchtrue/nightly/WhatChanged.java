@@ -29,7 +29,7 @@ final class WhatChanged {
 
     WhatChanged(Review review) {
         this.review = review;
-        this.figures = Figures.of(review.settings().locale(), review.settings().currency());
+        this.figures = review.settings().figures();
     }
 
     private record Pair(RepairFinding now, EarlierFinding before) {
@@ -135,8 +135,8 @@ final class WhatChanged {
     }
 
     private String factors(Pair pair) {
-        return figures.number(pair.now.loadFactor(), 2) + " hours per quoted hour over "
-                + figures.count(pair.now.lines()) + " jobs, was " + figures.number(pair.before.loadFactor(), 2)
+        return figures.ratio(pair.now.loadFactor()) + " hours per quoted hour over "
+                + figures.count(pair.now.lines()) + " jobs, was " + figures.ratio(pair.before.loadFactor())
                 + " over " + figures.count(pair.before.lines()) + ".";
     }
 

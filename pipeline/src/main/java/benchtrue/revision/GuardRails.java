@@ -50,22 +50,22 @@ record GuardRails(long seconds, List<String> reasons) {
     static GuardRails of(RepairType type, Verdict verdict, double factor, Settings settings) {
         double wanted = factor * type.bookSeconds();
         if (type.bookSeconds() <= 0) {
-            return held(type, "no hours in the book to start from");
+            return held(settings, type, "no hours in the book to start from");
         }
         if (verdict == Verdict.TOO_FEW_JOBS || Double.isNaN(factor)) {
-            return held(type, "too few jobs to change it");
+            return held(settings, type, "too few jobs to change it");
         }
         if (StrictMath.abs(factor - 1) <= settings.tolerance()) {
-            return held(type, "within " + Words.percent(settings.tolerance()) + " of the book");
+            return held(settings, type, "within " + settings.figures().percent(settings.tolerance()) + " of the book");
         }
         return factor < 1 ? down(type, wanted, settings) : step(type, wanted, settings, new ArrayList<>());
     }
 
-    private static GuardRails held(RepairType type, String reason) {
+    private static GuardRails held(Settings settings, RepairType type, String reason) {
         List<String> reasons = new ArrayList<>(List.of(reason));
         if (Absent.has(type.leastSeconds()) && type.bookSeconds() < type.leastSeconds()) {
-            reasons.add("today's hours stand below the shortest safe hours (" + Words.hours(type.leastSeconds())
-                    + "): check this entry");
+            reasons.add("today's hours stand below the shortest safe hours ("
+                    + settings.figures().quote(type.leastSeconds()) + "): check this entry");
         }
         return new GuardRails(type.bookSeconds(), reasons);
     }
@@ -73,18 +73,23 @@ record GuardRails(long seconds, List<String> reasons) {
     private static GuardRails down(RepairType type, double wanted, Settings settings) {
         if (!type.hazards().isEmpty()) {
             return held(
+                    settings,
                     type,
                     "held for you: work with " + String.join(", ", type.hazards())
                             + " is never shortened by the program; ventilation, cure and clean-up belong in the quote");
         }
         if (!Absent.has(type.leastSeconds())) {
             return NEED_LEAST_HOURS.contains(type.family())
-                    ? held(type, "held for you: " + type.family() + " work without shortest safe hours in the book")
+                    ? held(
+                            settings,
+                            type,
+                            "held for you: " + type.family() + " work without shortest safe hours in the book")
                     : step(type, wanted, settings, new ArrayList<>());
         }
         List<String> reasons = new ArrayList<>();
         if (wanted < type.leastSeconds()) {
-            reasons.add("not below the shortest safe hours (" + Words.hours(type.leastSeconds()) + ")");
+            reasons.add(
+                    "not below the shortest safe hours (" + settings.figures().quote(type.leastSeconds()) + ")");
         }
         return step(type, wanted, settings, reasons);
     }
@@ -96,12 +101,13 @@ record GuardRails(long seconds, List<String> reasons) {
         double least = Absent.has(type.leastSeconds()) ? type.leastSeconds() : 0;
         double safe = StrictMath.max(wanted, least);
         if (least > highest) {
-            String raised = "raised to the shortest safe hours, more than " + Words.percent(step) + " at once";
+            String raised = "raised to the shortest safe hours, more than "
+                    + settings.figures().percent(step) + " at once";
             return new GuardRails(HourGrid.atLeast(least), List.of(raised));
         }
         if (safe < lowest || safe > highest) {
-            reasons.add("one revision moves at most " + Words.percent(step) + "; the rest, to " + Words.hours(safe)
-                    + ", is carried forward");
+            reasons.add("one revision moves at most " + settings.figures().percent(step) + "; the rest, to "
+                    + settings.figures().quote((long) StrictMath.rint(safe)) + ", is carried forward");
         }
         double clipped = StrictMath.max(lowest, StrictMath.min(highest, safe));
         long rounded = rounded(clipped, StrictMath.max(lowest, least), highest);

@@ -2,6 +2,7 @@ package benchtrue.revision;
 
 import benchtrue.shop.Absent;
 import benchtrue.shop.ExitCode;
+import benchtrue.shop.Figures;
 import benchtrue.shop.PriceBook;
 import benchtrue.shop.Refusal;
 import benchtrue.shop.RepairType;
@@ -15,10 +16,11 @@ public final class NextBook {
      * Returns the next version: today's rows, with hours and price where the owner decided so.
      *
      * @param effective first day it is in force
+     * @param figures how the shop's people read figures, for refusals
      * @throws Refusal naming the cell, where a decision names an unknown repair type, goes below the shortest safe hours or
      *     the minimum charge, or keeps without a reason and a date; and where nothing at all was decided
      */
-    public PriceBook decide(PriceBook today, DecidedDraft draft, int effective) {
+    public PriceBook decide(PriceBook today, DecidedDraft draft, int effective, Figures figures) {
         Map<String, RepairType> types = new TreeMap<>(today.types());
         boolean decided = false;
         for (Decision decision : draft.decisions()) {
@@ -27,7 +29,7 @@ public final class NextBook {
                 throw refused(
                         draft, decision, "the repair type " + decision.repairType() + " is not in today's price book");
             }
-            check(draft, decision, type.get(), effective);
+            check(draft, decision, type.get(), effective, figures);
             types.put(decision.repairType(), changed(type.get(), decision));
             decided |= decision.choice() != Decision.Choice.OPEN;
         }
@@ -39,7 +41,7 @@ public final class NextBook {
         return new PriceBook(effective, types);
     }
 
-    private static void check(DecidedDraft draft, Decision decision, RepairType type, int effective) {
+    private static void check(DecidedDraft draft, Decision decision, RepairType type, int effective, Figures figures) {
         if (decision.choice() == Decision.Choice.KEEP
                 && (decision.reason().isBlank() || !Absent.has(decision.until()) || decision.until() <= effective)) {
             throw refused(
@@ -52,8 +54,8 @@ public final class NextBook {
             throw refused(
                     draft,
                     decision,
-                    Words.hours(decision.seconds()) + " is below the shortest safe hours, "
-                            + Words.hours(type.leastSeconds()));
+                    figures.quote(decision.seconds()) + " is below the shortest safe hours, "
+                            + figures.quote(type.leastSeconds()));
         }
         if (decision.seconds() <= 0 || decision.labour() < Absent.firstOf(type.leastLabour(), 0)) {
             throw refused(draft, decision, "hours must be above zero and the price not below the minimum charge");

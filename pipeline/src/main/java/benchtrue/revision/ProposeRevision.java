@@ -6,7 +6,6 @@ import benchtrue.findings.RepairFinding;
 import benchtrue.findings.UsualJob;
 import benchtrue.reconcile.Ledger;
 import benchtrue.settings.Settings;
-import benchtrue.shop.Figures;
 import benchtrue.shop.Hours;
 import benchtrue.shop.RepairType;
 import java.util.ArrayList;
@@ -27,11 +26,10 @@ public final class ProposeRevision {
             Optional<UsualJob> usual = findings.usualJobs().stream()
                     .filter(job -> job.repairType() == finding.repairType())
                     .findFirst();
-            Target target = Target.of(finding, usual, past, settings.policy());
+            Target target = Target.of(finding, usual, past, settings);
             today.ifPresent(type -> changes.add(change(type, finding, target, past, costs.shopRate(), settings)));
         }
-        Figures figures = Figures.of(settings.locale(), settings.currency());
-        return new Revision(changes, FollowLastChange.follow(costs.jobs(), figures));
+        return new Revision(changes, FollowLastChange.follow(costs.jobs(), settings.figures()));
     }
 
     private static ProposedChange change(

@@ -3,6 +3,8 @@ package benchtrue.revision;
 import benchtrue.findings.RepairFinding;
 import benchtrue.findings.UsualJob;
 import benchtrue.settings.Policy;
+import benchtrue.settings.Settings;
+import benchtrue.shop.Figures;
 import benchtrue.statistics.Normal;
 import java.util.Optional;
 
@@ -20,7 +22,9 @@ import java.util.Optional;
  * @param spread of ln(hours) about it, NaN without one
  */
 record Target(double factor, String basis, double mean, double usual, double spread) {
-    static Target of(RepairFinding finding, Optional<UsualJob> job, PastJobs past, Policy policy) {
+    static Target of(RepairFinding finding, Optional<UsualJob> job, PastJobs past, Settings settings) {
+        Policy policy = settings.policy();
+        Figures figures = settings.figures();
         Optional<UsualJob> known = job.filter(usual -> usual.jobs() > 0 && Double.isFinite(usual.mean()));
         double mean = known.map(usual -> usual.mean() * returns(finding)).orElse(finding.loadFactor());
         double usual = known.map(UsualJob::typical).orElse(Double.NaN);
@@ -31,7 +35,7 @@ record Target(double factor, String basis, double mean, double usual, double spr
         boolean byFit = policy.rule() == Policy.Rule.COVERAGE || (policy.rule() == Policy.Rule.LARGER && fit > mean);
         return new Target(
                 byFit ? fit : mean,
-                byFit ? fitBasis(finding, fit, policy) : meanBasis(finding, mean),
+                byFit ? fitBasis(finding, fit, policy, figures) : meanBasis(finding, mean, figures),
                 mean,
                 usual,
                 spread);
@@ -42,16 +46,13 @@ record Target(double factor, String basis, double mean, double usual, double spr
         return finding.actualSeconds() > 0 ? 1 + finding.reworkSeconds() / (double) finding.actualSeconds() : 1;
     }
 
-    private static String meanBasis(RepairFinding finding, double mean) {
-        return "what " + jobs(finding) + " took together: " + Words.ratio(mean) + " hours per quoted hour";
-    }
-
-    private static String fitBasis(RepairFinding finding, double fit, Policy policy) {
-        return Words.percent(policy.coverage()) + " of " + jobs(finding) + " fit at " + Words.ratio(fit)
+    private static String meanBasis(RepairFinding finding, double mean, Figures figures) {
+        return "what " + figures.count(finding.lines(), "job", "jobs") + " took together: " + figures.ratio(mean)
                 + " hours per quoted hour";
     }
 
-    private static String jobs(RepairFinding finding) {
-        return finding.lines() + (finding.lines() == 1 ? " job" : " jobs");
+    private static String fitBasis(RepairFinding finding, double fit, Policy policy, Figures figures) {
+        return figures.percent(policy.coverage()) + " of " + figures.count(finding.lines(), "job", "jobs") + " fit at "
+                + figures.ratio(fit) + " hours per quoted hour";
     }
 }

@@ -14,13 +14,10 @@ final class TellLastChange {
     }
 
     String tell(ChangedTypes changed, FollowUp all) {
-        return "The book of " + figures.day(changed.effective()) + " changed " + repairs(changed.count()) + ". "
+        return "The book of " + figures.day(changed.effective()) + " changed "
+                + figures.count(changed.count(), "repair", "repairs") + ". "
                 + hours(all.hoursBefore(), all.hoursSince()) + " " + acceptance(all.quotesBefore(), all.quotesSince())
                 + " " + money(all);
-    }
-
-    private String repairs(int count) {
-        return figures.count(count) + (count == 1 ? " repair" : " repairs");
     }
 
     private String hours(BookedHours before, BookedHours since) {
@@ -42,8 +39,8 @@ final class TellLastChange {
     }
 
     private String range(BookedHours hours) {
-        return figures.number(hours.ratio(), 2) + " (" + figures.number(hours.lower(), 2) + " to "
-                + figures.number(hours.upper(), 2) + ")";
+        return figures.ratio(hours.ratio()) + " (" + figures.ratio(hours.lower()) + " to "
+                + figures.ratio(hours.upper()) + ")";
     }
 
     private String acceptance(Acceptance before, Acceptance since) {

@@ -1,6 +1,7 @@
 package benchtrue.settings;
 
 import benchtrue.shop.Absent;
+import benchtrue.shop.Figures;
 import benchtrue.shop.Hours;
 import benchtrue.shop.Money;
 import benchtrue.shop.Words;
@@ -101,6 +102,11 @@ public record Settings(
                 MoneyRules.DEFAULTS,
                 DEFAULTS.keepResults,
                 DEFAULTS.files);
+    }
+
+    /** Returns figures as this shop's people read them; every sentence, page, picture and sheet uses them. */
+    public Figures figures() {
+        return Figures.of(locale, currency);
     }
 
     /** Returns every value by its key in {@code shop.toml}, amounts as text; what was not set is left out. */

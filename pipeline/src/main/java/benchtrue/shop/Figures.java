@@ -3,6 +3,7 @@ package benchtrue.shop;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
+import java.time.temporal.ChronoField;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -40,6 +41,16 @@ public final class Figures {
     /** Returns a whole number. */
     public String count(long count) {
         return decimal(BigDecimal.valueOf(count));
+    }
+
+    /** Returns a number of things with its word. */
+    public String count(long count, String one, String many) {
+        return count(count) + " " + (count == 1 ? one : many);
+    }
+
+    /** Returns a ratio of hours: two decimals. */
+    public String ratio(double value) {
+        return number(value, 2);
     }
 
     /** Returns a number with so many decimals. */
@@ -125,6 +136,11 @@ public final class Figures {
                 .replace("m", padded(date.getMonthValue(), 1))
                 .replace("d", padded(date.getDayOfMonth(), 1))
                 .replace("\u0001", MONTHS.get(date.getMonthValue() - 1));
+    }
+
+    /** Returns the month of a day counted from 1970-01-01. */
+    public String monthOf(int day) {
+        return Absent.has(day) ? month((int) LocalDate.ofEpochDay(day).getLong(ChronoField.PROLEPTIC_MONTH)) : UNKNOWN;
     }
 
     /** Returns a month counted as {@code year * 12 + month - 1}. */

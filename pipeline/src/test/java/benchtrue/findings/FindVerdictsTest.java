@@ -42,12 +42,12 @@ class FindVerdictsTest {
     void eachVerdictHasItsOwnWords() {
         Findings findings = JudgedShop.find(fiveRepairs());
         assertThat(findings.repairs())
-                .extracting(repair -> repair.verdict() + ": " + repair.why())
+                .extracting(repair -> repair.verdict() + ": " + repair.why().replace('\u00a0', ' '))
                 .containsExactly(
                         "UNDER_QUOTED: 10 jobs took 1.50 hours per quoted hour (90 % range 1.44 to 1.57), more than chance"
                                 + " explains: it loses 540 to 700 a year at 100 an hour.",
                         "OVER_QUOTED: 10 jobs took 0.50 hours per quoted hour (90 % range 0.48 to 0.52), too few for chance"
-                                + " to explain: its quotes run over by 590 to 650 a year at 100 an hour.",
+                                + " to explain: its quotes run over by 593 to 647 a year at 100 an hour.",
                         "TOO_FEW_JOBS: No finished job yet.",
                         "LEANING_UNDER: 10 jobs took 1.15 hours per quoted hour (90 % range 0.95 to 1.39), above the"
                                 + " quote, but chance alone could do that.",
@@ -55,6 +55,31 @@ class FindVerdictsTest {
                                 + " logged hours are needed.",
                         "ON_THE_MARK: 10 jobs took 1.00 hours per quoted hour (90 % range 0.96 to 1.04), within 5 % of"
                                 + " the quote.");
+    }
+
+    @Test
+    void theSentenceIsWrittenInTheShopsOwnFigures() {
+        Settings plain = Settings.DEFAULTS;
+        Settings german = new Settings(
+                "EUR",
+                plain.zone(),
+                "de",
+                plain.shopRate(),
+                plain.burden(),
+                plain.tolerance(),
+                plain.materiality(),
+                plain.falseDiscovery(),
+                plain.resamples(),
+                plain.policy(),
+                plain.people(),
+                plain.wallCopy(),
+                plain.seed());
+        RepairFinding under = JudgedShop.find(fiveRepairs(), german).repairs().get(0);
+        assertThat(under.why())
+                .contains(
+                        "took 1,50 hours",
+                        german.figures().moneyRange(under.annualShortfallLower(), under.annualShortfallUpper()))
+                .endsWith("a year at 100\u00a0\u20ac an hour.");
     }
 
     @Test

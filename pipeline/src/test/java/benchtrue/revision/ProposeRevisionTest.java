@@ -101,7 +101,7 @@ class ProposeRevisionTest {
     void aLongStepIsCutAndTheRestCarriedForward() {
         ProposedChange change = meanProposal(fretwork(10), 1.60);
         assertThat(change.proposedSeconds()).isEqualTo(seconds(12.5));
-        assertThat(change.heldBecause()).contains("at most 25 %", "16 h", "carried forward");
+        assertThat(change.heldBecause()).contains("at most 25\u00a0%", "16.00\u00a0h", "carried forward");
         assertThat(meanProposal(fretwork(10), 0.5).proposedSeconds()).isEqualTo(seconds(7.5));
     }
 
@@ -119,7 +119,7 @@ class ProposeRevisionTest {
 
     @Test
     void aBookThatIsNearlyRightStays() {
-        assertThat(meanProposal(fretwork(10), 1.04).heldBecause()).isEqualTo("within 5 % of the book");
+        assertThat(meanProposal(fretwork(10), 1.04).heldBecause()).isEqualTo("within 5\u00a0% of the book");
     }
 
     @Test
@@ -144,7 +144,7 @@ class ProposeRevisionTest {
     void nothingGoesBelowTheShortestSafeHours() {
         ProposedChange change = meanProposal(type(10, "structural", 9.1, List.of()), 0.8);
         assertThat(change.proposedSeconds()).isEqualTo(seconds(9.25));
-        assertThat(change.heldBecause()).contains("shortest safe hours (9.1 h)");
+        assertThat(change.heldBecause()).contains("shortest safe hours (9.10\u00a0h)");
     }
 
     @Test
@@ -198,7 +198,7 @@ class ProposeRevisionTest {
         assertThat(change.coverageBefore()).isEqualTo(0.3, within(1e-12));
         assertThat(change.coverageAfter()).isEqualTo(1.0, within(1e-12));
         assertThat(change.annualEffect()).isEqualTo(10 * 200 * Money.UNIT);
-        assertThat(change.basis()).isEqualTo("60 % of 20 jobs fit at 1.20 hours per quoted hour");
+        assertThat(change.basis()).isEqualTo("60\u00a0% of 20 jobs fit at 1.20 hours per quoted hour");
     }
 
     @ParameterizedTest

@@ -74,6 +74,22 @@ class FiguresTest {
     }
 
     @ParameterizedTest
+    @CsvSource({"0, €0", "3.4, €3", "84.6, €85", "1234.5, '€1,200'", "98765, '€99,000'"})
+    void anEstimateWithoutARangeHasTwoDigits(double amount, String words) {
+        assertThat(Figures.of("en", "EUR").aboutMoney(Math.round(amount * 10_000)))
+                .isEqualTo("about " + words);
+    }
+
+    @Test
+    void thingsAreCountedWithTheirWord() {
+        Figures figures = Figures.of("de", "EUR");
+        assertThat(figures.count(1, "job", "jobs")).isEqualTo("1 job");
+        assertThat(figures.count(1_234, "job", "jobs")).isEqualTo("1.234 jobs");
+        assertThat(plain(figures.monthOf(ShopBuilder.day("2026-03-31")))).isEqualTo("Mar 2026");
+        assertThat(figures.monthOf(Absent.DAY)).isEqualTo(Figures.UNKNOWN);
+    }
+
+    @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             EUR | €1,234.50
             JPY | JPY 1,234

@@ -77,7 +77,7 @@ final class JobHistory {
 
     private String title() {
         return subject.label(finding.repairType()) + " takes "
-                + subject.figures().number(finding.loadFactor(), 2) + " hours for each hour quoted"
+                + subject.figures().ratio(finding.loadFactor()) + " hours for each hour quoted"
                 + change().filter(change -> change.proposedSeconds() != change.bookSeconds())
                         .map(change -> "; proposed: " + subject.figures().quote(change.proposedSeconds())
                                 + " instead of " + subject.figures().quote(change.bookSeconds()))
@@ -86,8 +86,8 @@ final class JobHistory {
 
     private String note(int step) {
         return subject.count(finding.lines(), "closed job", "closed jobs") + ", 90\u00a0% interval "
-                + subject.figures().number(finding.lower(), 2) + " to "
-                + subject.figures().number(finding.upper(), 2)
+                + subject.figures().ratio(finding.lower()) + " to "
+                + subject.figures().ratio(finding.upper())
                 + ", putting right included. A point is a job on the day it was quoted."
                 + (step > 1 ? " Drawn: one job in " + subject.figures().count(step) + "." : "");
     }

@@ -24,7 +24,7 @@ final class Subject {
     Subject(Review review, Audience audience) {
         this.review = review;
         this.audience = audience;
-        figures = Figures.of(review.settings().locale(), review.settings().currency());
+        figures = review.settings().figures();
     }
 
     Review review() {

@@ -63,7 +63,7 @@ final class AdoptCommand implements Callable<Integer> {
         AdoptDecisions.Adopted adopted = new AdoptDecisions()
                 .adopt(shop.folder(), settings, new ReadDecisions().read(decisions), effective, decidedOn, by);
         if (!loudness.quiet()) {
-            table(adopted, Figures.of(settings.locale(), settings.currency())).forEach(console.out()::println);
+            table(adopted, settings.figures()).forEach(console.out()::println);
         }
         return ExitCode.PUBLISHED.number();
     }

@@ -41,7 +41,7 @@ final class CheckCommand implements Callable<Integer> {
         Reconciled rows = new Reconcile()
                 .reconcile(new ReadExports().read(shop.folder(), settings), settings, shop.asOf(settings, console));
         if (!loudness.quiet()) {
-            Figures figures = Figures.of(settings.locale(), settings.currency());
+            Figures figures = settings.figures();
             Account account = new Account(figures);
             setAside(rows, figures).forEach(console.out()::println);
             account.notices(rows.notices()).forEach(console.out()::println);

@@ -9,7 +9,6 @@ import benchtrue.nightly.Review;
 import benchtrue.page.WritePage;
 import benchtrue.settings.Settings;
 import benchtrue.shop.ExitCode;
-import benchtrue.shop.Figures;
 import benchtrue.workbook.WriteRevisionWorkbook;
 import benchtrue.workbook.WriteWorkbook;
 import java.util.ArrayList;
@@ -66,8 +65,7 @@ final class NightlyCommand implements Callable<Integer> {
 
     private static List<String> details(Published published) {
         Review review = published.review();
-        Account account = new Account(
-                Figures.of(review.settings().locale(), review.settings().currency()));
+        Account account = new Account(review.settings().figures());
         List<String> lines = new ArrayList<>(account.balances(review.balances()));
         lines.addAll(account.notices(review.notices()));
         lines.add("How long it took:");

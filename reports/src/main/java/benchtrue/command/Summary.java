@@ -27,7 +27,7 @@ final class Summary {
     Summary(Published published) {
         this.published = published;
         this.review = published.review();
-        this.figures = Figures.of(review.settings().locale(), review.settings().currency());
+        this.figures = review.settings().figures();
     }
 
     List<String> lines() {
@@ -58,7 +58,7 @@ final class Summary {
         lines.add("Do first, of " + figures.count(under.size()) + " under-quoted repairs:");
         for (int i = 0; i < Math.min(MOST_REPAIRS, under.size()); i++) {
             RepairFinding finding = under.get(i);
-            lines.add("  " + (i + 1) + ". " + title(finding) + ": " + figures.number(finding.loadFactor(), 2)
+            lines.add("  " + (i + 1) + ". " + title(finding) + ": " + figures.ratio(finding.loadFactor())
                     + " hours per quoted hour over " + figures.count(finding.lines()) + " jobs, losing "
                     + figures.moneyRange(finding.annualShortfallLower(), finding.annualShortfallUpper()) + " a year.");
             change(finding).map(this::proposal).ifPresent(lines::add);

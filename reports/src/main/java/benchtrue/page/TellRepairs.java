@@ -43,10 +43,10 @@ final class TellRepairs {
                 any
                         ? figures.hours(Hours.of(finding.actualSeconds() + finding.reworkSeconds()) / finding.lines())
                         : Figures.UNKNOWN,
-                figures.number(finding.loadFactor(), 2),
+                figures.ratio(finding.loadFactor()),
                 Double.isNaN(finding.lower())
                         ? Figures.UNKNOWN
-                        : figures.number(finding.lower(), 2) + " to " + figures.number(finding.upper(), 2),
+                        : figures.ratio(finding.lower()) + " to " + figures.ratio(finding.upper()),
                 told.yearly(finding.annualShortfall(), finding.annualShortfallLower(), finding.annualShortfallUpper()),
                 change == null ? "no longer in the book" : figures.quote(change.bookSeconds()),
                 change == null ? "" : figures.quote(change.proposedSeconds()),

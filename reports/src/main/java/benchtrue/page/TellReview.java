@@ -74,9 +74,9 @@ final class TellReview {
                         person.name(),
                         told.figures().count(person.jobs()),
                         told.figures().count(person.repairTypes()),
-                        told.figures().number(person.factor(), 2),
-                        told.figures().number(person.lower(), 2) + " to "
-                                + told.figures().number(person.upper(), 2)))
+                        told.figures().ratio(person.factor()),
+                        told.figures().ratio(person.lower()) + " to "
+                                + told.figures().ratio(person.upper())))
                 .toList();
     }
 

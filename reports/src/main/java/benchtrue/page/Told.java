@@ -12,7 +12,7 @@ final class Told {
 
     Told(Review review) {
         this.review = review;
-        figures = Figures.of(review.settings().locale(), review.settings().currency());
+        figures = review.settings().figures();
     }
 
     Review review() {

@@ -16,7 +16,7 @@ final class AnswersSheet {
     AnswersSheet(Review review, RepairsSheet repairs) {
         this.review = review;
         this.repairs = repairs;
-        figures = Figures.of(review.settings().locale(), review.settings().currency());
+        figures = review.settings().figures();
     }
 
     void write(XSSFSheet sheet, Look look) {

@@ -25,7 +25,7 @@ final class MoneyBenchHour {
     MoneyBenchHour(Review review) {
         hour = review.costs().shop().benchHour();
         logged = review.costs().shop().loggedShare();
-        figures = Figures.of(review.settings().locale(), review.settings().currency());
+        figures = review.settings().figures();
     }
 
     void write(Flow flow) {
