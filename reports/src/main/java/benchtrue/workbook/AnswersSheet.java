@@ -3,7 +3,7 @@ package benchtrue.workbook;
 import benchtrue.costing.LoggedShare;
 import benchtrue.nightly.Review;
 import benchtrue.shop.Figures;
-import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.streaming.SXSSFSheet;
 
 /** The first sheet: the five answers, with figures that follow the sheets behind them. */
 final class AnswersSheet {
@@ -19,7 +19,7 @@ final class AnswersSheet {
         figures = review.settings().figures();
     }
 
-    void write(XSSFSheet sheet, Look look) {
+    void write(SXSSFSheet sheet, Look look) {
         Flow flow = new Flow(sheet, look, 32, 14, 12, 12, 12, 12, 12, 60);
         flow.title("Bench review, " + figures.day(review.ledger().asOf()) + ": the five answers");
         flow.sentence("Money is in " + review.settings().currency()

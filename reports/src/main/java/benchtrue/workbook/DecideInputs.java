@@ -5,7 +5,7 @@ import benchtrue.settings.Policy;
 import benchtrue.shop.Money;
 import java.time.LocalDate;
 import org.apache.poi.ss.usermodel.Name;
-import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.streaming.SXSSFSheet;
 
 /** The head of the sheet: what it is for, and the inputs that everything below follows. */
 final class DecideInputs {
@@ -41,7 +41,7 @@ final class DecideInputs {
         this.draft = draft;
     }
 
-    void write(XSSFSheet sheet, Grid grid) {
+    void write(SXSSFSheet sheet, Grid grid) {
         String asOf = LocalDate.ofEpochDay(review.ledger().asOf()).toString();
         grid.row(1).text("Next price book, drafted on " + asOf + ": you decide row by row", Look.Kind.TITLE);
         grid.row(2)

@@ -5,13 +5,13 @@ import org.apache.poi.ss.usermodel.DataValidationConstraint;
 import org.apache.poi.ss.usermodel.DataValidationConstraint.OperatorType;
 import org.apache.poi.ss.usermodel.DataValidationHelper;
 import org.apache.poi.ss.util.CellRangeAddressList;
-import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.streaming.SXSSFSheet;
 
 /** What may be typed where: decisions are checked as they are typed, and all else is locked, without a password. */
 final class DecideRules {
     private DecideRules() {}
 
-    static void apply(XSSFSheet sheet, int firstRow, int lastRow) {
+    static void apply(SXSSFSheet sheet, int firstRow, int lastRow) {
         DataValidationHelper helper = sheet.getDataValidationHelper();
         add(
                 sheet,
@@ -47,7 +47,7 @@ final class DecideRules {
     }
 
     private static void add(
-            XSSFSheet sheet,
+            SXSSFSheet sheet,
             DataValidationConstraint rule,
             DecideColumn column,
             int firstRow,

@@ -16,7 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.streaming.SXSSFSheet;
 
 /** One row a repair type of today's book, on which the owner decides; the largest gain first. */
 final class DecideSheet {
@@ -37,7 +37,7 @@ final class DecideSheet {
                 .collect(Collectors.toMap(RepairFinding::repairType, Function.identity()));
     }
 
-    void write(XSSFSheet sheet, Look look) {
+    void write(SXSSFSheet sheet, Look look) {
         Grid grid = new Grid(sheet, look);
         List<ProposedChange> changes = review.revision().changes().stream()
                 .sorted(Comparator.comparingLong((ProposedChange change) -> Math.abs(change.annualEffect()))

@@ -1,5 +1,8 @@
 package benchtrue.workbook;
 
+import benchtrue.costing.EarnedMonth;
+import benchtrue.shop.Absent;
+import java.util.List;
 import java.util.Locale;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xddf.usermodel.PresetColor;
@@ -15,6 +18,7 @@ import org.apache.poi.xddf.usermodel.chart.XDDFCategoryAxis;
 import org.apache.poi.xddf.usermodel.chart.XDDFChartData;
 import org.apache.poi.xddf.usermodel.chart.XDDFDataSourcesFactory;
 import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
+import org.apache.poi.xssf.streaming.SXSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFChart;
 import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -24,37 +28,48 @@ final class MarginChart {
     private static final int LAST_COLUMN = 13;
 
     private final XSSFSheet sheet;
+    private final List<EarnedMonth> months;
 
-    MarginChart(XSSFSheet sheet) {
-        this.sheet = sheet;
+    MarginChart(SXSSFSheet sheet, List<EarnedMonth> months) {
+        this.sheet = sheet.getWorkbook().getXSSFWorkbook().getSheet(sheet.getSheetName());
+        this.months = months;
     }
 
-    /** Draws over some rows of the sheet, numbered from 1, what stands in others. */
-    void draw(int topRow, int bottomRow, int firstRow, int lastRow) {
+    /** Draws over some rows of the sheet, numbered from 1, what stands in others, which begin at a row. */
+    void draw(int topRow, int bottomRow, int firstRow) {
         XSSFClientAnchor place = new XSSFClientAnchor(0, 0, 0, 0, 0, topRow - 1, LAST_COLUMN, bottomRow);
         XSSFChart chart = sheet.createDrawingPatriarch().createChart(place);
         chart.setTitleText("Margin of the jobs finished, by month");
         // The library writes the machine's language into the title; the workbook's words are English everywhere.
         chart.getTitle().getBody().getParagraph(0).getTextRuns().get(0).setLanguage(Locale.US);
         chart.setTitleOverlay(false);
-        XDDFCategoryAxis months = chart.createCategoryAxis(AxisPosition.BOTTOM);
-        months.setTickLabelPosition(AxisTickLabelPosition.LOW);
+        XDDFCategoryAxis across = chart.createCategoryAxis(AxisPosition.BOTTOM);
+        across.setTickLabelPosition(AxisTickLabelPosition.LOW);
         XDDFValueAxis money = chart.createValueAxis(AxisPosition.LEFT);
         money.setCrosses(AxisCrosses.AUTO_ZERO);
         money.setNumberFormat("#,##0");
-        XDDFChartData data = chart.createData(ChartTypes.BAR, months, money);
+        XDDFChartData data = chart.createData(ChartTypes.BAR, across, money);
         ((XDDFBarChartData) data).setBarDirection(BarDirection.COL);
         data.setVaryColors(false);
-        int margin = MoneyRow.MARGIN - 'A';
+        String[] names =
+                months.stream().map(month -> MoneyRow.month(month.month())).toArray(String[]::new);
+        Double[] margins = months.stream().map(month -> drawn(month.margin())).toArray(Double[]::new);
         XDDFChartData.Series series = data.addSeries(
-                XDDFDataSourcesFactory.fromStringCellRange(sheet, column(0, firstRow, lastRow)),
-                XDDFDataSourcesFactory.fromNumericCellRange(sheet, column(margin, firstRow, lastRow)));
+                XDDFDataSourcesFactory.fromArray(names, cells('A', firstRow)),
+                XDDFDataSourcesFactory.fromArray(margins, cells(MoneyRow.MARGIN, firstRow)));
         series.setTitle("Margin");
         series.setFillProperties(new XDDFSolidFillProperties(XDDFColor.from(PresetColor.STEEL_BLUE)));
         chart.plot(data);
     }
 
-    private static CellRangeAddress column(int column, int firstRow, int lastRow) {
-        return new CellRangeAddress(firstRow - 1, lastRow - 1, column, column);
+    /** A month whose margin is not known has no bar. */
+    private static Double drawn(long margin) {
+        return Absent.has(margin) ? Amounts.money(margin) : null;
+    }
+
+    private String cells(char column, int firstRow) {
+        int first = firstRow - 1;
+        return new CellRangeAddress(first, first + months.size() - 1, column - 'A', column - 'A')
+                .formatAsString(sheet.getSheetName(), true);
     }
 }

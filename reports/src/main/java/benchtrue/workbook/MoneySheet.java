@@ -9,7 +9,7 @@ import benchtrue.shop.Absent;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.streaming.SXSSFSheet;
 
 /** The shop's money: months and why they moved, the bench hour, and groups of jobs; parts add up by formulas. */
 final class MoneySheet {
@@ -24,7 +24,7 @@ final class MoneySheet {
         shop = review.costs().shop();
     }
 
-    void write(XSSFSheet sheet, Look look) {
+    void write(SXSSFSheet sheet, Look look) {
         Flow flow = new Flow(sheet, look, 30, 9, 9, 11, 11, 11, 11, 11, 11, 11, 11, 11, 11);
         flow.title("The shop's money, in " + review.settings().currency());
         shop.leftOut().forEach(flow::sentence);
@@ -34,12 +34,11 @@ final class MoneySheet {
         flow.skip(drawn ? CHART_ROWS + 1 : 1);
         months(flow, rowOfMonth);
         if (drawn) {
-            new MarginChart(sheet)
+            new MarginChart(sheet, shop.earned())
                     .draw(
                             chartRow,
                             chartRow + CHART_ROWS - 1,
-                            flow.row() - shop.earned().size() + 1,
-                            flow.row());
+                            flow.row() - shop.earned().size() + 1);
         }
         new MoneyBridges(shop).write(flow, rowOfMonth);
         new MoneyBenchHour(review).write(flow);

@@ -181,7 +181,7 @@ class AdoptTest {
         refused(sheet -> row(sheet, "refret").getCell(DECISION).setCellValue("own"), "cell N", "a number");
         refused(sheet -> row(sheet, "refret").getCell(DECISION).setCellValue("keep"), "cell M", "reason");
         refused(sheet -> own(sheet, "neck-reset", 0.5), "cell M", "shortest safe hours");
-        refused(sheet -> sheet.getRow(HEADING_ROW - 1).getCell(KEY).setCellValue("moved"), "cell", "heading");
+        refused(sheet -> sheet.getRow(HEADING_ROW - 1).createCell(KEY).setCellValue("moved"), "cell", "heading");
         refused(sheet -> {}, "no decision");
         refused(
                 sheet -> {

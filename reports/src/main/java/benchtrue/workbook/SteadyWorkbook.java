@@ -1,0 +1,87 @@
+package benchtrue.workbook;
+
+import java.io.File;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.ZoneOffset;
+import java.util.Date;
+import java.util.Optional;
+import org.apache.commons.compress.archivers.zip.Zip64Mode;
+import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
+import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
+import org.apache.poi.ooxml.POIXMLProperties;
+import org.apache.poi.util.TempFile;
+import org.apache.poi.util.TempFileCreationStrategy;
+import org.apache.poi.xssf.streaming.SXSSFWorkbook;
+import org.apache.poi.xssf.streaming.SheetDataWriter;
+
+/**
+ * A workbook that is written row by row and of which the same review gives the same bytes. Rows wait in files beside the
+ * result, so that what is the shop's never lies elsewhere on the disk.
+ */
+final class SteadyWorkbook extends SXSSFWorkbook {
+    private static final int ROWS_IN_MEMORY = 50;
+
+    /** Near the earliest day that the archive format can hold; at noon, since every zone has one that day. */
+    private static final LocalDateTime FIXED = LocalDateTime.of(1980, 1, 2, 12, 0);
+
+    private final Path file;
+
+    /** Takes the file that {@link #save} makes and the day that it tells, in days since 1970-01-01. */
+    SteadyWorkbook(Path file, int asOf) {
+        super(null, ROWS_IN_MEMORY);
+        this.file = file;
+        setZip64Mode(Zip64Mode.AsNeeded);
+        Date day = Date.from(Instant.from(LocalDate.ofEpochDay(asOf).atStartOfDay(ZoneOffset.UTC)));
+        POIXMLProperties.CoreProperties properties =
+                getXSSFWorkbook().getProperties().getCoreProperties();
+        properties.setCreated(Optional.of(day));
+        properties.setModified(Optional.of(day));
+        properties.setCreator("Benchtrue");
+    }
+
+    /** Writes the file; no sheet can be changed afterwards. */
+    void save() throws IOException {
+        try (OutputStream bytes = Files.newOutputStream(file)) {
+            writeAvoidingTempFiles(bytes);
+        }
+    }
+
+    @Override
+    protected SheetDataWriter createSheetDataWriter() throws IOException {
+        TempFile.setThreadLocalTempFileCreationStrategy(new Beside(file));
+        try {
+            return new SheetDataWriter();
+        } finally {
+            TempFile.setThreadLocalTempFileCreationStrategy(null);
+        }
+    }
+
+    private record Beside(Path file) implements TempFileCreationStrategy {
+        @Override
+        public File createTempFile(String prefix, String suffix) throws IOException {
+            return Files.createTempFile(file.getParent(), prefix, suffix).toFile();
+        }
+
+        @Override
+        public File createTempDirectory(String prefix) throws IOException {
+            return Files.createTempDirectory(file.getParent(), prefix).toFile();
+        }
+    }
+
+    @Override
+    protected ZipArchiveOutputStream createArchiveOutputStream(OutputStream bytes) {
+        return new ZipArchiveOutputStream(bytes) {
+            @Override
+            public void putArchiveEntry(ZipArchiveEntry part) throws IOException {
+                part.setTimeLocal(FIXED);
+                super.putArchiveEntry(part);
+            }
+        };
+    }
+}
