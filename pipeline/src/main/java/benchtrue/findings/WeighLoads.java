@@ -20,11 +20,15 @@ import java.util.stream.IntStream;
  *
  * <p>Interval and p for under-quoting: Student t on ln R with the delete-a-group jackknife (Tukey 1958; Efron 1982), degrees
  * of freedom = groups with the type - 1. Beside its own tickets, a type's hours hang on the tickets of the types they are
- * split from, and on what the split leans on; both widen it. p for over-quoting: the largest of that, the percentile and the
+ * split from, and on what the split leans on; both widen it, the second twice as far where little else is known, since what
+ * one type is pulled by is then no chance among many (Armstrong, Kolesar 2018: a bound on bias). p for over-quoting: the largest of that, the percentile and the
  * BCa bootstrap (Efron 1987), since hours are skewed to the right and each alone is too eager there.
  */
 final class WeighLoads {
     static final double LEVEL = 0.90;
+    /** How many of its scatters from what it leans on a repair type may lie that tickets say little about. */
+    private static final double FAR = 2;
+
     private static final int MOST_GROUPS = 1_200;
     private static final int FEW_GROUPS = 200;
     private static final int MOST_REFITTED = 3_000;
@@ -91,11 +95,21 @@ final class WeighLoads {
                 .toArray(double[][]::new);
         double[] leaning = model.leaningVariance();
         Jackknife[] jackknives = new Jackknife[whole.length];
-        Arrays.setAll(
-                jackknives,
-                type -> Jackknife.ofLog(whole[type], groups.holding(type, without))
-                        .widened(leaning[type] + groups.beside(type, whole[type], without)));
+        Arrays.setAll(jackknives, type -> {
+            Jackknife sampled = Jackknife.ofLog(whole[type], groups.holding(type, without))
+                    .widened(groups.beside(type, whole[type], without));
+            return sampled.widened(doubt(leaning[type], sampled.standardError()));
+        });
         return jackknives;
+    }
+
+    /**
+     * Returns the variance that leaning brings: its own where it is small beside what tickets say, up to {@link #FAR} squared
+     * times that where it is as large.
+     */
+    private static double doubt(double leaning, double standardError) {
+        double part = StrictMath.min(1, leaning / (standardError * standardError));
+        return leaning == 0 ? 0 : leaning * (1 + (FAR * FAR - 1) * part);
     }
 
     /** Returns the 90 % interval of a load factor from the jackknife of its logarithm. */
