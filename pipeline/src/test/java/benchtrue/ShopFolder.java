@@ -5,6 +5,7 @@ import benchtrue.intake.ReadExports;
 import benchtrue.reconcile.Reconcile;
 import benchtrue.reconcile.Reconciled;
 import benchtrue.reconcile.SetAsideRow;
+import benchtrue.settings.ReadSettings;
 import benchtrue.settings.Settings;
 import benchtrue.shop.Notice;
 import java.io.IOException;
@@ -57,18 +58,32 @@ public final class ShopFolder {
         }
     }
 
+    /** Takes a file out. */
+    public ShopFolder without(String name) {
+        try {
+            Files.delete(shop.resolve(name));
+            return this;
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+    }
+
     public Path path() {
         return shop;
     }
 
+    private Settings settings() {
+        return new ReadSettings().read(shop);
+    }
+
     /** Returns what reading the folder gives. */
     public Exports exports() {
-        return new ReadExports().read(shop, Settings.DEFAULTS);
+        return new ReadExports().read(shop, settings());
     }
 
     /** Returns what the folder's files come to on {@link #AS_OF}. */
     public Reconciled reconciled() {
-        return new Reconcile().reconcile(exports(), Settings.DEFAULTS, AS_OF);
+        return new Reconcile().reconcile(exports(), settings(), AS_OF);
     }
 
     public static List<SetAsideRow> setAside(Reconciled result) {

@@ -7,7 +7,8 @@ import java.nio.file.Path;
  *
  * @param path where it lies
  * @param name path within the shop folder with forward slashes
- * @param table the table its name begins with
+ * @param table the table its rows belong to
  * @param day the day its name tells, or {@link benchtrue.shop.Absent#DAY}
+ * @param mapping how its names and words are translated
  */
-record ExportFile(Path path, String name, Table table, int day) {}
+record ExportFile(Path path, String name, Table table, int day, Mapping mapping) {}

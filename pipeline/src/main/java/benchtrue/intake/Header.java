@@ -1,6 +1,5 @@
 package benchtrue.intake;
 
-import benchtrue.shop.ExitCode;
 import benchtrue.shop.NearestName;
 import benchtrue.shop.Refusal;
 import java.nio.charset.StandardCharsets;
@@ -19,7 +18,7 @@ final class Header {
     private final List<String> strangers;
     private final int size;
 
-    private Header(Map<Column, Integer> cells, List<String> strangers, int size) {
+    Header(Map<Column, Integer> cells, List<String> strangers, int size) {
         this.cells = cells;
         this.strangers = List.copyOf(strangers);
         this.size = size;
@@ -28,61 +27,31 @@ final class Header {
     /**
      * Reads the record of column names.
      *
-     * @throws Refusal where a needed column is missing or a column stands there twice
+     * @param mapping which of the file's headers are which columns; none applies to a file of rows that come back
+     * @throws Refusal where a needed or mapped column is missing or a column stands there twice
      */
-    static Header read(Records record, Table table, String file) {
-        Map<String, Column> known = known(table);
-        Map<Column, Integer> cells = new LinkedHashMap<>();
-        List<String> strangers = new ArrayList<>();
+    static Header read(Records record, Table table, Mapping mapping, String file) {
+        List<String> names = new ArrayList<>();
         for (int cell = 0; cell < record.size(); cell++) {
-            String name = name(record, cell);
-            Column column = known.get(name.toLowerCase(Locale.ROOT));
-            if (column == null) {
-                strangers.add(name);
-            } else if (cells.put(column, cell) != null) {
-                throw new Refusal(
-                        ExitCode.UNUSABLE_FILE,
-                        file + ", line " + record.line() + ", column " + column.header()
-                                + ": found twice in the header, expected once. Take one out or rename it.");
-            }
+            names.add(name(record, cell));
         }
-        Header header = new Header(cells, strangers, record.size());
-        header.requireNeeded(table, file, record.line());
-        return header;
+        return new ReadHeader(table, isSetAside(names) ? Mapping.NONE : mapping, file, record.line()).read(names);
     }
 
-    private static Map<String, Column> known(Table table) {
-        Map<String, Column> known = new LinkedHashMap<>();
-        table.columns().forEach(column -> known.put(column.header(), column));
-        for (SourceColumn column : SourceColumn.values()) {
-            known.put(column.header(), column);
-        }
-        return known;
+    private static boolean isSetAside(List<String> names) {
+        return names.stream()
+                .map(name -> name.toLowerCase(Locale.ROOT))
+                .toList()
+                .containsAll(List.of(
+                        SourceColumn.SOURCE_FILE.header(),
+                        SourceColumn.SOURCE_LINE.header(),
+                        SourceColumn.SOURCE_DIGEST.header()));
     }
 
     private static String name(Records record, int cell) {
         int start = record.start(cell);
         int length = Math.min(record.end(cell) - start, Dictionary.LONGEST);
         return new String(record.bytes(), start, length, StandardCharsets.UTF_8).strip();
-    }
-
-    private void requireNeeded(Table table, String file, int line) {
-        List<String> missing = new ArrayList<>();
-        for (Column column : table.columns()) {
-            if (column.cell().need() == Need.REQUIRED && !cells.containsKey(column)) {
-                missing.add(column.header()
-                        + NearestName.to(column.header(), strangers)
-                                .map(near -> " (the nearest there is \"" + Problem.shown(near) + "\")")
-                                .orElse(""));
-            }
-        }
-        if (!missing.isEmpty()) {
-            throw new Refusal(
-                    ExitCode.UNUSABLE_FILE,
-                    file + ", line " + line + ": found a header with " + cells.size() + " of the " + table.title()
-                            + " columns, expected also " + String.join(", ", missing)
-                            + ". Rename the columns, or map them in shop.toml (benchtrue map drafts it).");
-        }
     }
 
     List<Column> columns() {

@@ -1,5 +1,6 @@
 package benchtrue.intake;
 
+import benchtrue.settings.FileRule;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.NearestName;
 import benchtrue.shop.Notice;
@@ -30,15 +31,23 @@ final class Inbox {
     private final List<ExportFile> files = new ArrayList<>();
     private final List<String> unread = new ArrayList<>();
 
-    private Inbox(Path shop) {
+    private final Rules rules;
+
+    private Inbox(Path shop, Rules rules) {
         this.shop = shop;
+        this.rules = rules;
     }
 
-    static Inbox find(Path shop) {
+    /**
+     * Lists the files of a shop folder.
+     *
+     * @param rules the owner's rules for files; one that fits decides what a file is
+     */
+    static Inbox find(Path shop, List<FileRule> rules) {
         if (!Files.isDirectory(shop)) {
             throw missing(shop + ": found no such folder, expected the shop's folder. Name it with --shop.");
         }
-        Inbox inbox = new Inbox(shop);
+        Inbox inbox = new Inbox(shop, new Rules(rules));
         inbox.list("exports", "the files that the shop's systems exported").forEach(inbox::export);
         inbox.list("price-book", "the price book, one file a version, such as 2026-01-01.csv")
                 .forEach(inbox::book);
@@ -52,14 +61,16 @@ final class Inbox {
     }
 
     List<Notice> notices() {
-        return unread.isEmpty()
-                ? List.of()
-                : List.of(new Notice(
-                        "unread-file",
-                        "Not read, because the name begins with no table's name or does not end in .csv: rename the file,"
-                                + " or take it out of the inbox.",
-                        unread.size(),
-                        unread.subList(0, Math.min(5, unread.size()))));
+        List<Notice> notices = new ArrayList<>(rules.notices());
+        if (!unread.isEmpty()) {
+            notices.add(new Notice(
+                    "unread-file",
+                    "Not read, because the name begins with no table's name and no rule of shop.toml fits it: draft a rule"
+                            + " with benchtrue map, rename the file, or take it out of the inbox.",
+                    unread.size(),
+                    unread.subList(0, Math.min(5, unread.size()))));
+        }
+        return notices;
     }
 
     private List<Path> list(String folder, String expected) {
@@ -86,13 +97,21 @@ final class Inbox {
     private void export(Path path) {
         String file = path.getFileName().toString();
         String lower = file.toLowerCase(Locale.ROOT);
-        Optional<Table> table = table(lower);
-        if (table.isEmpty() || !lower.endsWith(".csv")) {
+        Optional<MappedTable> found = rules.of("exports", file)
+                .or(() -> lower.endsWith(".csv")
+                        ? table(lower).map(table -> new MappedTable(table, Mapping.NONE))
+                        : Optional.empty());
+        if (found.isEmpty()) {
             unread.add("exports/" + file);
             return;
         }
         requireInside(path, "exports/" + file);
-        files.add(new ExportFile(path, "exports/" + file, table.get(), FileDay.of(file)));
+        files.add(new ExportFile(
+                path,
+                "exports/" + file,
+                found.get().table(),
+                FileDay.of(file),
+                found.get().mapping()));
     }
 
     /** Returns the table with the longest name that a file's name begins with. */
@@ -106,17 +125,28 @@ final class Inbox {
 
     private void book(Path path) {
         String file = path.getFileName().toString();
-        if (!file.toLowerCase(Locale.ROOT).endsWith(".csv")) {
+        Optional<MappedTable> rule = rules.of("price-book", file);
+        rule.filter(found -> found.table() != Table.PRICE_BOOK).ifPresent(found -> {
+            throw new Refusal(
+                    ExitCode.SETTINGS,
+                    "price-book/" + file + ": found a rule of shop.toml that makes it "
+                            + found.table().title() + ", expected price-book. Move the file to exports, or correct the"
+                            + " rule.");
+        });
+        if (rule.isEmpty() && !file.toLowerCase(Locale.ROOT).endsWith(".csv")) {
             unread.add("price-book/" + file);
             return;
         }
         requireInside(path, "price-book/" + file);
-        files.add(new ExportFile(path, "price-book/" + file, Table.PRICE_BOOK, effective(file)));
+        Mapping mapping = rule.map(MappedTable::mapping).orElse(Mapping.NONE);
+        files.add(new ExportFile(path, "price-book/" + file, Table.PRICE_BOOK, effective(file), mapping));
     }
 
     private static int effective(String file) {
+        int point = file.lastIndexOf('.');
         try {
-            return (int) LocalDate.parse(file.substring(0, file.length() - 4)).toEpochDay();
+            return (int)
+                    LocalDate.parse(point < 0 ? file : file.substring(0, point)).toEpochDay();
         } catch (DateTimeParseException noDate) {
             throw new Refusal(
                     ExitCode.UNUSABLE_FILE,
@@ -148,7 +178,11 @@ final class Inbox {
                 String folder = table == Table.PRICE_BOOK ? "price-book" : "exports";
                 String near = NearestName.to(table.title() + ".csv", unreadNames())
                         .map(name -> " The nearest name there is \"" + name + "\": rename it.")
-                        .orElse(" Export it and put it there.");
+                        .orElse(
+                                unread.isEmpty()
+                                        ? " Export it and put it there."
+                                        : " Export it and put it there, or draft rules for the files that are there with"
+                                                + " benchtrue map.");
                 throw missing(shop.resolve(folder) + ": found no file of the table " + table.title()
                         + ", expected one whose name begins with it, such as " + example(table) + "." + near);
             }

@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 /** Reads the inbox and the price book of a shop folder. */
 public final class ReadExports {
     /**
-     * Reads every file whose name begins with a table's name. Tables are read side by side; the result does not depend
+     * Reads every file whose name begins with a table's name or that a rule fits. Tables are read side by side; the result does not depend
      * on it.
      *
      * @param shop the shop's folder with {@code exports/} and {@code price-book/}
@@ -21,7 +21,7 @@ public final class ReadExports {
      * @throws benchtrue.shop.Refusal where a folder, a needed table or a needed column is missing, or a file is no table
      */
     public Exports read(Path shop, Settings settings) {
-        Inbox inbox = Inbox.find(shop);
+        Inbox inbox = Inbox.find(shop, settings.files());
         List<ReadTable> tables = Stream.of(Table.values())
                 .parallel()
                 .map(table -> read(table, inbox))
@@ -29,6 +29,8 @@ public final class ReadExports {
         tables.stream().flatMap(table -> table.refusal().stream()).findFirst().ifPresent(refusal -> {
             throw refusal;
         });
+        CurrencyMarks.requireOne(
+                settings.currency(), tables.stream().map(ReadTable::currencies).toList());
         Map<Table, TableRows> rows = new EnumMap<>(Table.class);
         List<InputFile> files = new ArrayList<>();
         List<Notice> notices = new ArrayList<>(inbox.notices());
@@ -44,9 +46,9 @@ public final class ReadExports {
     }
 
     private static ReadTable read(Table table, Inbox inbox) {
-        ReadTable reader = new ReadTable(table);
+        ReadTable reader = new ReadTable(table, inbox.files(table), file -> Dialect.CANONICAL);
         try {
-            inbox.files(table).forEach(file -> reader.read(file, Dialect.CANONICAL));
+            reader.read();
         } catch (Refusal refusal) {
             reader.refuse(refusal);
         }

@@ -4,22 +4,41 @@ import benchtrue.shop.ExitCode;
 import benchtrue.shop.Notice;
 import benchtrue.shop.Refusal;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** Reads all files of one table, older exports first. */
 final class ReadTable {
+    private final List<ExportFile> files;
+    private final Function<ExportFile, Dialect> dialects;
     private final TableRowsBuilder rows;
+    private final CurrencyMarks currencies = new CurrencyMarks();
     private final List<Notice> notices = new ArrayList<>();
     private final List<CellFormat> formats = new ArrayList<>();
     private Optional<Refusal> refusal = Optional.empty();
 
-    ReadTable(Table table) {
+    /**
+     * Takes what there is to read.
+     *
+     * @param files of the table, older exports first
+     * @param dialects how each is written
+     */
+    ReadTable(Table table, List<ExportFile> files, Function<ExportFile, Dialect> dialects) {
+        this.files = files;
+        this.dialects = dialects;
         rows = new TableRowsBuilder(table);
     }
 
-    void read(ExportFile file, Dialect dialect) {
+    void read() {
+        files.forEach(file -> read(file, dialects.apply(file)));
+    }
+
+    private void read(ExportFile file, Dialect dialect) {
         int first = rows.size();
         try (DigestedFile bytes = new DigestedFile(file.path(), file.name())) {
             records(file, dialect, bytes);
@@ -43,7 +62,7 @@ final class ReadTable {
                     file.name() + ", line 1: found an empty file, expected a header with the columns of "
                             + file.table().title() + ". Export it again, or take the file out.");
         }
-        Header header = Header.read(records, file.table(), file.name());
+        Header header = Header.read(records, file.table(), file.mapping(), file.name());
         if (file.table() == Table.PRICE_BOOK && file.name().startsWith("exports/") && !header.isSetAside()) {
             throw new Refusal(
                     ExitCode.UNUSABLE_FILE,
@@ -52,11 +71,45 @@ final class ReadTable {
                             + " day it takes effect, such as price-book/2026-01-01.csv. Move it there.");
         }
         header.misspelt(file.table()).forEach((found, near) -> notices.add(misspelt(file, found, near)));
-        rows.begin(header);
-        int number = number(dialect.cells());
-        while (records.next()) {
-            rows.add(records, dialect.cells(), number);
+        rows.begin(header, header.isSetAside() ? Mapping.NONE : file.mapping());
+        if (header.isSetAside()) {
+            addReturned(file, header, records);
+        } else {
+            add(file, records, MappedCells.of(dialect.cells(), file.mapping()));
         }
+    }
+
+    private void add(ExportFile file, Records records, CellFormat cells) throws IOException {
+        int number = number(cells);
+        CellFormat watched = currencies.watch(cells, file.name(), records);
+        while (records.next()) {
+            rows.add(records, watched, number);
+        }
+    }
+
+    /** Adds rows that come back; each is written as the file it came from, since it holds that file's own text. */
+    private void addReturned(ExportFile file, Header header, Records records) throws IOException {
+        int source = header.cell(SourceColumn.SOURCE_FILE);
+        Map<String, CellFormat> known = new HashMap<>();
+        while (records.next()) {
+            CellFormat cells = source < records.size()
+                    ? known.computeIfAbsent(text(records, source), this::cellsOf)
+                    : CellFormat.CANONICAL;
+            rows.add(records, currencies.watch(cells, file.name(), records), number(cells));
+        }
+    }
+
+    private static String text(Records records, int cell) {
+        int start = records.start(cell);
+        return new String(records.bytes(), start, records.end(cell) - start, StandardCharsets.UTF_8);
+    }
+
+    private CellFormat cellsOf(String name) {
+        return files.stream()
+                .filter(file -> file.name().equals(name))
+                .findFirst()
+                .map(file -> MappedCells.of(dialects.apply(file).cells(), file.mapping()))
+                .orElse(CellFormat.CANONICAL);
     }
 
     private static Notice misspelt(ExportFile file, String found, String near) {
@@ -85,6 +138,10 @@ final class ReadTable {
 
     TableRows rows() {
         return rows.build();
+    }
+
+    CurrencyMarks currencies() {
+        return currencies;
     }
 
     List<Notice> notices() {

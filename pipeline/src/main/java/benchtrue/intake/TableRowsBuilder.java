@@ -1,7 +1,10 @@
 package benchtrue.intake;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 
 /** Takes the records of a table's files one after the other. */
 final class TableRowsBuilder {
@@ -12,6 +15,8 @@ final class TableRowsBuilder {
     private final List<InputFile> files = new ArrayList<>();
     private TextColumn[] present = {};
     private int[] cells = {};
+    private byte[][] constants = {};
+    private TranslatedTexts[] translations = {};
     private int headerSize;
 
     TableRowsBuilder(Table table) {
@@ -23,14 +28,26 @@ final class TableRowsBuilder {
         return places.size();
     }
 
-    /** Begins a file whose header was understood. */
-    void begin(Header header) {
+    /**
+     * Begins a file whose header was understood.
+     *
+     * @param mapping constants and words of the file
+     */
+    void begin(Header header, Mapping mapping) {
         List<TextColumn> found = new ArrayList<>();
         List<Integer> at = new ArrayList<>();
         for (Column column : header.columns()) {
-            if (column.cell().kind() != Kind.PASSED) {
+            if (column.cell().kind() != Kind.PASSED && !mapping.constants().containsKey(column)) {
                 found.add(column(column));
                 at.add(header.cell(column));
+            }
+        }
+        List<byte[]> texts = new ArrayList<>(Collections.nCopies(found.size(), null));
+        for (Column column : table.columns()) {
+            if (mapping.constants().containsKey(column)) {
+                found.add(column(column));
+                at.add(Header.NO_CELL);
+                texts.add(mapping.constants().get(column).getBytes(StandardCharsets.UTF_8));
             }
         }
         for (TextColumn[] known : List.of(columns, sources)) {
@@ -38,12 +55,22 @@ final class TableRowsBuilder {
                 if (column != null && !found.contains(column)) {
                     found.add(column);
                     at.add(Header.NO_CELL);
+                    texts.add(null);
                 }
             }
         }
         present = found.toArray(TextColumn[]::new);
         cells = at.stream().mapToInt(Integer::intValue).toArray();
+        constants = texts.toArray(byte[][]::new);
+        translations =
+                found.stream().map(column -> translation(column, mapping)).toArray(TranslatedTexts[]::new);
         headerSize = header.size();
+    }
+
+    private static TranslatedTexts translation(TextColumn column, Mapping mapping) {
+        Map<String, String> words = mapping.words().get(column.column());
+        Kind kind = column.column().cell().kind();
+        return words == null || !kind.isText() ? null : new TranslatedTexts(kind, words);
     }
 
     private TextColumn column(Column column) {
@@ -63,14 +90,28 @@ final class TableRowsBuilder {
         }
         boolean usable = true;
         for (int i = 0; i < present.length; i++) {
-            int cell = cells[i];
-            usable &= cell == Header.NO_CELL
-                    ? present[i].addEmpty()
-                    : present[i].add(record.bytes(), record.start(cell), record.end(cell), format, formatNumber);
+            usable &= cells[i] == Header.NO_CELL
+                    ? addConstant(i, format, formatNumber)
+                    : add(i, record, format, formatNumber);
         }
         if (!usable) {
             places.markUnreadable();
         }
+    }
+
+    private boolean add(int i, Records record, CellFormat format, int formatNumber) {
+        int start = record.start(cells[i]);
+        int end = record.end(cells[i]);
+        if (translations[i] == null) {
+            return present[i].add(record.bytes(), start, end, format, formatNumber);
+        }
+        byte[] text = translations[i].of(record.bytes(), start, Math.min(end, start + Dictionary.KEPT));
+        return present[i].add(text, 0, text.length, format, formatNumber);
+    }
+
+    private boolean addConstant(int i, CellFormat format, int formatNumber) {
+        byte[] text = constants[i];
+        return text == null ? present[i].addEmpty() : present[i].add(text, 0, text.length, format, formatNumber);
     }
 
     /** Keeps nothing of a row whose cells may stand in the wrong columns: among them may be what is nobody's business. */

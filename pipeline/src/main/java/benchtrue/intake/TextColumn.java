@@ -36,6 +36,10 @@ public final class TextColumn {
         }
     }
 
+    Column column() {
+        return column;
+    }
+
     /** Takes an empty cell for the next row and returns whether that can be used. */
     boolean addEmpty() {
         codes.add(0);
