@@ -33,8 +33,7 @@ final class CurrentLoads {
                 current.add(slowing);
                 continue;
             }
-            double before =
-                    StrictMath.exp(loads.jackknives(ticket -> opened(ticket) < slowing.startDay())[type].estimate());
+            double before = loads.loads(ticket -> opened(ticket) < slowing.startDay())[type];
             evidence[type] = loads.since(since, evidence[type]);
             current.add(slowing.withLoadSince(lean(since, before)));
         }

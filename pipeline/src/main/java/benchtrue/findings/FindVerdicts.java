@@ -5,6 +5,7 @@ import benchtrue.hours.JobLines;
 import benchtrue.settings.Settings;
 import benchtrue.statistics.BenjaminiHochberg;
 import java.util.List;
+import java.util.concurrent.ForkJoinTask;
 
 /** Finds which repair types are under- or over-quoted, from the shop's own records. */
 public final class FindVerdicts {
@@ -15,12 +16,15 @@ public final class FindVerdicts {
     public Findings find(CostedLines costs, Settings settings) {
         JobLines jobs = costs.jobs();
         SpotCopiedQuotes copies = new SpotCopiedQuotes(jobs, OwnHours.of(jobs));
-        StudyJobs study = new StudyJobs(jobs, copies.honest());
+        // The model of hours and the weighing of load factors ask nothing of each other, and take about as long.
+        ForkJoinTask<StudyJobs> studying =
+                ForkJoinTask.adapt(() -> new StudyJobs(jobs, copies.honest())).fork();
         WeighLoads loads = new WeighLoads(jobs, settings);
         TypeTotals totals = TypeTotals.of(jobs);
         LoadEvidence[] evidence = loads.weigh(enough(totals));
-        Drift drift = study.drift(new CurrentLoads(jobs, loads), evidence);
         List<CopiedQuotes> copied = copies.byType(loads);
+        StudyJobs study = studying.join();
+        Drift drift = study.drift(new CurrentLoads(jobs, loads), evidence);
         List<UsualJob> usual = study.usualJobs();
         Judge judge = new Judge(costs, settings, totals, copied, drift.slowings());
         List<RepairFinding> repairs = judge.all(evidence, adjust(evidence), usual);

@@ -80,6 +80,12 @@ final class WeighLoads {
         return jackknives(groups, model.firstOrder(groups.ofTickets(), groups.all()));
     }
 
+    /** Returns the load factors themselves, by code of the repair type. */
+    double[] loads(IntPredicate counts) {
+        TicketGroups groups = new TicketGroups(jobs, MOST_GROUPS, counts);
+        return leavingOut(groups).apply(groups.whole());
+    }
+
     /** To first order a group left out moves the split a little less than it does, which shows where tickets are few. */
     private UnaryOperator<double[]> leavingOut(TicketGroups groups) {
         return model.tickets() > MOST_REFITTED

@@ -3,6 +3,7 @@ package benchtrue.nightly;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Refusal;
 import benchtrue.tables.ReadFindings;
+import benchtrue.tables.WriteLines;
 import benchtrue.tables.WriteRestatements;
 import benchtrue.tables.WriteTables;
 import java.io.IOException;
@@ -65,19 +66,27 @@ final class Publish {
 
     private void write(Review review, Inputs inputs, List<Report> reports, RunFolder run) throws IOException {
         Path folder = run.path();
+        // The draft workbook tells which revision.csv it was made from, so that stands first.
         new WriteTables().write(review.costs(), review.findings(), review.revision(), folder);
-        if (!review.restatements().isEmpty()) {
-            new WriteRestatements().write(review.restatements(), folder);
-        }
-        for (Report report : reports) {
-            report.write(review, folder);
-        }
+        SideBySide.write(writings(review, reports, folder));
         Optional<Shelf.Result> earlier =
                 shelf.before(LocalDate.ofEpochDay(review.ledger().asOf()));
         text(folder.resolve("digest.txt"), whatChanged(review, earlier));
         text(
                 folder.resolve(RunRecord.FILE),
                 RunRecord.text(version, review, inputs.files(), comparedWith(earlier), RunFolder.digests(folder)));
+    }
+
+    private static List<SideBySide.Writing> writings(Review review, List<Report> reports, Path folder) {
+        List<SideBySide.Writing> writings = new ArrayList<>();
+        writings.add(() -> new WriteLines().write(review.costs(), folder));
+        if (!review.restatements().isEmpty()) {
+            writings.add(() -> new WriteRestatements().write(review.restatements(), folder));
+        }
+        for (Report report : reports) {
+            writings.add(() -> report.write(review, folder));
+        }
+        return writings;
     }
 
     /** A damaged earlier result is no reason to go without tonight's. */

@@ -1,6 +1,7 @@
 package benchtrue.nightly;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -50,16 +51,25 @@ final class RunFolder {
         return partial;
     }
 
-    /** Digests every file in a folder, in the order of their names. */
+    /** Digests every file in a folder, on all processors; in the order of their names. */
     static List<FileDigest> digests(Path folder) throws IOException {
-        List<FileDigest> digests = new ArrayList<>();
-        for (Path file : tree(folder)) {
-            if (!Files.isDirectory(file, LinkOption.NOFOLLOW_LINKS)) {
-                digests.add(FileDigest.of(folder, file));
-            }
+        try {
+            return tree(folder).parallelStream()
+                    .filter(file -> !Files.isDirectory(file, LinkOption.NOFOLLOW_LINKS))
+                    .map(file -> digest(folder, file))
+                    .sorted(Comparator.comparing(FileDigest::file))
+                    .toList();
+        } catch (UncheckedIOException unreadable) {
+            throw unreadable.getCause();
         }
-        digests.sort(Comparator.comparing(FileDigest::file));
-        return digests;
+    }
+
+    private static FileDigest digest(Path folder, Path file) {
+        try {
+            return FileDigest.of(folder, file);
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
     }
 
     /** Brings every byte to the disk under the owner's permissions and gives the folder its name; returns it. */

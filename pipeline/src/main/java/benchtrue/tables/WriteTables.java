@@ -7,7 +7,7 @@ import benchtrue.revision.Revision;
 import java.io.IOException;
 import java.nio.file.Path;
 
-/** Writes the tables that other programs read; names and order of their columns are the data contract's. */
+/** Writes the tables that other programs read, but for {@link WriteLines the lines}; names and order of their columns are the data contract's. */
 public final class WriteTables {
     /** One row a repair type: what was found. */
     public static final String FINDINGS = "findings.csv";
@@ -15,10 +15,9 @@ public final class WriteTables {
     /** One row a repair type: what is proposed. */
     public static final String REVISION = "revision.csv";
 
-    /** Writes {@code lines.csv}, {@code open-lines.csv}, {@code findings.csv} and {@code revision.csv} into a folder that exists. */
+    /** Writes {@code open-lines.csv}, {@code findings.csv} and {@code revision.csv} into a folder that exists. */
     public void write(CostedLines costs, Findings findings, Revision revision, Path folder) throws IOException {
         Ledger ledger = costs.jobs().ledger();
-        new LinesTable(costs).write(folder.resolve("lines.csv"));
         OpenLinesTable.write(costs, folder.resolve("open-lines.csv"));
         FindingsTable.write(findings, ledger, folder.resolve(FINDINGS));
         RevisionTable.write(revision, ledger, folder.resolve(REVISION));

@@ -104,6 +104,7 @@ class WriteTablesTest {
         Settings settings = Settings.DEFAULTS;
         CostedLines costs = new CostLines().cost(new SplitHours().split(ledger, settings), settings);
         new WriteTables().write(costs, FINDINGS, REVISION, folder);
+        new WriteLines().write(costs, folder);
     }
 
     @ParameterizedTest

@@ -32,7 +32,7 @@ final class TellReview {
                         new TellGifts(told).tell(),
                         new TellCalls(told).tell(),
                         new TellBenchHour(told).tell()),
-                pictures.stream().map(TellReview::illustration).toList(),
+                pictures.parallelStream().map(TellReview::illustration).toList(),
                 new TellRepairs(told).tell(),
                 new TellJobs(told).tell(),
                 new TellCalls(told).all(),
