@@ -28,6 +28,7 @@ import picocli.CommandLine.ParseResult;
             "64:the arguments were not understood",
             "65:a file or its columns can't be used",
             "66:the shop folder, its exports or a needed table is missing",
+            "69:no Java 17 or newer was found (said by the launcher)",
             "70:a fault of the program",
             "73:results can't be written",
             "74:reading failed part-way",
@@ -61,7 +62,19 @@ final class Program implements Runnable {
 
     /** Runs one command and returns the number that the process ends with. */
     int run(String... arguments) {
-        CommandLine line = new CommandLine(this)
+        try {
+            return line().execute(arguments);
+        } catch (Error e) { // Out of memory, above all: the last good result stands, and the exit code must say so.
+            return fault(e);
+        } finally {
+            console.out().flush();
+            console.err().flush();
+        }
+    }
+
+    /** Returns every command with its options: what is run, and what help, manual and completion are written from. */
+    CommandLine line() {
+        return new CommandLine(this)
                 .addSubcommand(new NightlyCommand(console))
                 .addSubcommand(new CheckCommand(console))
                 .addSubcommand(new AdoptCommand(console))
@@ -73,14 +86,6 @@ final class Program implements Runnable {
                 .setColorScheme(CommandLine.Help.defaultColorScheme(colour() ? Ansi.ON : Ansi.OFF))
                 .setParameterExceptionHandler(this::notUnderstood)
                 .setExecutionExceptionHandler(this::stopped);
-        try {
-            return line.execute(arguments);
-        } catch (Error e) { // Out of memory, above all: the last good result stands, and the exit code must say so.
-            return fault(e);
-        } finally {
-            console.out().flush();
-            console.err().flush();
-        }
     }
 
     private boolean colour() {
@@ -90,7 +95,7 @@ final class Program implements Runnable {
     /** Without a command there is nothing to do, and saying so with the help is kinder than an error alone. */
     @Override
     public void run() {
-        throw new ParameterException(new CommandLine(this), "Which command?");
+        throw new ParameterException(line(), "Which command?");
     }
 
     private int notUnderstood(ParameterException e, String[] arguments) {

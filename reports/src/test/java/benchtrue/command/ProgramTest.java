@@ -34,6 +34,12 @@ class ProgramTest {
         assertThat(err.toString()).isEmpty();
     }
 
+    @Test
+    void withoutACommandTheCommandsAreNamed() {
+        assertThat(run()).isEqualTo(64);
+        assertThat(err.toString()).contains("Which command?", "nightly", "adopt");
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"", "nightly"})
     void everyCommandTellsItsVersion(String command) {

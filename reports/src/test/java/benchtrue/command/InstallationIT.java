@@ -1,0 +1,126 @@
+package benchtrue.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.apache.commons.compress.archivers.tar.TarArchiveEntry;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The installation archive and its launcher; the build runs this after it has packed the archive. */
+class InstallationIT {
+    private static final Instant BUILT = Instant.parse("2026-01-01T00:00:00Z");
+
+    @TempDir
+    Path folder;
+
+    private static Set<String> libraries(Stream<String> names) {
+        return names.map(name -> name.replaceAll("-\\d.*", ""))
+                .filter(name -> !name.equals("benchtrue-pipeline"))
+                .collect(Collectors.toSet());
+    }
+
+    @Test
+    void theArchiveHoldsWhatAnInstallationNeedsUnderFixedTimes() throws IOException {
+        List<TarArchiveEntry> entries = Installed.entries();
+        assertThat(entries)
+                .allSatisfy(entry -> assertThat(entry.getLastModifiedTime().toInstant())
+                        .as(entry.getName())
+                        .isEqualTo(BUILT));
+        assertThat(entries.stream().map(entry -> entry.getName().replaceFirst("^[^/]*/", "")))
+                .contains(
+                        "benchtrue.jar",
+                        "LICENSE",
+                        "INSTALL.txt",
+                        "bin/benchtrue",
+                        "bin/benchtrue.cmd",
+                        "licences/OFL-1.1.txt",
+                        "share/man/man1/benchtrue.1",
+                        "share/bash-completion/completions/benchtrue",
+                        "share/systemd/benchtrue@.service",
+                        "share/systemd/benchtrue@.timer");
+    }
+
+    @Test
+    void everyLibraryStandsInTheListOfLicences() throws IOException {
+        Installed installed = Installed.in(folder);
+        List<String> rows = Files.readAllLines(installed.home().resolve("licences/third-party.txt")).stream()
+                .filter(line -> line.matches("\\S+ {2,}\\S.*|\\S{31} \\S.*"))
+                .toList();
+        try (Stream<Path> jars = Files.list(installed.home().resolve("lib"))) {
+            assertThat(libraries(rows.stream().map(row -> row.split(" +")[0])))
+                    .isEqualTo(libraries(jars.map(jar -> jar.getFileName().toString())));
+        }
+        for (String row : rows) {
+            String licence = row.split(" +")[1];
+            Path text = licence.equals("Apache-2.0")
+                    ? installed.home().resolve("LICENSE")
+                    : installed.home().resolve("licences/" + licence.replace("-or-later", "") + ".txt");
+            assertThat(text).as(row).isNotEmptyFile();
+        }
+    }
+
+    @Test
+    void withoutAJavaThatIsNewEnoughTheLauncherSaysWhatItFound() throws Exception {
+        Installed installed = Installed.in(folder);
+        Path old = Files.createDirectories(folder.resolve("old/bin")).resolve("java");
+        Files.writeString(old, "#!/bin/sh\necho 'openjdk version \"11.0.2\" 2019-01-15' >&2\n", StandardCharsets.UTF_8);
+        Files.setPosixFilePermissions(old, PosixFilePermissions.fromString("rwxr-xr-x"));
+        Path tools = Files.createDirectories(folder.resolve("tools"));
+        for (String tool : List.of("sh", "sed", "readlink")) {
+            Path found = Stream.of("/bin", "/usr/bin")
+                    .map(bin -> Path.of(bin, tool))
+                    .filter(Files::exists)
+                    .findFirst()
+                    .orElseThrow();
+            Files.copy(found, tools.resolve(tool), StandardCopyOption.COPY_ATTRIBUTES);
+        }
+        Installed.Ended ended = installed.run(
+                Map.of(
+                        "PATH",
+                        tools.toString(),
+                        "JAVA_HOME",
+                        old.getParent().getParent().toString()),
+                "--version");
+        assertThat(ended.code()).isEqualTo(69);
+        assertThat(ended.err()).contains("error 69: Found no Java 17 or newer.", "old/bin/java is Java 11");
+        assertThat(installed.run(Map.of("PATH", tools.toString()), "--version").code())
+                .isEqualTo(69);
+    }
+
+    @Test
+    void theUnitsAreUnderstoodBySystemd() throws Exception {
+        assumeTrue(Files.isExecutable(Path.of("/usr/bin/systemd-analyze")), "systemd is installed");
+        Installed installed = Installed.in(folder);
+        Path units = installed.home().resolve("share/systemd");
+        Path service = units.resolve("benchtrue@.service");
+        Files.writeString(
+                service,
+                Files.readString(service)
+                        .replace("/opt/benchtrue", installed.home().toString()),
+                StandardCharsets.UTF_8);
+        Installed.Ended ended = Installed.run(
+                folder,
+                Map.of("PATH", "/usr/bin:/bin", "SYSTEMD_UNIT_PATH", units + ":"),
+                List.of(
+                        "/usr/bin/systemd-analyze",
+                        "verify",
+                        "--man=no",
+                        units.resolve("benchtrue@main.service").toString(),
+                        units.resolve("benchtrue@main.timer").toString()));
+        assertThat(ended.out() + ended.err()).isEmpty();
+        assertThat(ended.code()).isZero();
+    }
+}
