@@ -16,13 +16,17 @@ import java.util.function.Function;
 import java.util.function.ToLongFunction;
 import java.util.stream.Collectors;
 
-/** {@code digest.txt}: what changed since the newest earlier result, at most thirty lines, short enough to mail. */
+/** {@code digest.txt}: what changed since the newest earlier result and what waits for a decision, at most thirty
+ * lines, short enough to mail; one line when nothing changed. */
 final class WhatChanged {
-    private static final int MOST_VERDICTS = 12;
-    private static final int MOST_MOVES = 6;
+    private static final int MOST_VERDICTS = 7;
+    private static final int MOST_MOVES = 5;
 
     /** A smaller change of hours per quoted hour is no news. */
     private static final double SMALLEST_MOVE = 0.02;
+
+    /** The earlier figures have four decimals. */
+    private static final double AS_WRITTEN = 0.6e-4;
 
     private final Review review;
     private final Figures figures;
@@ -36,6 +40,10 @@ final class WhatChanged {
         double move() {
             double move = now.loadFactor() - before.loadFactor();
             return Double.isFinite(move) ? Math.abs(move) : 0;
+        }
+
+        boolean same() {
+            return sameVerdict() && now.lines() == before.lines() && !(move() > AS_WRITTEN);
         }
 
         boolean sameVerdict() {
@@ -57,7 +65,13 @@ final class WhatChanged {
         List<String> lines = new ArrayList<>();
         lines.add(heading() + " " + why);
         standing(lines);
-        return String.join("\n", lines) + "\n";
+        return text(lines);
+    }
+
+    private String text(List<String> lines) {
+        List<String> all = new ArrayList<>(lines);
+        all.addAll(new ToDecide(review, this::title).lines());
+        return String.join("\n", all) + "\n";
     }
 
     /** Returns the text that compares with an earlier result. */
@@ -68,6 +82,9 @@ final class WhatChanged {
         for (RepairFinding now : review.findings().repairs()) {
             Optional.ofNullable(before.get(key(now))).ifPresent(then -> pairs.add(new Pair(now, then)));
         }
+        if (nothing(pairs, earlier.size())) {
+            return heading() + " Nothing has changed since the result of " + figures.day(earlierDay) + ".\n";
+        }
         List<String> lines = new ArrayList<>();
         lines.add(heading() + " Compared with the result of " + figures.day(earlierDay) + ".");
         standing(lines);
@@ -75,7 +92,14 @@ final class WhatChanged {
         lines.add("Closed jobs behind it: " + figures.count(judged()) + ", were " + figures.count(judgedBefore) + ".");
         section(lines, "Changed verdicts:", changedVerdicts(pairs), MOST_VERDICTS, this::verdictLine);
         section(lines, "Same verdict, other figures:", moved(pairs), MOST_MOVES, this::moveLine);
-        return String.join("\n", lines) + "\n";
+        return text(lines);
+    }
+
+    /** Returns whether every repair of then and now has the same jobs, figures and verdict. */
+    private boolean nothing(List<Pair> pairs, int earlier) {
+        return pairs.size() == earlier
+                && pairs.size() == review.findings().repairs().size()
+                && pairs.stream().allMatch(Pair::same);
     }
 
     private String heading() {
@@ -145,8 +169,12 @@ final class WhatChanged {
     }
 
     private String title(RepairFinding finding) {
+        return title(finding.repairType());
+    }
+
+    private String title(int repairType) {
         Ledger ledger = review.ledger();
-        String key = key(finding);
+        String key = ledger.repairTypes().name(repairType);
         return ledger.books().type(key, ledger.asOf()).map(RepairType::title).orElse(key);
     }
 }

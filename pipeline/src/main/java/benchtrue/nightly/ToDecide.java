@@ -1,0 +1,105 @@
+package benchtrue.nightly;
+
+import benchtrue.costing.Call;
+import benchtrue.revision.ProposedChange;
+import benchtrue.shop.Absent;
+import benchtrue.shop.Figures;
+import benchtrue.shop.Tickets;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.IntFunction;
+
+/** What waits for a decision of the owner, in at most seven lines. */
+final class ToDecide {
+    private static final int MOST_CHANGES = 3;
+    private static final int MOST_TICKETS = 8;
+
+    private final Review review;
+    private final Figures figures;
+    private final IntFunction<String> title;
+
+    /** Takes what the bench calls a repair type of a code. */
+    ToDecide(Review review, IntFunction<String> title) {
+        this.review = review;
+        this.figures = review.settings().figures();
+        this.title = title;
+    }
+
+    List<String> lines() {
+        List<String> lines = new ArrayList<>();
+        changes(lines);
+        calls(lines);
+        restatements(lines);
+        setAside(lines);
+        return lines;
+    }
+
+    private List<ProposedChange> drafted() {
+        return review.revision().changes().stream()
+                .filter(change ->
+                        change.proposedSeconds() != change.bookSeconds() || change.proposedLabour() != change.bookLabour())
+                .sorted(Comparator.comparingLong((ProposedChange change) -> -weight(change))
+                        .thenComparingInt(ProposedChange::repairType))
+                .toList();
+    }
+
+    private static long weight(ProposedChange change) {
+        return Math.abs(Absent.firstOf(change.annualEffect(), 0));
+    }
+
+    private void changes(List<String> lines) {
+        List<ProposedChange> drafted = drafted();
+        if (drafted.isEmpty()) {
+            return;
+        }
+        long together = drafted.stream()
+                .mapToLong(change -> Absent.firstOf(change.annualEffect(), 0))
+                .sum();
+        lines.add("To decide: " + counted(drafted.size(), "change", "changes")
+                + " of the price book, drafted in price-book-revision.xlsx, worth " + figures.aboutMoney(together)
+                + " a year together" + (drafted.size() > MOST_CHANGES ? "; the largest:" : ":"));
+        drafted.stream().limit(MOST_CHANGES).map(this::change).forEach(lines::add);
+    }
+
+    private String change(ProposedChange change) {
+        return "  " + title.apply(change.repairType()) + ": " + figures.quote(change.bookSeconds()) + " to "
+                + figures.quote(change.proposedSeconds()) + ", " + figures.price(change.bookLabour()) + " to "
+                + figures.price(change.proposedLabour()) + ".";
+    }
+
+    private void calls(List<String> lines) {
+        List<Call> calls = review.costs().shop().backlog().calls();
+        if (calls.isEmpty()) {
+            return;
+        }
+        Tickets tickets = review.ledger().tickets();
+        List<String> named = calls.stream()
+                .limit(MOST_TICKETS)
+                .map(call -> tickets.ticket(call.ticket()))
+                .toList();
+        int rest = calls.size() - named.size();
+        lines.add("To call about before more work is done: "
+                + counted(calls.size(), "open instrument", "open instruments") + ", " + String.join(", ", named)
+                + (rest > 0 ? " and " + figures.count(rest) + " more." : "."));
+    }
+
+    private void restatements(List<String> lines) {
+        int count = review.restatements().size();
+        if (count > 0) {
+            lines.add("Sealed months: " + counted(count, "figure", "figures")
+                    + " would be otherwise now, see restatements.csv.");
+        }
+    }
+
+    private void setAside(List<String> lines) {
+        long count = review.setAside().values().stream().mapToLong(Long::longValue).sum();
+        if (count > 0) {
+            lines.add("To correct: " + counted(count, "row", "rows") + " set aside, see the folder set-aside.");
+        }
+    }
+
+    private String counted(long count, String one, String many) {
+        return figures.count(count) + " " + (count == 1 ? one : many);
+    }
+}
