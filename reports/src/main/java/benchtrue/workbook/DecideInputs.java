@@ -15,7 +15,7 @@ final class DecideInputs {
     enum Input {
         SHOP_RATE("ShopRate", "Shop rate (money a bench hour)"),
         COVERAGE_POLICY("CoveragePolicy", "Share of jobs that should fit the quote"),
-        POLICY_RULE("PolicyRule", "What is asked for: larger (of mean and fit), break-even or coverage"),
+        POLICY_RULE("PolicyRule", "What is asked for: larger (of average and fit), break-even or coverage"),
         PRICE_STEP("PriceStep", "Prices are rounded to"),
         TOLERANCE("Tolerance", "Leave the book where it is this near"),
         DRAFT_DIGEST("DraftDigest", "Draft (do not change)");

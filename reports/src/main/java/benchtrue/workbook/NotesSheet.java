@@ -2,6 +2,7 @@ package benchtrue.workbook;
 
 import benchtrue.nightly.Review;
 import benchtrue.shop.Balance;
+import benchtrue.shop.Glossary;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -60,8 +61,15 @@ final class NotesSheet {
         return List.of(
                 new Block("Review as of " + asOf, left),
                 new Block("How it is worked out", METHOD),
+                new Block("Words used", words()),
                 new Block("Where everything went", proof),
                 new Block("Cautions", CAUTIONS));
+    }
+
+    private static List<String> words() {
+        return Glossary.ENTRIES.stream()
+                .map(entry -> entry.word() + ": " + entry.plain() + ".")
+                .toList();
     }
 
     private static String proof(Balance balance) {
