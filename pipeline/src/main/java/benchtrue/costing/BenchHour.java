@@ -15,6 +15,7 @@ import java.util.List;
  * @param breakEvenHours hours on finished jobs that cover all costs; infinite where an hour contributes nothing, NaN where
  *     unknown
  * @param marginOfSafety share by which those hours may fall before they only break even, NaN where unknown
+ * @param variableOverhead overhead that followed the hours of the jobs finished in those months, ten-thousandths
  * @param sensitivity the result under other prices and other hours sold; empty where unknown
  */
 public record BenchHour(
@@ -26,6 +27,7 @@ public record BenchHour(
         long result,
         double breakEvenHours,
         double marginOfSafety,
+        long variableOverhead,
         List<WhatIf> sensitivity) {
     public BenchHour {
         sensitivity = List.copyOf(sensitivity);

@@ -62,6 +62,7 @@ final class SumBenchHour {
                 result,
                 breakEven,
                 hours > 0 ? BreakEven.marginOfSafety(hours, breakEven) : Double.NaN,
+                jobs.variableOverhead,
                 sensitivity(jobs, result));
     }
 

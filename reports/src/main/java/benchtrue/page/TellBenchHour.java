@@ -38,7 +38,9 @@ final class TellBenchHour {
                 new ReviewView.Fact(
                         "Result", told.figures().money(hour.result()), "of those months, all costs paid" + safety()),
                 new ReviewView.Fact(
-                        "Paid time in the log", told.figures().percent(logged.share()), "logged hours of hours paid"),
+                        "Paid time in the log",
+                        told.figures().percent(logged.share()),
+                        "logged hours of hours paid" + sold()),
                 lastBook());
     }
 
@@ -49,6 +51,11 @@ final class TellBenchHour {
                         + told.figures().percent(logged.least())
                         + " is the least): every repair looks cheaper here than it is."
                 : "";
+    }
+
+    private String sold() {
+        double share = logged.soldShare();
+        return Double.isNaN(share) ? "" : "; sold: " + told.figures().percent(share);
     }
 
     private String safety() {

@@ -21,28 +21,35 @@ final class AnswerBenchHour {
         String span = figures.month(hour.from()) + " to " + figures.month(hour.to());
         flow.title("5. What a bench hour costs and earns");
         fact(flow, "Costs", MoneyBenchHour.COST, hour.cost().total(), "an hour sold, " + span + ", all costs on it");
-        fact(flow, "Earns", MoneyBenchHour.EARNS, hour.rates().earned(), "labour for an hour taken");
+        fact(flow, "Earns", MoneyPrices.EARNS, hour.rates().earned(), "labour for an hour taken");
         fact(
                 flow,
                 "Must bring, to break even",
-                MoneyBenchHour.BREAK_EVEN,
+                MoneyPrices.BREAK_EVEN,
                 hour.rates().breakEven(),
                 "labour for an hour quoted");
         fact(
                 flow,
                 "Must bring, for the target margin",
-                MoneyBenchHour.FOR_TARGET,
+                MoneyPrices.FOR_TARGET,
                 hour.rates().forTarget(),
                 "labour for an hour quoted");
-        fact(flow, "Result", MoneyBenchHour.RESULT, hour.result(), "of those months, all costs paid");
+        fact(flow, "Result", MoneyPrices.RESULT, hour.result(), "of those months, all costs paid");
         double logged = shop.loggedShare().share();
         live(
                 flow,
                 "Paid time in the log",
-                MoneyBenchHour.LOGGED,
+                MoneyPaidTime.LOGGED,
                 logged,
                 Look.Kind.SHARE,
                 "logged hours of hours paid");
+        live(
+                flow,
+                "Paid time sold",
+                MoneyPaidTime.SOLD,
+                shop.loggedShare().soldShare(),
+                Look.Kind.SHARE,
+                "hours on jobs that somebody pays for, of hours paid");
         flow.next()
                 .text("Price book in force since")
                 .number(

@@ -70,6 +70,17 @@ final class Flow {
         across(words, 0);
     }
 
+    /** Writes a figure beside its words, and what it is about. */
+    void fact(String words, double value, Look.Kind kind, String note) {
+        next().text(words).skip().skip().number(value, kind);
+        about(value, note);
+    }
+
+    /** Writes what a figure in the fourth column is about, and that it is not known where it is not. */
+    void about(double value, String note) {
+        across(Double.isFinite(value) ? note : note + ": not known", 4);
+    }
+
     /** Names a cell of the last row begun. */
     void name(String title, char column) {
         name(title, column, row, row);

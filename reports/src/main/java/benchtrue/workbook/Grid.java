@@ -78,6 +78,14 @@ final class Grid {
         return this;
     }
 
+    /** Writes a formula that gives text. */
+    Grid formula(String formula, String text, Look.Kind kind) {
+        Cell cell = next(kind);
+        cell.setCellFormula(formula);
+        cell.setCellValue(text);
+        return this;
+    }
+
     private Cell next(Look.Kind kind) {
         Cell cell = row.createCell(column++);
         cell.setCellStyle(look.of(kind));

@@ -35,6 +35,8 @@ final class Look {
         WHOLE_MONEY("#,##0"),
         DATE("yyyy-mm-dd"),
         INPUT("#,##0.00"),
+        INPUT_SHARE("0%"),
+        INPUT_CHANGE("+0%;-0%;0%"),
         ENTRY("@"),
         ENTRY_HOURS("#,##0.00"),
         ENTRY_DATE("yyyy-mm-dd");
@@ -69,7 +71,7 @@ final class Look {
         split.setItalic(true);
         split.setColor(IndexedColors.GREY_80_PERCENT.getIndex());
         styles.get(Kind.SPLIT_HOURS).setFont(split);
-        List.of(Kind.INPUT, Kind.ENTRY, Kind.ENTRY_HOURS, Kind.ENTRY_DATE).forEach(kind -> input(styles.get(kind)));
+        List.of(Kind.INPUT, Kind.INPUT_SHARE, Kind.INPUT_CHANGE, Kind.ENTRY, Kind.ENTRY_HOURS, Kind.ENTRY_DATE).forEach(kind -> input(styles.get(kind)));
         styles.get(Kind.ENTRY).setWrapText(true);
     }
 

@@ -41,7 +41,8 @@ final class MoneySheet {
                             flow.row() - shop.earned().size() + 1);
         }
         new MoneyBridges(shop).write(flow, rowOfMonth);
-        new MoneyBenchHour(review).write(flow);
+        new MoneyBenchHour(review).write(flow, rowOfMonth);
+        new MoneyPaidTime(shop).write(flow);
         groups(flow);
         restatements(flow);
         flow.finish(1);

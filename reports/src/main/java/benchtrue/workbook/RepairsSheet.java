@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.poi.ss.usermodel.Name;
 import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.usermodel.Workbook;
 
 /** One row a repair type, worst loss first, worked out by formulas over the lines where all lines are on their sheet. */
 final class RepairsSheet {
@@ -30,19 +31,29 @@ final class RepairsSheet {
             new Heading("at most (90 % sure)", 8),
             new Heading("Usual job, hours per quoted hour", 9),
             new Heading("Lost a year (money; minus is gained)", 10),
-            new Heading("at least (90 % sure)", 9),
-            new Heading("at most (90 % sure)", 9),
+            new Heading("lost at least (90 % sure)", 9),
+            new Heading("lost at most (90 % sure)", 9),
             new Heading("Verdict", 13),
-            new Heading("Why", WHY_WIDTH));
+            new Heading("Why", WHY_WIDTH),
+            new Heading("Hours a year beyond the quote", 10),
+            new Heading("at least (90 % sure), h", 9),
+            new Heading("at most (90 % sure), h", 9),
+            new Heading("Chance alone would seldom show it", 11),
+            new Heading("Leans", 11));
+
+    /** The last column that is printed; what follows is the working. */
+    private static final int LAST_PRINTED = 15;
 
     private final Review review;
     private final LinesSheet lines;
     private final Ledger ledger;
+    private final RepairMoney money;
 
     RepairsSheet(Review review, LinesSheet lines) {
         this.review = review;
         this.lines = lines;
         this.ledger = review.ledger();
+        money = new RepairMoney(review);
     }
 
     void write(Sheet sheet, Look look) {
@@ -51,20 +62,36 @@ final class RepairsSheet {
         grid.row(2)
                 .text(
                         lines.whole()
-                                ? "Jobs and hours are formulas over the sheet Lines: change a line there and they follow."
-                                : "The sheet Lines holds only the newest lines, so figures here are plain numbers over all lines.");
-        grid.row(3)
-                .text("Shop rate (" + review.settings().currency() + " a bench hour)")
-                .number(Amounts.money(review.costs().shopRate()), Look.Kind.INPUT);
-        Name rate = sheet.getWorkbook().createName();
-        rate.setNameName("ShopRate");
-        rate.setRefersToFormula(NAME + "!$B$3");
+                                ? "Jobs and hours are formulas over the sheet Lines: change a line there and they follow. Money and verdicts follow the yellow cells."
+                                : "The sheet Lines holds only the newest lines, so hours here are plain numbers over all lines. Money and verdicts follow the yellow cells.");
+        String currency = review.settings().currency();
+        input(
+                sheet,
+                grid.row(3).text("Shop rate (" + currency + " a bench hour)"),
+                RepairMoney.SHOP_RATE,
+                3,
+                review.costs().shopRate());
+        input(
+                sheet,
+                grid.row(4).text("Big enough to matter (" + currency + " a year)"),
+                RepairMoney.MATTERS,
+                4,
+                review.settings().materiality());
         Heading.write(HEADINGS, FIRST_ROW - 1, sheet, grid);
         int row = FIRST_ROW;
         for (RepairFinding finding : worstFirst()) {
             repair(grid.row(row), row, finding);
             row++;
         }
+        Workbook workbook = sheet.getWorkbook();
+        workbook.setPrintArea(workbook.getSheetIndex(sheet), 0, LAST_PRINTED, 0, Math.max(row, FIRST_ROW) - 2);
+    }
+
+    private static void input(Sheet sheet, Grid grid, String title, int row, long amount) {
+        grid.number(Amounts.money(amount), Look.Kind.INPUT);
+        Name name = sheet.getWorkbook().createName();
+        name.setNameName(title);
+        name.setRefersToFormula(NAME + "!$B$" + row);
     }
 
     /** Returns the row of a repair type, numbered from 1. */
@@ -99,12 +126,10 @@ final class RepairsSheet {
                         Look.Kind.RATIO)
                 .number(finding.lower(), Look.Kind.RATIO)
                 .number(finding.upper(), Look.Kind.RATIO)
-                .number(finding.typicalFactor(), Look.Kind.RATIO)
-                .number(Amounts.money(finding.annualShortfall()), Look.Kind.WHOLE_MONEY)
-                .number(Amounts.money(finding.annualShortfallLower()), Look.Kind.WHOLE_MONEY)
-                .number(Amounts.money(finding.annualShortfallUpper()), Look.Kind.WHOLE_MONEY)
-                .text(finding.verdict().words())
-                .text(finding.why(), Look.Kind.WRAPPED);
+                .number(finding.typicalFactor(), Look.Kind.RATIO);
+        money.lost(grid, row, finding);
+        grid.text(finding.why(), Look.Kind.WRAPPED);
+        money.working(grid, finding);
     }
 
     private void sums(Grid grid, int row, RepairFinding finding) {

@@ -56,16 +56,17 @@ class AnswersAndMoneyTest {
     }
 
     @Test
-    void theRepairThatLosesMostStandsFirstWithARangeThatFollowsTheFindings() throws IOException {
+    void theRepairThatLosesMostStandsFirstWithARangeThatFollowsTheShopRate() throws IOException {
         try (XSSFWorkbook workbook = written(ReviewOf.shop(twoMonths()))) {
             Sheet answers = workbook.getSheet("Answers");
             Row refret = row(answers, "refret");
             assertThat(refret.getCell(1).getCellFormula()).contains("Repairs!M");
             double before = refret.getCell(1).getNumericCellValue();
             assertThat(before).isPositive().isLessThan(refret.getCell(2).getNumericCellValue());
-            Row finding = row(workbook.getSheet("Repairs"), "refret");
-            finding.getCell(12).setCellValue(finding.getCell(12).getNumericCellValue() * 2);
-            finding.getCell(13).setCellValue(finding.getCell(13).getNumericCellValue() * 2);
+            Cell rate = cell(
+                    workbook.getSheet("Repairs"),
+                    new CellReference(workbook.getName("ShopRate").getRefersToFormula()));
+            rate.setCellValue(2 * rate.getNumericCellValue());
             double after = workbook.getCreationHelper()
                     .createFormulaEvaluator()
                     .evaluate(refret.getCell(1))

@@ -1,0 +1,62 @@
+package benchtrue.workbook;
+
+import benchtrue.findings.RepairFinding;
+import benchtrue.findings.Verdict;
+import benchtrue.nightly.Review;
+import benchtrue.shop.Absent;
+import benchtrue.shop.Money;
+
+/**
+ * What a repair loses a year, and whether it is big enough to matter: hours beyond the quote at the shop rate, so that both
+ * follow the yellow cells above the table. The columns to the right hold what they are worked out from.
+ */
+final class RepairMoney {
+    static final String SHOP_RATE = "ShopRate";
+    static final String MATTERS = "BigEnough";
+    private static final String LOST = "IF(@#=\"\",\"\",@#*" + SHOP_RATE + ")";
+    private static final String SURE = "IF(AND(T#=\"yes\",ABS(L#)>=" + MATTERS + "),";
+    private static final String VERDICT = "IF(U#=\"under\"," + SURE + "\"under-quoted\",\"leaning under\"),"
+            + "IF(U#=\"over\"," + SURE + "\"over-quoted\",\"leaning over\"),U#))";
+
+    private final double rate;
+    private final double falseDiscovery;
+
+    RepairMoney(Review review) {
+        rate = Money.units(review.costs().shopRate());
+        falseDiscovery = review.settings().falseDiscovery();
+    }
+
+    void lost(Grid grid, int row, RepairFinding finding) {
+        long[] amounts = {
+            finding.annualShortfall(), finding.annualShortfallLower(), finding.annualShortfallUpper()
+        };
+        String number = Integer.toString(row);
+        for (int i = 0; i < amounts.length; i++) {
+            String column = Character.toString('Q' + i);
+            grid.formula(
+                    LOST.replace("@", column).replace("#", number), Amounts.money(amounts[i]), Look.Kind.WHOLE_MONEY);
+        }
+        grid.formula(VERDICT.replace("#", number), finding.verdict().words(), Look.Kind.TEXT);
+    }
+
+    /** Hours a year beyond the quote, and on what the verdict stands besides money. */
+    void working(Grid grid, RepairFinding finding) {
+        grid.number(hours(finding.annualShortfall()), Look.Kind.HOURS)
+                .number(hours(finding.annualShortfallLower()), Look.Kind.HOURS)
+                .number(hours(finding.annualShortfallUpper()), Look.Kind.HOURS)
+                .text(finding.adjustedP() <= falseDiscovery ? "yes" : "no")
+                .text(side(finding.verdict()));
+    }
+
+    private double hours(long amount) {
+        return Absent.has(amount) ? Amounts.money(amount) / rate : Double.NaN;
+    }
+
+    private static String side(Verdict verdict) {
+        return switch (verdict) {
+            case UNDER_QUOTED, LEANING_UNDER -> "under";
+            case OVER_QUOTED, LEANING_OVER -> "over";
+            default -> verdict.words();
+        };
+    }
+}
