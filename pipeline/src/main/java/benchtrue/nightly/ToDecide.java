@@ -37,8 +37,8 @@ final class ToDecide {
 
     private List<ProposedChange> drafted() {
         return review.revision().changes().stream()
-                .filter(change ->
-                        change.proposedSeconds() != change.bookSeconds() || change.proposedLabour() != change.bookLabour())
+                .filter(change -> change.proposedSeconds() != change.bookSeconds()
+                        || change.proposedLabour() != change.bookLabour())
                 .sorted(Comparator.comparingLong((ProposedChange change) -> -weight(change))
                         .thenComparingInt(ProposedChange::repairType))
                 .toList();
@@ -93,7 +93,8 @@ final class ToDecide {
     }
 
     private void setAside(List<String> lines) {
-        long count = review.setAside().values().stream().mapToLong(Long::longValue).sum();
+        long count =
+                review.setAside().values().stream().mapToLong(Long::longValue).sum();
         if (count > 0) {
             lines.add("To correct: " + counted(count, "row", "rows") + " set aside, see the folder set-aside.");
         }

@@ -38,7 +38,8 @@ class DigestTest {
         for (int i = 0; i < 20 + random.nextInt(400); i++) {
             int type = random.nextInt(types);
             double quoted = 1 + type % 7;
-            String day = String.format(java.util.Locale.ROOT, "2026-%02d-%02d", 1 + random.nextInt(8), 1 + random.nextInt(28));
+            String day = String.format(
+                    java.util.Locale.ROOT, "2026-%02d-%02d", 1 + random.nextInt(8), 1 + random.nextInt(28));
             shop.ticket("B-" + i)
                     .opened(day)
                     .of("mandolin", PEOPLE[random.nextInt(2)])
@@ -75,7 +76,9 @@ class DigestTest {
     }
 
     private static List<EarlierFinding> earlier(Review review) {
-        return review.findings().repairs().stream().map(row -> earlier(review, row)).toList();
+        return review.findings().repairs().stream()
+                .map(row -> earlier(review, row))
+                .toList();
     }
 
     private static EarlierFinding earlier(Review review, RepairFinding row) {
@@ -133,7 +136,8 @@ class DigestTest {
         shop.stillOpen();
         Restatement late = new Restatement(2026 * 12 + 8, "earned labour_cost", "1", "2", List.of("ticket T1"));
         assertThat(new WhatChanged(review(shop, List.of(late))).first())
-                .contains("To decide: 1 change of the price book", "  refret: 8.00\u00a0h to 10.00\u00a0h, 800 to 1,000.")
+                .contains(
+                        "To decide: 1 change of the price book", "  refret: 8.00\u00a0h to 10.00\u00a0h, 800 to 1,000.")
                 .contains("To call about before more work is done: 1 open instrument, OPEN-1.")
                 .contains("Sealed months: 1 figure would be otherwise now")
                 .contains("To correct: 3 rows set aside");

@@ -36,13 +36,7 @@ final class AnswerBenchHour {
                 "labour for an hour quoted");
         fact(flow, "Result", MoneyPrices.RESULT, hour.result(), "of those months, all costs paid");
         double logged = shop.loggedShare().share();
-        live(
-                flow,
-                "Paid time in the log",
-                MoneyPaidTime.LOGGED,
-                logged,
-                Look.Kind.SHARE,
-                "logged hours of hours paid");
+        live(flow, "Paid time in the log", MoneyPaidTime.LOGGED, logged, Look.Kind.SHARE, "logged hours of hours paid");
         live(
                 flow,
                 "Paid time sold",

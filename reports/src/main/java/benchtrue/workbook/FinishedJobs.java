@@ -48,8 +48,7 @@ record FinishedJobs(List<EarnedMonth> months, int firstRow, long variableOverhea
 
     /** Returns what grows with the hours sold besides labour revenue: parts revenue less parts, wages and overhead. */
     double followsHours() {
-        long parts =
-                sum(month -> Absent.has(month.partsCost()) ? month.partsRevenue() - month.partsCost() : 0);
+        long parts = sum(month -> Absent.has(month.partsCost()) ? month.partsRevenue() - month.partsCost() : 0);
         return Amounts.money(parts - sum(month -> Absent.firstOf(month.labourCost(), 0)) - variableOverhead);
     }
 

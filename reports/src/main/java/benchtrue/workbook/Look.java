@@ -71,7 +71,8 @@ final class Look {
         split.setItalic(true);
         split.setColor(IndexedColors.GREY_80_PERCENT.getIndex());
         styles.get(Kind.SPLIT_HOURS).setFont(split);
-        List.of(Kind.INPUT, Kind.INPUT_SHARE, Kind.INPUT_CHANGE, Kind.ENTRY, Kind.ENTRY_HOURS, Kind.ENTRY_DATE).forEach(kind -> input(styles.get(kind)));
+        List.of(Kind.INPUT, Kind.INPUT_SHARE, Kind.INPUT_CHANGE, Kind.ENTRY, Kind.ENTRY_HOURS, Kind.ENTRY_DATE)
+                .forEach(kind -> input(styles.get(kind)));
         styles.get(Kind.ENTRY).setWrapText(true);
     }
 

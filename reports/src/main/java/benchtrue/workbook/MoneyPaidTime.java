@@ -22,9 +22,17 @@ final class MoneyPaidTime {
     void write(Flow flow) {
         flow.skip(1);
         flow.title("What became of paid time");
-        flow.fact("In the log", shop.loggedShare().share(), Look.Kind.SHARE, "logged hours of hours paid, in the months of the bench hour");
+        flow.fact(
+                "In the log",
+                shop.loggedShare().share(),
+                Look.Kind.SHARE,
+                "logged hours of hours paid, in the months of the bench hour");
         flow.name(LOGGED, 'D');
-        flow.fact("Sold", shop.loggedShare().soldShare(), Look.Kind.SHARE, "hours on jobs that somebody pays for, of hours paid");
+        flow.fact(
+                "Sold",
+                shop.loggedShare().soldShare(),
+                Look.Kind.SHARE,
+                "hours on jobs that somebody pays for, of hours paid");
         flow.name(SOLD, 'D');
         List<WorkMonth> months = shop.work().stream()
                 .filter(month -> Absent.has(month.paidSeconds()))

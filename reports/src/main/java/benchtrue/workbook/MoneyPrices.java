@@ -121,11 +121,7 @@ final class MoneyPrices {
                 Amounts.money(hour.rates().nextHourExtra()),
                 Look.Kind.MONEY,
                 "the same less wages with overtime");
-        flow.fact(
-                "Hours that break even",
-                hour.breakEvenHours(),
-                Look.Kind.HOURS,
-                "on finished jobs, in those months");
+        flow.fact("Hours that break even", hour.breakEvenHours(), Look.Kind.HOURS, "on finished jobs, in those months");
         flow.fact("Sold hours may fall by", hour.marginOfSafety(), Look.Kind.SHARE, "before the result is lost");
     }
 

@@ -27,9 +27,7 @@ final class RepairMoney {
     }
 
     void lost(Grid grid, int row, RepairFinding finding) {
-        long[] amounts = {
-            finding.annualShortfall(), finding.annualShortfallLower(), finding.annualShortfallUpper()
-        };
+        long[] amounts = {finding.annualShortfall(), finding.annualShortfallLower(), finding.annualShortfallUpper()};
         String number = Integer.toString(row);
         for (int i = 0; i < amounts.length; i++) {
             String column = Character.toString('Q' + i);

@@ -3,8 +3,6 @@ package benchtrue.command;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import benchtrue.sample.SampleOptions;
-import benchtrue.sample.WriteSample;
 import benchtrue.workbook.WriteRevisionWorkbook;
 import java.io.IOException;
 import java.io.InputStream;
@@ -28,7 +26,6 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -47,9 +44,6 @@ class AdoptTest {
     private static final int NEW_PRICE = 17;
 
     @TempDir
-    static Path once;
-
-    @TempDir
     Path folder;
 
     private final StringWriter out = new StringWriter();
@@ -57,24 +51,15 @@ class AdoptTest {
     private Path shop;
     private Path draft;
 
-    @BeforeAll
-    static void oneNight() throws IOException {
-        WriteSample.write(
-                SampleOptions.standard(once.resolve("shop")).withTickets(400).withYears(2));
-        AdoptTest night = new AdoptTest();
-        night.shop = once.resolve("shop");
-        assertThat(night.run("nightly", "--quiet")).as(night.err.toString()).isZero();
-    }
-
     @AfterAll
     static void theNightIsNeverChanged() {
-        assertThat(once.resolve("shop/decisions")).doesNotExist();
+        assertThat(OneNight.onTheSample().shop().resolve("decisions")).doesNotExist();
     }
 
     @BeforeEach
     void aCopyOfTheShop() throws IOException {
         shop = folder.resolve("shop");
-        copy(once.resolve("shop"), shop);
+        copy(OneNight.onTheSample().shop(), shop);
         draft = folder.resolve("decided.xlsx");
     }
 

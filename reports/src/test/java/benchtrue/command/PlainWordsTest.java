@@ -63,7 +63,10 @@ class PlainWordsTest {
             {"(percen|quan|quar)tiles?|medians?", "usual job"},
             {"arithmetic means?|geometric means?|means? of", "average"},
             {"distribut(ion|ed)|degrees of freedom|estimators?|stochastic", "spread"},
-            {"random effects?|mixed[- ](effects?|models?)|reml|ewma|cusum|kaplan\\S*|winsor\\w*|pinball", "its plain form"},
+            {
+                "random effects?|mixed[- ](effects?|models?)|reml|ewma|cusum|kaplan\\S*|winsor\\w*|pinball",
+                "its plain form"
+            },
         };
         Map<Pattern, String> patterns = new LinkedHashMap<>();
         for (String[] word : words) {
@@ -117,7 +120,10 @@ class PlainWordsTest {
     @Test
     void tablesReasonsAndTheDigestSpeakPlainly() throws IOException {
         for (String[] text : new String[][] {
-            {"findings.csv", "verdict"}, {"findings.csv", "why"}, {"revision.csv", "basis"}, {"revision.csv", "held_because"}
+            {"findings.csv", "verdict"},
+            {"findings.csv", "why"},
+            {"revision.csv", "basis"},
+            {"revision.csv", "held_because"}
         }) {
             for (Map<String, String> row : outputs.table(text[0])) {
                 plain(text[0] + " " + text[1], row.get(text[1]));
@@ -140,7 +146,9 @@ class PlainWordsTest {
 
     private static List<Path> files(Path folder, String ending) throws IOException {
         try (Stream<Path> found = Files.list(folder)) {
-            List<Path> files = found.filter(file -> file.toString().endsWith(ending)).sorted().toList();
+            List<Path> files = found.filter(file -> file.toString().endsWith(ending))
+                    .sorted()
+                    .toList();
             assertThat(files).as(folder + "/*" + ending).isNotEmpty();
             return files;
         }
@@ -162,8 +170,10 @@ class PlainWordsTest {
         StringWriter said = new StringWriter();
         PrintWriter screen = new PrintWriter(said);
         Clock clock = Clock.fixed(Instant.parse("2026-11-01T02:00:00Z"), ZoneOffset.UTC);
-        String[] arguments = Stream.of(command, "--help").filter(word -> !word.isEmpty()).toArray(String[]::new);
-        assertThat(new Program(screen, screen, false, clock, Map.of()).run(arguments)).isZero();
+        String[] arguments =
+                Stream.of(command, "--help").filter(word -> !word.isEmpty()).toArray(String[]::new);
+        assertThat(new Program(screen, screen, false, clock, Map.of()).run(arguments))
+                .isZero();
         plain("benchtrue " + command + " --help", said.toString());
     }
 
