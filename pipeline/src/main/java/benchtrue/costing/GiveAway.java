@@ -14,11 +14,14 @@ import benchtrue.shop.Words;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 
 /** Finds what was given away and to whom: unquoted work, goodwill, settling, failures put right, discounts. */
 final class GiveAway {
+    private static final Comparator<Kind> ORDER =
+            Comparator.comparing(Kind::what).thenComparing(Kind::toWhom);
     private final CostedLines costs;
     private final JobLines jobs;
     private final Ledger ledger;
@@ -26,7 +29,14 @@ final class GiveAway {
     private final Earned earned;
     private final int since;
     private final int[] starts;
-    private final TreeMap<String, Gift> gifts = new TreeMap<>();
+    private final Map<Kind, List<Given>> gifts = new TreeMap<>();
+
+    private record Kind(String what, String toWhom) implements Comparable<Kind> {
+        @Override
+        public int compareTo(Kind other) {
+            return ORDER.compare(this, other);
+        }
+    }
 
     GiveAway(CostedLines costs, Earned earned, int since) {
         this.costs = costs;
@@ -42,7 +52,10 @@ final class GiveAway {
     List<Gift> find() {
         for (UnquotedWork work : jobs.unquoted()) {
             if (ledger.tickets().opened(work.ticket()) >= since) {
-                add(Gift.UNQUOTED, payer(work.ticket()), work.seconds(), atRate(work.seconds()));
+                add(
+                        Gift.UNQUOTED,
+                        payer(work.ticket()),
+                        new Given(work.ticket(), work.repairType(), work.seconds(), atRate(work.seconds())));
             }
         }
         for (int line = 0; line < jobs.size(); line++) {
@@ -50,7 +63,8 @@ final class GiveAway {
                 addLine(line);
             }
         }
-        List<Gift> found = new ArrayList<>(gifts.values());
+        List<Gift> found = new ArrayList<>();
+        gifts.forEach((kind, rows) -> found.add(Gift.of(kind.what, kind.toWhom, rows)));
         found.sort(Comparator.comparingLong(Gift::worth).reversed().thenComparing(Gift::what));
         return found;
     }
@@ -60,15 +74,15 @@ final class GiveAway {
         long brought = Absent.firstOf(costs.labourRevenue(line), 0);
         PaidBy payer = lines.paidBy(line);
         if (jobs.marked(line, LineMark.PUTS_RIGHT)) {
-            add(Gift.PUTTING_RIGHT, payer, seconds, atRate(seconds) - brought);
+            add(Gift.PUTTING_RIGHT, payer, given(line, seconds, atRate(seconds) - brought));
         } else if (jobs.marked(line, LineMark.SETTLES)) {
-            add(Gift.SETTLING, payer, seconds, atRate(seconds) - brought);
+            add(Gift.SETTLING, payer, given(line, seconds, atRate(seconds) - brought));
         } else if (payer == PaidBy.GOODWILL) {
-            add(Gift.GOODWILL, payer, seconds, Absent.firstOf(quoted(line), atRate(seconds)) - brought);
+            add(Gift.GOODWILL, payer, given(line, seconds, Absent.firstOf(quoted(line), atRate(seconds)) - brought));
         } else if (payer == PaidBy.TRADE) {
-            add(Gift.BELOW_THE_BOOK, payer, 0, atBook(line) - brought);
+            add(Gift.BELOW_THE_BOOK, payer, given(line, 0, atBook(line) - brought));
         } else if (Absent.has(lines.billedLabour(line)) && Absent.has(quoted(line))) {
-            add(Gift.DISCOUNT, payer, 0, quoted(line) - lines.billedLabour(line));
+            add(Gift.DISCOUNT, payer, given(line, 0, quoted(line) - lines.billedLabour(line)));
         }
     }
 
@@ -99,10 +113,14 @@ final class GiveAway {
         return PaidBy.CUSTOMER;
     }
 
-    private void add(String what, PaidBy toWhom, long seconds, long worth) {
-        if (worth > 0) {
-            Gift gift = new Gift(what, Words.of(toWhom), 1, seconds, worth);
-            gifts.merge(what + '\n' + gift.toWhom(), gift, Gift::plus);
+    private Given given(int line, long seconds, long worth) {
+        return new Given(lines.ticket(line), lines.repairType(line), seconds, worth);
+    }
+
+    private void add(String what, PaidBy toWhom, Given given) {
+        if (given.worth() > 0) {
+            gifts.computeIfAbsent(new Kind(what, Words.of(toWhom)), kind -> new ArrayList<>())
+                    .add(given);
         }
     }
 }

@@ -357,10 +357,14 @@ class ShopMoneyTest {
                         .logged("ada", "1", 4))
                 .gifts();
         assertThat(gifts)
+                .extracting(Gift::what, Gift::toWhom, Gift::times, Gift::seconds, Gift::worth)
                 .containsExactly(
-                        new Gift(Gift.PUTTING_RIGHT, "goodwill", 1, hours(4), money(400)),
-                        new Gift(Gift.UNQUOTED, "customer", 1, hours(2), money(200)),
-                        new Gift(Gift.GOODWILL, "goodwill", 1, hours(3), money(150)));
+                        tuple(Gift.PUTTING_RIGHT, "goodwill", 1, hours(4), money(400)),
+                        tuple(Gift.UNQUOTED, "customer", 1, hours(2), money(200)),
+                        tuple(Gift.GOODWILL, "goodwill", 1, hours(3), money(150)));
+        assertThat(gifts.stream().flatMap(gift -> gift.rows().stream()))
+                .extracting(Given::ticket, Given::worth)
+                .containsExactly(tuple(1, money(400)), tuple(0, money(200)), tuple(0, money(150)));
     }
 
     @Test
