@@ -16,16 +16,14 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
  * The README shows the sample's pictures as they are today. To renew them:
- * {@code mvn -pl reports -am -Pproof test -Dtest=ReadmePicturesTest -Dsurefire.failIfNoSpecifiedTests=false
- * -Dpictures.update=true}, then look at each.
+ * {@code mvn -pl reports -am test -Dtest=ReadmePicturesTest -Dsurefire.failIfNoSpecifiedTests=false -Dpictures.update=true},
+ * then look at each.
  */
-@Tag("proof")
 class ReadmePicturesTest {
     private static final Path ROOT = Path.of("..").toAbsolutePath().normalize();
     private static final Path SHOWN = ROOT.resolve("reports/pictures");

@@ -14,6 +14,7 @@ import java.util.List;
 final class EveryRepair {
     private static final double HALF_YEAR = 365.25 / 2;
     private static final int ENOUGH = 3;
+    private static final int MOST_HALVES = 16;
     private final Subject subject;
     private final JobLines jobs;
     private final Ledger ledger;
@@ -29,14 +30,14 @@ final class EveryRepair {
         for (int line = 0; line < jobs.size(); line++) {
             first = jobs.judged(line) ? Math.min(first, opened(line)) : first;
         }
-        int halves = (int) ((ledger.asOf() - first) / HALF_YEAR) + 1;
+        int halves = Math.min(MOST_HALVES, (int) ((ledger.asOf() - first) / HALF_YEAR) + 1);
         double[][] quoted = new double[ledger.repairTypes().size()][halves];
         double[][] taken = new double[quoted.length][halves];
         int[][] count = new int[quoted.length][halves];
         for (int line = 0; line < jobs.size(); line++) {
-            if (jobs.judged(line)) {
+            int half = halves - 1 - (int) ((ledger.asOf() - opened(line)) / HALF_YEAR);
+            if (jobs.judged(line) && half >= 0) {
                 int type = ledger.lines().repairType(line);
-                int half = halves - 1 - (int) ((ledger.asOf() - opened(line)) / HALF_YEAR);
                 quoted[type][half] += jobs.todayQuotedHours(line);
                 taken[type][half] += Hours.of(jobs.actualSeconds(line) + jobs.reworkSeconds(line));
                 count[type][half]++;
@@ -50,8 +51,9 @@ final class EveryRepair {
         return new Picture(
                 "every-repair",
                 title(),
-                "Hours taken for each hour quoted, half-year by half-year, family by family; a half-year with fewer than "
-                        + ENOUGH + " jobs is left out.",
+                "Hours taken for each hour quoted, half-year by half-year"
+                        + (halves == MOST_HALVES ? " over the last eight years" : "")
+                        + ", family by family; a half-year with fewer than " + ENOUGH + " jobs is left out.",
                 new PanelChart(
                         panels,
                         (int) (ledger.asOf() - halves * HALF_YEAR),

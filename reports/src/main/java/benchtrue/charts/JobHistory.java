@@ -49,7 +49,8 @@ final class JobHistory {
                 "jobs-" + FileName.of(key, finding.repairType()),
                 title(),
                 note(step),
-                new JobChart(points, book(), turns(), from, to, subject.figures()));
+                new JobChart(points, book(), turns(), from, to, subject.figures()),
+                Picture.Scope.ONE_REPAIR);
     }
 
     private int[] byDay(int[] lines) {

@@ -74,7 +74,7 @@ final class JobSheet {
                     .add(job.day(), Math.min(job.hours(), ceiling), false);
         }
         XYSeriesCollection data = new XYSeriesCollection();
-        MarkRenderer renderer = new MarkRenderer();
+        MarkRenderer renderer = new MarkRenderer(MarkRenderer.Says.ITS_PLACE);
         series.forEach((mark, points) -> {
             renderer.next(mark);
             data.addSeries(points);

@@ -8,12 +8,25 @@ public final class Picture {
     private final String title;
     private final String note;
     private final Drawing drawing;
+    private final Scope scope;
 
+    /** Takes a picture of the whole shop. */
     Picture(String name, String title, String note, Drawing drawing) {
+        this(name, title, note, drawing, Scope.SHOP);
+    }
+
+    Picture(String name, String title, String note, Drawing drawing, Scope scope) {
+        this.scope = scope;
         this.name = name;
         this.title = title;
         this.note = note;
         this.drawing = drawing;
+    }
+
+    /** What a picture is of. A shop has one picture of a kind that is of the whole shop, and many of single repairs. */
+    public enum Scope {
+        SHOP,
+        ONE_REPAIR
     }
 
     /** How wide a sheet is, in pixels of a page. */
@@ -41,6 +54,10 @@ public final class Picture {
 
     public String note() {
         return note;
+    }
+
+    public Scope scope() {
+        return scope;
     }
 
     Drawing drawing() {

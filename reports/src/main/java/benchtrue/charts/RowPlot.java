@@ -102,7 +102,7 @@ final class RowPlot {
             }
         }
         XYIntervalSeriesCollection data = new XYIntervalSeriesCollection();
-        MarkRenderer renderer = new MarkRenderer();
+        MarkRenderer renderer = new MarkRenderer(MarkRenderer.Says.ITS_INTERVAL);
         series.forEach((mark, values) -> {
             data.addSeries(values);
             renderer.next(mark);
@@ -116,15 +116,20 @@ final class RowPlot {
 
     private void add(Map<Mark, XYIntervalSeries> series, Mark mark, Spot spot) {
         RowChart.Row row = spot.row();
-        double lower = Double.isNaN(row.lower()) ? row.value() : Math.max(row.lower(), range.least());
-        double upper = Double.isNaN(row.upper()) ? row.value() : Math.min(row.upper(), range.most());
+        double lower = Double.isNaN(row.lower()) ? Double.NaN : Math.max(row.lower(), range.least());
+        double upper = Double.isNaN(row.upper()) ? Double.NaN : Math.min(row.upper(), range.most());
         series(series, mark).add(row.value(), lower, upper, spot.y(), spot.y(), spot.y());
         if (row.upper() > range.most()) {
-            series(series, Mark.BEYOND).add(range.most(), range.most(), range.most(), spot.y(), spot.y(), spot.y());
+            alone(series(series, Mark.BEYOND), range.most(), spot);
         }
         if (row.lower() < range.least()) {
-            series(series, Mark.BELOW).add(range.least(), range.least(), range.least(), spot.y(), spot.y(), spot.y());
+            alone(series(series, Mark.BELOW), range.least(), spot);
         }
+    }
+
+    /** Adds a mark without an interval. */
+    private static void alone(XYIntervalSeries series, double value, Spot spot) {
+        series.add(value, Double.NaN, Double.NaN, spot.y(), spot.y(), spot.y());
     }
 
     private static XYIntervalSeries series(Map<Mark, XYIntervalSeries> series, Mark mark) {

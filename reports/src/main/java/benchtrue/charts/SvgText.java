@@ -1,5 +1,8 @@
 package benchtrue.charts;
 
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -36,6 +39,12 @@ final class SvgText {
             "font-weight",
             "textLength",
             "lengthAdjust");
+    private static final Set<String> WRITTEN = new HashSet<>(PAINT);
+
+    static {
+        WRITTEN.addAll(GEOMETRY);
+    }
+
     private static final Pattern COLOUR = Pattern.compile("rgb\\((\\d+),(\\d+),(\\d+)\\)");
     private final StringBuilder text = new StringBuilder(16_384);
 
@@ -56,17 +65,48 @@ final class SvgText {
     }
 
     private void children(Element parent) {
+        List<Element> alike = new ArrayList<>();
         for (Node child = parent.getFirstChild(); child != null; child = child.getNextSibling()) {
             if (child.getNodeType() == Node.TEXT_NODE) {
                 escape(child.getNodeValue());
-            } else if (child.getNextSibling() instanceof Element outline && outlines(outline, (Element) child)) {
-                outline.setAttribute("fill", ((Element) child).getAttribute("fill"));
-                element(outline);
-                child = outline;
-            } else {
-                element((Element) child);
+                continue;
             }
+            Element element = (Element) child;
+            if (child.getNextSibling() instanceof Element outline && outlines(outline, element)) {
+                outline.setAttribute("fill", element.getAttribute("fill"));
+                element = outline;
+                child = outline;
+            }
+            if (!alike.isEmpty() && !alike(alike.get(0), element)) {
+                write(alike);
+            }
+            alike.add(element);
         }
+        write(alike);
+    }
+
+    private static boolean alike(Element one, Element other) {
+        return !one.hasChildNodes()
+                && !other.hasChildNodes()
+                && PAINT.stream().allMatch(name -> one.getAttribute(name).equals(other.getAttribute(name)));
+    }
+
+    /** Shapes painted alike stand in one group that says so once: hundreds of points then take little room. */
+    private void write(List<Element> alike) {
+        if (alike.size() > 1 && !alike.get(0).getTagName().equals("g")) {
+            text.append("<g");
+            attributes(alike.get(0).getAttributes(), PAINT);
+            text.append(">\n");
+            for (Element element : alike) {
+                text.append('<').append(element.getTagName());
+                attributes(element.getAttributes(), GEOMETRY);
+                text.append("/>\n");
+            }
+            text.append("</g>\n");
+        } else {
+            alike.forEach(this::element);
+        }
+        alike.clear();
     }
 
     /** A filled shape and the outline drawn over it become one element. */
@@ -83,7 +123,7 @@ final class SvgText {
             return;
         }
         text.append('<').append(name);
-        attributes(element.getAttributes());
+        attributes(element.getAttributes(), WRITTEN);
         if (element.hasChildNodes()) {
             text.append('>');
             children(element);
@@ -94,11 +134,11 @@ final class SvgText {
         text.append('\n');
     }
 
-    private void attributes(NamedNodeMap all) {
+    private void attributes(NamedNodeMap all, Set<String> written) {
         for (int i = 0; i < all.getLength(); i++) {
             String name = all.item(i).getNodeName();
             String value = all.item(i).getNodeValue();
-            if ((GEOMETRY.contains(name) || PAINT.contains(name)) && !value.isEmpty()) {
+            if (written.contains(name) && !value.isEmpty()) {
                 text.append(' ').append(name).append("=\"");
                 escape(value(name, value));
                 text.append('"');

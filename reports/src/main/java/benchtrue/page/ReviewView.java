@@ -8,9 +8,11 @@ import java.util.List;
  * @param head what stands above all
  * @param answers the five answers
  * @param pictures the evidence
+ * @param more where pictures that the page leaves out stand; empty where it has all
  * @param repairs the figures, one row a repair type
  * @param jobs the latest jobs behind them
- * @param calls every call to make
+ * @param calls calls to make, the most money first
+ * @param moreCalls where those left out stand; empty where none is
  * @param people figures about people; empty unless the settings ask for them
  * @param balances what was read and where it went
  * @param doubts what was set aside or is doubtful
@@ -21,9 +23,11 @@ record ReviewView(
         Head head,
         Answers answers,
         List<Illustration> pictures,
+        String more,
         List<Repair> repairs,
         List<JobList> jobs,
         List<Call> calls,
+        String moreCalls,
         List<Person> people,
         List<BalanceRow> balances,
         List<Doubt> doubts,

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 /** Fourth answer: which open instruments need a call to the customer before more work is done. */
 final class TellCalls {
     private static final int MOST = 5;
+    private static final int MOST_LISTED = 200;
     private final Told told;
     private final Backlog backlog;
 
@@ -30,9 +31,15 @@ final class TellCalls {
                         + "Many places require approval before an estimate is exceeded.");
     }
 
-    /** Returns every call, for the figures. */
+    /** Returns the calls for the figures, the most money first. */
     List<ReviewView.Call> all() {
-        return backlog.calls().stream().map(this::call).toList();
+        return backlog.calls().stream().limit(MOST_LISTED).map(this::call).toList();
+    }
+
+    /** Returns where the calls left out stand; empty where none is. */
+    String more() {
+        int left = backlog.calls().size() - MOST_LISTED;
+        return left > 0 ? told.count(left, "smaller call is", "smaller calls are") + " left out here." : "";
     }
 
     private ReviewView.Call call(Call call) {

@@ -16,6 +16,9 @@ import java.util.List;
 
 /** Puts a review into the words and figures of its page. */
 final class TellReview {
+    /** Pictures of single repairs on the page; a telephone has to load them all. */
+    private static final int MOST_SINGLE = 12;
+
     private final Told told;
 
     TellReview(Review review) {
@@ -32,15 +35,37 @@ final class TellReview {
                         new TellGifts(told).tell(),
                         new TellCalls(told).tell(),
                         new TellBenchHour(told).tell()),
-                pictures.parallelStream().map(TellReview::illustration).toList(),
+                shown(pictures).parallelStream().map(TellReview::illustration).toList(),
+                more(pictures),
                 new TellRepairs(told).tell(),
                 new TellJobs(told).tell(),
                 new TellCalls(told).all(),
+                new TellCalls(told).more(),
                 people(),
                 told.review().balances().stream().map(this::balance).toList(),
                 doubts(),
                 restated(),
                 Cautions.of(told));
+    }
+
+    /** Pictures of the whole shop, and of single repairs the first, which matter most. */
+    private static List<Picture> shown(List<Picture> pictures) {
+        List<Picture> shown = new ArrayList<>();
+        int single = 0;
+        for (Picture picture : pictures) {
+            if (picture.scope() == Picture.Scope.SHOP || ++single <= MOST_SINGLE) {
+                shown.add(picture);
+            }
+        }
+        return shown;
+    }
+
+    private String more(List<Picture> pictures) {
+        int left = pictures.size() - shown(pictures).size();
+        return left == 0
+                ? ""
+                : told.count(left, "more picture of a single repair stands", "more pictures of single repairs stand")
+                        + " in the folder charts, as jobs-\u2026.svg and .png.";
     }
 
     private ReviewView.Head head(List<Picture> pictures) {
