@@ -50,7 +50,23 @@ final class CrossCounts {
                 }
             }
         }
+        centre(sums, rows);
         return sums;
+    }
+
+    /** Centres what was read as it is: &Sigma;(x &minus; m)(z &minus; n) = &Sigma;xz &minus; m&Sigma;z &minus; n&Sigma;x + mn&Sigma;1. */
+    private static void centre(double[][] sums, MixedRows rows) {
+        int intercept = rows.effects;
+        double all = sums[intercept][intercept];
+        double[] totals = sums[intercept].clone();
+        for (int a = 0; a <= rows.size; a++) {
+            double m = rows.shift[a];
+            double total = a < intercept ? sums[a][intercept] : totals[a];
+            for (int b = Math.max(a, intercept + 1); b <= rows.size; b++) {
+                double n = rows.shift[b];
+                sums[a][b] -= m * totals[b] + n * total - m * n * all;
+            }
+        }
     }
 
     private boolean[] aliased() {

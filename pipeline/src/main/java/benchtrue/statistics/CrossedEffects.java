@@ -146,15 +146,14 @@ public final class CrossedEffects {
      * @throws IllegalArgumentException as {@link #fit} does
      */
     public CrossedEffects refit(double[] response, double[] rowWeights) {
-        Factor[] factors = equations.rows.factors;
-        check(response, columns, rowWeights, factors);
-        CrossCounts counts = new CrossCounts(new MixedRows(response, columns, factors, rowWeights));
+        check(response, columns, rowWeights, equations.rows.factors);
+        CrossCounts counts = new CrossCounts(equations.rows.with(response, rowWeights));
         return new CrossedEffects(
                 response, columns, rowWeights, new Henderson(counts, equations.theta), residualVariance);
     }
 
     private CrossedEffects weighted(double[] next) {
-        CrossCounts counts = new CrossCounts(new MixedRows(y, columns, equations.rows.factors, next));
+        CrossCounts counts = new CrossCounts(equations.rows.with(y, next));
         return new CrossedEffects(y, columns, next, new Henderson(counts, equations.theta), residualVariance);
     }
 

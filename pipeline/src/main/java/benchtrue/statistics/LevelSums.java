@@ -1,6 +1,7 @@
 package benchtrue.statistics;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /** For each level of the factor kept aside, the weighted sums of everything else over its rows: a sparse row a level. */
 final class LevelSums {
@@ -15,12 +16,16 @@ final class LevelSums {
     private final double[] sums;
     private final int[] seen;
     private final int[] touched;
+    private final double[] shift;
+    private final int[] shifted;
 
     LevelSums(MixedRows rows) {
         int levels = rows.aside < 0 ? 0 : rows.factors[rows.aside].levels();
         counts = new double[levels];
         from = new int[levels + 1];
         places = new int[levels * rows.places.length];
+        shift = rows.shift;
+        shifted = IntStream.range(0, shift.length).filter(at -> shift[at] != 0).toArray();
         values = new double[places.length];
         sums = new double[rows.size + 1];
         touched = new int[rows.size + 1];
@@ -54,7 +59,8 @@ final class LevelSums {
         return used;
     }
 
-    private void append(int level, int used) {
+    private void append(int level, int touchedByRows) {
+        int used = touchedByRows == 0 ? 0 : centre(level, touchedByRows);
         Arrays.sort(touched, 0, used);
         int filled = from[level];
         if (filled + used > places.length) {
@@ -66,6 +72,20 @@ final class LevelSums {
             values[filled + t] = sums[touched[t]];
         }
         from[level + 1] = filled + used;
+    }
+
+    /** Centres what was read as it is, where no row touched it too. */
+    private int centre(int level, int already) {
+        int used = already;
+        for (int at : shifted) {
+            if (seen[at] != level) {
+                seen[at] = level;
+                touched[used++] = at;
+                sums[at] = 0;
+            }
+            sums[at] -= shift[at] * counts[level];
+        }
+        return used;
     }
 
     /** Returns the rows that have a level, by level and then in their own order; fills in where each level's rows begin. */

@@ -1,11 +1,15 @@
 package benchtrue.statistics;
 
+import java.util.stream.IntStream;
+
 /**
  * The rows of a mixed model, and the place of every unknown in its dense equations.
  *
  * <p>The factor with the most levels is kept aside. The levels of the others come first, one factor after another, then the
  * intercept, then the columns; the response has the place after the last unknown. Columns and response are centred on their
- * weighted means, which keeps digits and leaves their effects as they are.
+ * weighted means, which keeps digits and leaves their effects as they are. A column that is 0 in half of the rows or more is read
+ * as it is, so that only its other rows cost anything, and its sums are centred instead: its variance is at least its mean's
+ * square, so no more than a digit is lost.
  */
 final class MixedRows {
     private static final int MOST_DENSE = 8_000;
@@ -21,6 +25,8 @@ final class MixedRows {
     final int size;
     /** Weighted means of the columns, and last of the response. */
     final double[] means;
+    /** By place, what its sums are still to be centred by; 0 where values are read centred. */
+    final double[] shift;
 
     final double[] weights;
     /** Places that the last row read touches, ascending, with its values there. */
@@ -30,10 +36,18 @@ final class MixedRows {
 
     private final double[] y;
     private final double[][] columns;
+    private final Nonzeros nonzeros;
+    /** Columns that are read centred, ascending. */
+    private final int[] centred;
 
     MixedRows(double[] y, double[][] columns, Factor[] factors, double[] weights) {
+        this(y, columns, new Nonzeros(columns, y.length), factors, weights);
+    }
+
+    private MixedRows(double[] y, double[][] columns, Nonzeros nonzeros, Factor[] factors, double[] weights) {
         this.y = y;
         this.columns = columns;
+        this.nonzeros = nonzeros;
         this.factors = factors;
         this.weights = weights;
         aside = largest(factors);
@@ -52,9 +66,30 @@ final class MixedRows {
         places = new int[factors.length + columns.length + 2];
         values = new double[places.length];
         means = new double[columns.length + 1];
-        for (int j = 0; j <= columns.length; j++) {
-            means[j] = mean(j < columns.length ? columns[j] : y);
+        shift = new double[size + 1];
+        for (int j = 0; j < columns.length; j++) {
+            means[j] = mean(columns[j]);
+            shift[effects + 1 + j] = mostlyZero(columns[j]) ? means[j] : 0;
         }
+        means[columns.length] = mean(y);
+        centred = IntStream.range(0, columns.length)
+                .filter(j -> shift[effects + 1 + j] == 0)
+                .toArray();
+    }
+
+    /** Returns the same rows with another response and other weights. */
+    MixedRows with(double[] response, double[] rowWeights) {
+        return new MixedRows(response, columns, nonzeros, factors, rowWeights);
+    }
+
+    private boolean mostlyZero(double[] column) {
+        double zero = 0;
+        double total = 0;
+        for (int i = 0; i < column.length; i++) {
+            zero += column[i] == 0 ? weights[i] : 0;
+            total += weights[i];
+        }
+        return total > 0 && 2 * zero >= total;
     }
 
     private static int largest(Factor[] factors) {
@@ -91,18 +126,28 @@ final class MixedRows {
         int used = 0;
         for (int f = 0; f < factors.length; f++) {
             if (f != aside && factors[f].level()[row] >= 0) {
-                places[used] = start[f] + factors[f].level()[row];
-                values[used++] = 1;
+                used = set(used, start[f] + factors[f].level()[row], 1);
             }
         }
-        places[used] = effects;
-        values[used++] = 1;
-        for (int j = 0; j < columns.length; j++) {
-            places[used] = effects + 1 + j;
-            values[used++] = columns[j][row] - means[j];
+        used = set(used, effects, 1);
+        int next = nonzeros.from[row];
+        int end = nonzeros.from[row + 1];
+        for (int j : centred) {
+            for (; next < end && nonzeros.column[next] < j; next++) {
+                used = set(used, effects + 1 + nonzeros.column[next], nonzeros.value[next]);
+            }
+            next += next < end && nonzeros.column[next] == j ? 1 : 0;
+            used = set(used, effects + 1 + j, columns[j][row] - means[j]);
         }
-        places[used] = size;
-        values[used++] = y[row] - means[columns.length];
-        return used;
+        for (; next < end; next++) {
+            used = set(used, effects + 1 + nonzeros.column[next], nonzeros.value[next]);
+        }
+        return set(used, size, y[row] - means[columns.length]);
+    }
+
+    private int set(int used, int place, double value) {
+        places[used] = place;
+        values[used] = value;
+        return used + 1;
     }
 }

@@ -71,4 +71,27 @@ class CrossedEffectsRefitTest {
         assertThat(residuals[7]).isCloseTo(y[7] - fit.coefficient(0), within(1e-12));
         assertThat(residuals[6]).isCloseTo(y[6] - fit.coefficient(0) - fit.effect(0, level[6]), within(1e-12));
     }
+
+    @Test
+    void aMarkThatFewRowsCarrySaysTheSameWhicheverValueStandsForItsAbsence() {
+        ReferenceData data = ReferenceData.read("pastes.csv");
+        double[] y = data.numbers("strength");
+        double[][] rare = new double[2][y.length];
+        double[][] shifted = new double[2][y.length];
+        for (int row = 0; row < y.length; row++) {
+            rare[0][row] = row % 7 == 2 ? 1 : 0;
+            rare[1][row] = row % 5 == 0 ? row / 10.0 : 0;
+            shifted[0][row] = rare[0][row] + 3;
+            shifted[1][row] = rare[1][row] - 2;
+        }
+        CrossedEffects fit = CrossedEffects.fit(y, rare, batch(data)).robust(Huber.K);
+        CrossedEffects moved = CrossedEffects.fit(y, shifted, batch(data)).robust(Huber.K);
+        for (int column = 1; column <= 2; column++) {
+            assertThat(fit.coefficient(column)).isCloseTo(moved.coefficient(column), within(1e-9));
+            assertThat(fit.error(column)).isCloseTo(moved.error(column), within(1e-9));
+        }
+        assertThat(fit.criterion()).isCloseTo(moved.criterion(), within(1e-9));
+        assertThat(fit.variance(0)).isCloseTo(moved.variance(0), within(1e-9));
+        assertThat(fit.effect(0, 3)).isCloseTo(moved.effect(0, 3), within(1e-9));
+    }
 }
