@@ -1,10 +1,7 @@
 package benchtrue.intake;
 
-/** How one file writes numbers, dates, times and words. The canonical format needs no translation. */
+/** How one file writes numbers, dates, times and words. */
 interface CellFormat {
-    /** The data contract's own way of writing. */
-    CellFormat CANONICAL = (column, text) -> text;
-
     /**
      * Returns what the data contract would have written: a point before decimals, dates as 2026-03-09, hours in decimals,
      * the contract's words. Text that this format can't read is returned as it stands, and then refused as unreadable.

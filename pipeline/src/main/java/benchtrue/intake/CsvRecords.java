@@ -1,5 +1,6 @@
 package benchtrue.intake;
 
+import benchtrue.settings.FileRule;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Refusal;
 import java.io.IOException;
@@ -23,9 +24,12 @@ final class CsvRecords implements Records {
     /** Bytes that tell the kind of a file. */
     private static final int MAGIC = 8;
 
+    private static final byte NEVER_IN_UTF8 = (byte) 0xFF;
+
     private final InputStream in;
     private final String file;
     private final byte delimiter;
+    private final byte quote;
     private byte[] buffer = new byte[1 << 16];
     private int filled;
     private int next;
@@ -39,9 +43,21 @@ final class CsvRecords implements Records {
     private boolean quoted;
 
     CsvRecords(InputStream in, String file, char delimiter) throws IOException {
+        this(in, file, delimiter, '"', 1);
+    }
+
+    /**
+     * Takes text at a line's beginning.
+     *
+     * @param quote around text, or {@link FileRule#NO_QUOTE}
+     * @param firstLine the line, from 1
+     */
+    CsvRecords(InputStream in, String file, char delimiter, char quote, int firstLine) throws IOException {
         this.in = in;
         this.file = file;
         this.delimiter = (byte) delimiter;
+        this.quote = quote == FileRule.NO_QUOTE ? NEVER_IN_UTF8 : (byte) quote;
+        nextLine = firstLine;
         while (filled < MAGIC && fill()) {
             // a stream may hand over less than asked for
         }
@@ -98,7 +114,7 @@ final class CsvRecords implements Records {
         }
         while (true) {
             begin(at);
-            at = at < filled && buffer[at] == '"' ? quotedCell(at + 1) : plainCell(at);
+            at = at < filled && buffer[at] == quote ? quotedCell(at + 1) : plainCell(at);
             if (at == NEEDS_MORE) {
                 return NEEDS_MORE;
             }
@@ -150,11 +166,11 @@ final class CsvRecords implements Records {
         quoted = true;
         for (int at = from; at < filled; at++) {
             byte letter = buffer[at];
-            if (letter == '"') {
+            if (letter == quote) {
                 if (at + 1 == filled && !ended) {
                     return NEEDS_MORE;
                 }
-                if (at + 1 == filled || buffer[at + 1] != '"') {
+                if (at + 1 == filled || buffer[at + 1] != quote) {
                     return closed(at);
                 }
                 at++;
@@ -177,7 +193,7 @@ final class CsvRecords implements Records {
         if (at < filled && buffer[at] != delimiter && buffer[at] != '\n' && buffer[at] != '\r') {
             throw refused(
                     "text goes on after a closing quote",
-                    "a comma or the end of the row (a \" inside a text is doubled)");
+                    "a delimiter or the end of the row (a \" inside a text is doubled)");
         }
         return at;
     }
@@ -214,11 +230,11 @@ final class CsvRecords implements Records {
     private void unescape() {
         for (int cell = 0; cell < cells; cell++) {
             int from = starts[cell];
-            if (from < ends[cell] && buffer[from] == '"') {
+            if (from < ends[cell] && buffer[from] == quote) {
                 int to = from;
                 for (int at = from + 1; at < ends[cell] - 1; at++) {
                     buffer[to++] = buffer[at];
-                    at += buffer[at] == '"' ? 1 : 0;
+                    at += buffer[at] == quote ? 1 : 0;
                 }
                 ends[cell] = to;
             }
@@ -238,7 +254,9 @@ final class CsvRecords implements Records {
         try {
             StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(buffer, from, to - from));
         } catch (CharacterCodingException notUtf8) {
-            throw refused("letters that are not UTF-8", "UTF-8; save the file with that encoding");
+            throw refused(
+                    "letters that are not UTF-8",
+                    "UTF-8; save the file with that encoding, or name its own in shop.toml");
         }
     }
 

@@ -1,12 +1,29 @@
 package benchtrue.intake;
 
+import benchtrue.settings.DecimalSign;
+import benchtrue.shop.Notice;
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.List;
 
 /** How one file writes a table: its bytes as records, its cells as the data contract would write them. */
 interface Dialect {
-    /** The data contract's own: RFC 4180, UTF-8 with or without a byte order mark, ISO dates, decimal points. */
-    Dialect CANONICAL = new Dialect() {
+    /**
+     * The data contract's own: RFC 4180, UTF-8 with or without a byte order mark, ISO dates, decimal points; and whatever
+     * can be read in one way only.
+     */
+    Dialect PLAIN = new Dialect() {
+        private final CellFormat cells = new WrittenCells(
+                () -> {
+                    throw new LookAgain();
+                },
+                sign -> {
+                    if (sign == NumberText.Sign.POINT || sign == NumberText.Sign.OPEN_POINT) {
+                        return DecimalSign.POINT;
+                    }
+                    throw new LookAgain();
+                });
+
         @Override
         public Records open(InputStream bytes, String file) throws IOException {
             return new CsvRecords(bytes, file, ',');
@@ -14,7 +31,7 @@ interface Dialect {
 
         @Override
         public CellFormat cells() {
-            return CellFormat.CANONICAL;
+            return cells;
         }
     };
 
@@ -29,4 +46,14 @@ interface Dialect {
 
     /** Returns how its cells are written. */
     CellFormat cells();
+
+    /** Returns in what it differs from the data contract's own, each with the reason; empty where in nothing. */
+    default List<String> told() {
+        return List.of();
+    }
+
+    /** Returns what the owner should know of a file written this way. */
+    default List<Notice> notices() {
+        return List.of();
+    }
 }

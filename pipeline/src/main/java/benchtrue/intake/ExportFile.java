@@ -1,6 +1,8 @@
 package benchtrue.intake;
 
+import benchtrue.settings.FileRule;
 import java.nio.file.Path;
+import java.util.Optional;
 
 /**
  * A file to be read.
@@ -11,4 +13,9 @@ import java.nio.file.Path;
  * @param day the day its name tells, or {@link benchtrue.shop.Absent#DAY}
  * @param mapping how its names and words are translated
  */
-record ExportFile(Path path, String name, Table table, int day, Mapping mapping) {}
+record ExportFile(Path path, String name, Table table, int day, Mapping mapping) {
+    /** Returns what the settings say of the file. */
+    Optional<FileRule> rule() {
+        return mapping.rule();
+    }
+}

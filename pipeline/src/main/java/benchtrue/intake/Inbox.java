@@ -98,7 +98,7 @@ final class Inbox {
         String file = path.getFileName().toString();
         String lower = file.toLowerCase(Locale.ROOT);
         Optional<MappedTable> found = rules.of("exports", file)
-                .or(() -> lower.endsWith(".csv")
+                .or(() -> isTable(lower)
                         ? table(lower).map(table -> new MappedTable(table, Mapping.NONE))
                         : Optional.empty());
         if (found.isEmpty()) {
@@ -112,6 +112,10 @@ final class Inbox {
                 found.get().table(),
                 FileDay.of(file),
                 found.get().mapping()));
+    }
+
+    private static boolean isTable(String file) {
+        return file.endsWith(".csv") || file.endsWith(".tsv") || file.endsWith(".txt") || file.endsWith(".xlsx");
     }
 
     /** Returns the table with the longest name that a file's name begins with. */
@@ -133,7 +137,7 @@ final class Inbox {
                             + found.table().title() + ", expected price-book. Move the file to exports, or correct the"
                             + " rule.");
         });
-        if (rule.isEmpty() && !file.toLowerCase(Locale.ROOT).endsWith(".csv")) {
+        if (rule.isEmpty() && !isTable(file.toLowerCase(Locale.ROOT))) {
             unread.add("price-book/" + file);
             return;
         }

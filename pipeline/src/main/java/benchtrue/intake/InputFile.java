@@ -1,5 +1,7 @@
 package benchtrue.intake;
 
+import java.util.List;
+
 /**
  * A file that was read.
  *
@@ -10,5 +12,11 @@ package benchtrue.intake;
  * @param firstRow first of its rows in {@link TableRows}
  * @param rows how many rows it holds
  * @param day the day its name tells, or {@link benchtrue.shop.Absent#DAY}
+ * @param told in what it is written otherwise than the data contract says, each with the reason
  */
-public record InputFile(String name, Table table, String sha256, long bytes, int firstRow, int rows, int day) {}
+public record InputFile(
+        String name, Table table, String sha256, long bytes, int firstRow, int rows, int day, List<String> told) {
+    public InputFile {
+        told = List.copyOf(told);
+    }
+}

@@ -17,23 +17,20 @@ final class KnownKinds {
         KINDS.put("%PDF", "a PDF");
         KINDS.put("\u0089PNG", "a picture");
         KINDS.put("\u00FF\u00D8\u00FF", "a picture");
-        KINDS.put("\u00FF\u00FE", "text in UTF-16");
-        KINDS.put("\u00FE\u00FF", "text in UTF-16");
         KINDS.put("<", "a web page or XML");
         KINDS.put("{", "JSON");
     }
 
     private KnownKinds() {}
 
-    /** Refuses a file whose first bytes are known to be no table in UTF-8. */
+    /** Refuses a file whose first bytes are known to be no table. */
     static void requireTable(byte[] bytes, int from, int to, String file) {
         String start = new String(bytes, from, Math.min(8, to - from), StandardCharsets.ISO_8859_1);
         KINDS.forEach((magic, kind) -> {
             if (start.startsWith(magic)) {
                 throw new Refusal(
                         ExitCode.UNUSABLE_FILE,
-                        file + ", line 1: found " + kind
-                                + ", expected a table as text. Export it again as CSV in UTF-8.");
+                        file + ", line 1: found " + kind + ", expected a table as text. Export it again as CSV.");
             }
         });
     }

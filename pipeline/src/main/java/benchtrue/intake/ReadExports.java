@@ -46,12 +46,28 @@ public final class ReadExports {
     }
 
     private static ReadTable read(Table table, Inbox inbox) {
-        ReadTable reader = new ReadTable(table, inbox.files(table), file -> Dialect.CANONICAL);
+        Dialects dialects = new Dialects();
+        while (true) {
+            ReadTable reader = new ReadTable(table, inbox.files(table), dialects::of);
+            try {
+                if (readsAll(reader, dialects)) {
+                    return reader;
+                }
+            } catch (Refusal refusal) {
+                reader.refuse(refusal);
+                return reader;
+            }
+        }
+    }
+
+    /** Reads all files; returns false where one had to be looked at whole first. Each is looked at once at most. */
+    private static boolean readsAll(ReadTable reader, Dialects dialects) {
         try {
             reader.read();
-        } catch (Refusal refusal) {
-            reader.refuse(refusal);
+            return true;
+        } catch (LookAgain needsMore) {
+            dialects.lookAgain(reader.current());
+            return false;
         }
-        return reader;
     }
 }

@@ -21,6 +21,7 @@ final class ReadTable {
     private final List<Notice> notices = new ArrayList<>();
     private final List<CellFormat> formats = new ArrayList<>();
     private Optional<Refusal> refusal = Optional.empty();
+    private ExportFile current;
 
     /**
      * Takes what there is to read.
@@ -35,16 +36,34 @@ final class ReadTable {
     }
 
     void read() {
-        files.forEach(file -> read(file, dialects.apply(file)));
+        for (ExportFile file : files) {
+            current = file;
+            read(file, dialects.apply(file));
+        }
+    }
+
+    /** Returns the file that is being read. */
+    ExportFile current() {
+        return current;
     }
 
     private void read(ExportFile file, Dialect dialect) {
         int first = rows.size();
         try (DigestedFile bytes = new DigestedFile(file.path(), file.name())) {
-            records(file, dialect, bytes);
+            read(file, dialect, bytes);
             String digest = bytes.finish();
             rows.end(new InputFile(
-                    file.name(), file.table(), digest, bytes.size(), first, rows.size() - first, file.day()));
+                    file.name(),
+                    file.table(),
+                    digest,
+                    bytes.size(),
+                    first,
+                    rows.size() - first,
+                    file.day(),
+                    dialect.told()));
+            notices.addAll(dialect.notices());
+        } catch (Refusal refusal) {
+            throw dialect == Dialect.PLAIN && TellDialect.isForeign(file) ? new LookAgain() : refusal;
         } catch (IOException failed) {
             throw new Refusal(
                     ExitCode.READ_FAILED,
@@ -54,8 +73,13 @@ final class ReadTable {
         }
     }
 
-    private void records(ExportFile file, Dialect dialect, DigestedFile bytes) throws IOException {
-        Records records = dialect.open(bytes, file.name());
+    private void read(ExportFile file, Dialect dialect, DigestedFile bytes) throws IOException {
+        try (Records records = dialect.open(bytes, file.name())) {
+            read(file, dialect, records);
+        }
+    }
+
+    private void read(ExportFile file, Dialect dialect, Records records) throws IOException {
         if (!records.next()) {
             throw new Refusal(
                     ExitCode.UNUSABLE_FILE,
@@ -73,7 +97,7 @@ final class ReadTable {
         header.misspelt(file.table()).forEach((found, near) -> notices.add(misspelt(file, found, near)));
         rows.begin(header, header.isSetAside() ? Mapping.NONE : file.mapping());
         if (header.isSetAside()) {
-            addReturned(file, header, records);
+            addReturned(file, header, dialect, records);
         } else {
             add(file, records, MappedCells.of(dialect.cells(), file.mapping()));
         }
@@ -88,13 +112,13 @@ final class ReadTable {
     }
 
     /** Adds rows that come back; each is written as the file it came from, since it holds that file's own text. */
-    private void addReturned(ExportFile file, Header header, Records records) throws IOException {
+    private void addReturned(ExportFile file, Header header, Dialect dialect, Records records) throws IOException {
         int source = header.cell(SourceColumn.SOURCE_FILE);
         Map<String, CellFormat> known = new HashMap<>();
         while (records.next()) {
             CellFormat cells = source < records.size()
-                    ? known.computeIfAbsent(text(records, source), this::cellsOf)
-                    : CellFormat.CANONICAL;
+                    ? known.computeIfAbsent(text(records, source), name -> cellsOf(name, dialect))
+                    : dialect.cells();
             rows.add(records, currencies.watch(cells, file.name(), records), number(cells));
         }
     }
@@ -104,12 +128,17 @@ final class ReadTable {
         return new String(records.bytes(), start, records.end(cell) - start, StandardCharsets.UTF_8);
     }
 
-    private CellFormat cellsOf(String name) {
+    /** A file in the contract's own way has no text that could be read in two, so that the row's new file tells. */
+    private CellFormat cellsOf(String name, Dialect returned) {
         return files.stream()
                 .filter(file -> file.name().equals(name))
                 .findFirst()
-                .map(file -> MappedCells.of(dialects.apply(file).cells(), file.mapping()))
-                .orElse(CellFormat.CANONICAL);
+                .map(file -> MappedCells.of(cells(dialects.apply(file), returned), file.mapping()))
+                .orElse(returned.cells());
+    }
+
+    private static CellFormat cells(Dialect source, Dialect returned) {
+        return (source == Dialect.PLAIN ? returned : source).cells();
     }
 
     private static Notice misspelt(ExportFile file, String found, String near) {

@@ -1,12 +1,13 @@
 package benchtrue.intake;
 
+import java.io.Closeable;
 import java.io.IOException;
 
 /**
  * A file as records of text cells, one after the other: the seam between bytes and tables. The reader of text files and
  * the reader of sheets both look like this. A record's cells are slices of UTF-8, good until the next call of {@link #next}.
  */
-interface Records {
+interface Records extends Closeable {
     /** Moves to the next record that holds anything; returns false at the end. */
     boolean next() throws IOException;
 
@@ -24,4 +25,8 @@ interface Records {
 
     /** Returns where a cell ends, exclusive. */
     int end(int cell);
+
+    /** Gives back what it opened itself; bytes handed to it are their owner's. */
+    @Override
+    default void close() throws IOException {}
 }

@@ -149,7 +149,7 @@ public final class TextColumn {
 
     /**
      * Returns for every code the least code that says the same: {@code 7.5} and {@code 7.50} are one value. A text that
-     * can't be read says only what it is.
+     * can't be read says only what it is, in files of whatever format.
      */
     public int[] sameAs() {
         int[] same = new int[distinct()];
@@ -157,9 +157,9 @@ public final class TextColumn {
             Arrays.setAll(same, code -> code);
             return same;
         }
-        Map<Long, Integer> first = new HashMap<>();
+        Map<Object, Integer> first = new HashMap<>();
         for (int code = 0; code < same.length; code++) {
-            same[code] = isExact(code) ? first.computeIfAbsent(value(code), fresh(code)) : code;
+            same[code] = first.computeIfAbsent(isExact(code) ? value(code) : text(code) + value(code), fresh(code));
         }
         return same;
     }
@@ -170,7 +170,7 @@ public final class TextColumn {
                 && rounding(code).signum() == 0;
     }
 
-    private static Function<Long, Integer> fresh(int code) {
+    private static Function<Object, Integer> fresh(int code) {
         return value -> code;
     }
 }

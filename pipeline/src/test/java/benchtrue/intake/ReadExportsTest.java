@@ -75,9 +75,16 @@ class ReadExportsTest {
         refused(
                 shop().bytes(
                                 "exports/tickets.csv",
-                                (TICKETS + "\nT1,2026-03-02,fl\u00e4t").getBytes(StandardCharsets.ISO_8859_1)),
+                                damaged(TICKETS + "\nT1,2026-03-02,fl\u00e4t\nT2,2026-03-02,fl\u00e4t")),
                 ExitCode.UNUSABLE_FILE,
-                "exports/tickets.csv, line 2: found letters that are not UTF-8");
+                "exports/tickets.csv, line 3: found letters that are not UTF-8");
+    }
+
+    /** Cuts the last letter beyond ASCII in two. */
+    private static byte[] damaged(String text) {
+        byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+        bytes[text.lastIndexOf('\u00e4') + 2] = 'x';
+        return bytes;
     }
 
     @Test

@@ -67,7 +67,7 @@ class ReconcileTest {
 
     @Test
     void aRowWithSeveralFaultsNamesThemAll() {
-        Reconciled result = shop().file("exports/time-log.csv", LOG, "E1,X9,1,nothing,Ada,3.3.2026,25,,,")
+        Reconciled result = shop().file("exports/time-log.csv", LOG, "E1,X9,1,nothing,Ada,33.3.2026,25,,,")
                 .reconciled();
         assertThat(ShopFolder.setAside(result).get(0).reasons()).hasSize(4);
     }

@@ -1,0 +1,165 @@
+package benchtrue.intake;
+
+import benchtrue.settings.DateOrder;
+import benchtrue.settings.DecimalSign;
+import benchtrue.settings.FileRule;
+import benchtrue.settings.TotalsRow;
+import benchtrue.shop.ExitCode;
+import benchtrue.shop.Notice;
+import benchtrue.shop.Refusal;
+import benchtrue.shop.Words;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The dialect of one file, told from all of it and from the settings. */
+final class StudiedFile implements Dialect {
+    private final ExportFile file;
+    private final TextFile text;
+    private final Evidence evidence;
+    private final CellFormat cells;
+
+    StudiedFile(ExportFile file, TextFile text, Evidence evidence) {
+        this.file = file;
+        this.text = text;
+        this.evidence = evidence;
+        cells = new WrittenCells(this::dates, this::decimals);
+    }
+
+    @Override
+    public Records open(InputStream bytes, String name) throws IOException {
+        return new TrimmedRecords(
+                text.open(bytes, name), evidence != null && evidence.hasSurplusCell() ? 1 : 0, totalsLine());
+    }
+
+    @Override
+    public CellFormat cells() {
+        return cells;
+    }
+
+    private int totalsLine() {
+        Optional<TotalsRow> said = file.rule().flatMap(FileRule::totalsRow);
+        if (evidence == null || said.filter(TotalsRow.ABSENT::equals).isPresent()) {
+            return -1;
+        }
+        return said.isPresent()
+                ? evidence.totals().lastLine()
+                : evidence.totals().line();
+    }
+
+    private DateOrder dates() {
+        Optional<DateOrder> said = file.rule().flatMap(FileRule::dates);
+        DateOrder told = said.orElse(evidence.dates());
+        if (told == null) {
+            throw openDates();
+        }
+        return told;
+    }
+
+    private DecimalSign decimals(NumberText.Sign sign) {
+        Optional<DecimalSign> said = file.rule().flatMap(FileRule::decimal);
+        DecimalSign told = said.orElse(evidence.decimals());
+        if (told != null) {
+            return told;
+        }
+        boolean open = sign == NumberText.Sign.OPEN_COMMA
+                || sign == NumberText.Sign.OPEN_POINT && text.layout().delimiter() != ',';
+        if (open) {
+            throw openNumbers();
+        }
+        return Evidence.asItTells(sign);
+    }
+
+    private Refusal openDates() {
+        Evidence.Place open = evidence.openDate();
+        if (open == null) {
+            return refused(
+                    "found some dates that can only have the day first and some that can only have the month first");
+        }
+        String day = DateText.canonical(open.text(), () -> DateOrder.DAY_MONTH_YEAR);
+        String month = DateText.canonical(open.text(), () -> DateOrder.MONTH_DAY_YEAR);
+        return refused(", line " + open.line() + ", column " + open.column() + ": found \"" + Problem.shown(open.text())
+                + "\", which is " + day + " if the day stands first and " + month + " if the month does; "
+                + (evidence.count(DateOrder.DAY_MONTH_YEAR) == 0
+                        ? "no date of the file tells which"
+                        : "some dates of the file tell the one and some the other")
+                + ". Say which in shop.toml: " + rule("dates = \"day-month-year\"")
+                + " (or dates = \"month-day-year\").");
+    }
+
+    private Refusal openNumbers() {
+        Evidence.Place open = evidence.openNumber();
+        String point = NumberText.canonical(open.text(), sign -> DecimalSign.POINT);
+        String comma = NumberText.canonical(open.text(), sign -> DecimalSign.COMMA);
+        return refused(", line " + open.line() + ", column " + open.column() + ": found \"" + Problem.shown(open.text())
+                + "\", which is " + point + " with a decimal point and " + comma
+                + " with a decimal comma; no number of the file tells which. Say which in shop.toml: "
+                + rule("decimal = \".\"") + " (or decimal = \",\").");
+    }
+
+    private String rule(String key) {
+        String name = file.name().substring(file.name().indexOf('/') + 1);
+        return "[[files]] name = \"" + name + "\", table = \"" + file.table().title() + "\", " + key;
+    }
+
+    private Refusal refused(String what) {
+        return new Refusal(ExitCode.UNUSABLE_FILE, file.name() + what);
+    }
+
+    @Override
+    public List<String> told() {
+        List<String> told = new ArrayList<>();
+        told.add("encoding " + text.encoding().charset().name() + " ("
+                + text.encoding().reason() + ")");
+        told.addAll(text.layout().reasons());
+        if (evidence != null) {
+            tellRows(told);
+        }
+        return told;
+    }
+
+    private void tellRows(List<String> told) {
+        if (evidence.hasSurplusCell()) {
+            told.add("an empty cell at the end of each row (every row has one more than the header)");
+        }
+        DateOrder order = file.rule().flatMap(FileRule::dates).orElse(evidence.dates());
+        if (order != null) {
+            told.add("dates " + Words.of(order) + " ("
+                    + why(
+                            file.rule().flatMap(FileRule::dates).isPresent(),
+                            evidence.count(order) + " dates can only be that")
+                    + ")");
+        }
+        DecimalSign sign = file.rule().flatMap(FileRule::decimal).orElse(evidence.decimals());
+        if (sign != null) {
+            told.add("decimal " + Words.of(sign) + " ("
+                    + why(
+                            file.rule().flatMap(FileRule::decimal).isPresent(),
+                            evidence.count(sign) + " numbers can only have that")
+                    + ")");
+        }
+        if (totalsLine() > 0) {
+            told.add("a totals row on line " + totalsLine() + " ("
+                    + why(
+                            file.rule().flatMap(FileRule::totalsRow).isPresent(),
+                            evidence.totals().reason()) + ")");
+        }
+    }
+
+    private static String why(boolean said, String otherwise) {
+        return said ? "shop.toml says so" : otherwise;
+    }
+
+    @Override
+    public List<Notice> notices() {
+        return totalsLine() < 0
+                ? List.of()
+                : List.of(new Notice(
+                        "totals-row",
+                        "A totals row at the end of a file was read past: it repeats what stands above it.",
+                        1,
+                        List.of(file.name() + " line " + totalsLine())));
+    }
+}
