@@ -14,11 +14,13 @@ final class PastJobs {
     private static final int YEAR = 365;
     private final List<double[]> ratios;
     private final double[] yearlyHours;
+    private final double[] yearlyTaken;
 
     PastJobs(JobLines jobs) {
         FitEvidence evidence = FitEvidence.of(jobs);
         int types = jobs.ledger().repairTypes().size();
         yearlyHours = new double[types];
+        yearlyTaken = new double[types];
         List<List<Double>> found = new ArrayList<>();
         IntStream.range(0, types).forEach(type -> found.add(new ArrayList<>()));
         for (int line = 0; line < jobs.size(); line++) {
@@ -28,6 +30,7 @@ final class PastJobs {
             }
             if (evidence.judged(line) && ended(jobs, line) > jobs.ledger().asOf() - YEAR) {
                 yearlyHours[type] += jobs.todayQuotedHours(line);
+                yearlyTaken[type] += Hours.of(jobs.actualSeconds(line));
             }
         }
         ratios = found.stream()
@@ -60,5 +63,10 @@ final class PastJobs {
     /** Returns hours quoted against today's book on jobs that ended in the last 365 days. */
     double yearlyHours(int type) {
         return yearlyHours[type];
+    }
+
+    /** Returns hours per quoted hour of jobs that ended in the last 365 days, taken together; NaN without any. */
+    double yearlyAverage(int type) {
+        return yearlyTaken[type] / yearlyHours[type];
     }
 }

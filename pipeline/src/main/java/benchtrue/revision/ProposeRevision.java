@@ -10,7 +10,10 @@ import benchtrue.shop.Hours;
 import benchtrue.shop.RepairType;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** Drafts the next price book within the guard rails (methods, section 8). */
 public final class ProposeRevision {
@@ -18,18 +21,20 @@ public final class ProposeRevision {
     public Revision propose(CostedLines costs, Findings findings, Settings settings) {
         PastJobs past = new PastJobs(costs.jobs());
         Ledger ledger = costs.jobs().ledger();
+        BackTest backTest = new TryPastJobs(costs.jobs(), settings).test();
+        Map<Integer, UsualJob> usual =
+                findings.usualJobs().stream().collect(Collectors.toMap(UsualJob::repairType, Function.identity()));
         List<ProposedChange> changes = new ArrayList<>();
         for (RepairFinding finding : findings.repairs()) {
             Optional<RepairType> today = ledger.books()
                     .inForce(ledger.asOf())
                     .type(ledger.repairTypes().name(finding.repairType()));
-            Optional<UsualJob> usual = findings.usualJobs().stream()
-                    .filter(job -> job.repairType() == finding.repairType())
-                    .findFirst();
-            Target target = Target.of(finding, usual, past, settings);
+            Optional<UsualJob> job = Optional.ofNullable(usual.get(finding.repairType()));
+            Target target = Target.of(Taken.of(finding), job, past, settings)
+                    .orOf(backTest.used(), past, finding.repairType(), settings.figures());
             today.ifPresent(type -> changes.add(change(type, finding, target, past, costs.shopRate(), settings)));
         }
-        return new Revision(changes, FollowLastChange.follow(costs.jobs(), settings.figures()));
+        return new Revision(changes, FollowLastChange.follow(costs.jobs(), settings.figures()), backTest);
     }
 
     private static ProposedChange change(

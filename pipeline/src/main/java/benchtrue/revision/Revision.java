@@ -8,14 +8,15 @@ import java.util.Optional;
  *
  * @param changes one row a repair type of today's book, by code
  * @param lastChange what became of the last change of the book; empty where there was none
+ * @param backTest how such proposals did on past jobs
  */
-public record Revision(List<ProposedChange> changes, Optional<LastChange> lastChange) {
+public record Revision(List<ProposedChange> changes, Optional<LastChange> lastChange, BackTest backTest) {
     public Revision {
         changes = List.copyOf(changes);
     }
 
-    /** Takes the draft of a shop that never changed its price book. */
+    /** Takes the draft of a young shop that never changed its price book. */
     public Revision(List<ProposedChange> changes) {
-        this(changes, Optional.empty());
+        this(changes, Optional.empty(), BackTest.none());
     }
 }

@@ -1,6 +1,5 @@
 package benchtrue.revision;
 
-import benchtrue.findings.RepairFinding;
 import benchtrue.findings.UsualJob;
 import benchtrue.settings.Policy;
 import benchtrue.settings.Settings;
@@ -22,37 +21,48 @@ import java.util.Optional;
  * @param spread of ln(hours) about it, NaN without one
  */
 record Target(double factor, String basis, double mean, double usual, double spread) {
-    static Target of(RepairFinding finding, Optional<UsualJob> job, PastJobs past, Settings settings) {
+    static Target of(Taken taken, Optional<UsualJob> job, PastJobs past, Settings settings) {
         Policy policy = settings.policy();
         Figures figures = settings.figures();
         Optional<UsualJob> known = job.filter(usual -> usual.jobs() > 0 && Double.isFinite(usual.mean()));
-        double mean = known.map(usual -> usual.mean() * returns(finding)).orElse(finding.loadFactor());
+        double mean = known.map(usual -> usual.mean() * taken.withRework()).orElse(taken.loadFactor());
         double usual = known.map(UsualJob::typical).orElse(Double.NaN);
         double spread = known.map(UsualJob::spread).orElse(Double.NaN);
         double fit = known.isPresent()
                 ? usual * StrictMath.exp(Normal.quantile(policy.coverage()) * spread)
-                : past.quantile(finding.repairType(), policy.coverage());
+                : past.quantile(taken.repairType(), policy.coverage());
         boolean byFit = policy.rule() == Policy.Rule.COVERAGE || (policy.rule() == Policy.Rule.LARGER && fit > mean);
         return new Target(
                 byFit ? fit : mean,
-                byFit ? fitBasis(finding, fit, policy, figures) : meanBasis(finding, mean, figures),
+                byFit ? fitBasis(taken, fit, policy, figures) : meanBasis(taken, mean, figures),
                 mean,
                 usual,
                 spread);
     }
 
-    /** Returns hours with putting right per hour without. */
-    private static double returns(RepairFinding finding) {
-        return finding.actualSeconds() > 0 ? 1 + finding.reworkSeconds() / (double) finding.actualSeconds() : 1;
+    /** Returns what a rival that did better on past jobs asks for instead; this where none did. */
+    Target orOf(PastMethod used, PastJobs past, int repairType, Figures figures) {
+        return switch (used) {
+            case KEEP_THE_BOOK -> rival(used, 1, figures);
+            case PLAIN_AVERAGE -> rival(used, past.yearlyAverage(repairType), figures);
+            case UNPOOLED_MEDIAN -> rival(used, past.quantile(repairType, 0.5), figures);
+            default -> this;
+        };
     }
 
-    private static String meanBasis(RepairFinding finding, double mean, Figures figures) {
-        return "what " + figures.count(finding.lines(), "job", "jobs") + " took together: " + figures.ratio(mean)
+    private static Target rival(PastMethod used, double factor, Figures figures) {
+        String basis =
+                used.words() + ", which did better on past jobs: " + figures.ratio(factor) + " hours per quoted hour";
+        return new Target(factor, basis, factor, Double.NaN, Double.NaN);
+    }
+
+    private static String meanBasis(Taken taken, double mean, Figures figures) {
+        return "what " + figures.count(taken.jobs(), "job", "jobs") + " took together: " + figures.ratio(mean)
                 + " hours per quoted hour";
     }
 
-    private static String fitBasis(RepairFinding finding, double fit, Policy policy, Figures figures) {
-        return figures.percent(policy.coverage()) + " of " + figures.count(finding.lines(), "job", "jobs") + " fit at "
+    private static String fitBasis(Taken taken, double fit, Policy policy, Figures figures) {
+        return figures.percent(policy.coverage()) + " of " + figures.count(taken.jobs(), "job", "jobs") + " fit at "
                 + figures.ratio(fit) + " hours per quoted hour";
     }
 }

@@ -41,6 +41,10 @@ enum Key {
             "policy.largest_step", "a share from 0.01 to 1", "largest change of a repair's hours in one revision"),
     POLICY_PRICE_ROUNDING(
             "policy.price_rounding", "an amount from 0.01 to 1000", "prices are rounded to a multiple of this"),
+    POLICY_FALL_BACK(
+            "policy.fall_back",
+            "\"when-beaten\" or \"never\"",
+            "whether a proposal gives way to a simpler method that did better on the shop's own past jobs"),
     MONEY_OVERTIME_PREMIUM(
             "money.overtime_premium",
             "a share from 0 to 2",

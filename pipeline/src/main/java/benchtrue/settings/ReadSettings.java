@@ -87,7 +87,11 @@ public final class ReadSettings {
                         word -> Words.parse(Policy.Rule.class, word).orElse(null)),
                 file.number(Key.POLICY_COVERAGE, 0.3, 0.95, absent.coverage()),
                 file.number(Key.POLICY_LARGEST_STEP, 0.01, 1, absent.largestStep()),
-                file.amount(Key.POLICY_PRICE_ROUNDING, Money.UNIT / 100, 1_000 * Money.UNIT, absent.priceRounding()));
+                file.amount(Key.POLICY_PRICE_ROUNDING, Money.UNIT / 100, 1_000 * Money.UNIT, absent.priceRounding()),
+                file.text(
+                        Key.POLICY_FALL_BACK,
+                        absent.fallBack(),
+                        word -> Words.parse(Policy.FallBack.class, word).orElse(null)));
     }
 
     private static String currency(String code) {

@@ -15,11 +15,12 @@ public final class WriteTables {
     /** One row a repair type: what is proposed. */
     public static final String REVISION = "revision.csv";
 
-    /** Writes {@code open-lines.csv}, {@code findings.csv} and {@code revision.csv} into a folder that exists. */
+    /** Writes the small tables of a review, all but {@code lines.csv}, into a folder that exists. */
     public void write(CostedLines costs, Findings findings, Revision revision, Path folder) throws IOException {
         Ledger ledger = costs.jobs().ledger();
         OpenLinesTable.write(costs, folder.resolve("open-lines.csv"));
         FindingsTable.write(findings, ledger, folder.resolve(FINDINGS));
         RevisionTable.write(revision, ledger, folder.resolve(REVISION));
+        BackTestTable.write(revision.backTest(), folder.resolve("backtest.csv"));
     }
 }

@@ -1,0 +1,120 @@
+package benchtrue.revision;
+
+import benchtrue.findings.SurelyOwnJobs;
+import benchtrue.hours.Evidence;
+import benchtrue.hours.JobLines;
+import benchtrue.shop.Absent;
+import benchtrue.shop.Hours;
+import benchtrue.shop.Ints;
+import benchtrue.shop.LineState;
+import benchtrue.shop.QuotedLines;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Finished jobs that a prediction can be held against, by the day of their quote: a line whose hours are its own, or the lines
+ * of a ticket that share hours, by their total. Split hours are never scored one by one: they flatter whoever dealt them.
+ */
+final class ScoredJobs {
+    private final JobLines jobs;
+    private final List<Job> all = new ArrayList<>();
+    private final boolean[] own;
+
+    /**
+     * One job.
+     *
+     * @param quotedOn day of its first quote
+     * @param lines rows of its lines
+     * @param hours what they took together
+     */
+    record Job(int quotedOn, int[] lines, double hours) {}
+
+    private ScoredJobs(JobLines jobs) {
+        this.jobs = jobs;
+        own = new boolean[jobs.size()];
+        for (int line : new SurelyOwnJobs().pick(jobs)) {
+            own[line] = true;
+        }
+        int tickets = jobs.ledger().tickets().size();
+        int[] starts = jobs.ledger().lines().starts(tickets);
+        for (int ticket = 0; ticket < tickets; ticket++) {
+            add(starts[ticket], starts[ticket + 1]);
+        }
+        all.sort(Comparator.comparingInt(Job::quotedOn));
+    }
+
+    static ScoredJobs of(JobLines jobs) {
+        return new ScoredJobs(jobs);
+    }
+
+    private void add(int from, int to) {
+        Ints together = new Ints();
+        boolean whole = true;
+        long seconds = 0;
+        for (int line = from; line < to; line++) {
+            if (own[line]) {
+                all.add(new Job(quotedOn(line), new int[] {line}, Hours.of(jobs.actualSeconds(line))));
+            } else if (jobs.state(line) == LineState.CLOSED && jobs.evidence(line) != Evidence.LOGGED) {
+                together.add(line);
+                whole &= predictable(line) || jobs.actualSeconds(line) == 0;
+                seconds += jobs.actualSeconds(line);
+            }
+        }
+        int[] lines =
+                Arrays.stream(together.toArray()).filter(this::predictable).toArray();
+        if (whole && seconds > 0) {
+            all.add(new Job(Arrays.stream(lines).map(this::quotedOn).min().getAsInt(), lines, Hours.of(seconds)));
+        }
+    }
+
+    private boolean predictable(int line) {
+        return jobs.judged(line) && jobs.todayQuotedHours(line) > 0;
+    }
+
+    private int quotedOn(int line) {
+        QuotedLines lines = jobs.ledger().lines();
+        return Absent.firstOf(lines.quotedOn(line), jobs.ledger().tickets().opened(lines.ticket(line)));
+    }
+
+    /** Returns the jobs quoted from a day on and before another, in order of their quotes. */
+    List<Job> quoted(int from, int before) {
+        return all.subList(place(from), place(before));
+    }
+
+    private int place(int day) {
+        int low = 0;
+        int high = all.size();
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (all.get(middle).quotedOn() < day) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
+    }
+
+    /**
+     * Returns how predictions held.
+     *
+     * @param factors by repair-type code, hours per hour of the book then
+     * @param bookThen by code, hours of the book then per hour of today's
+     * @param share of jobs that should fit
+     */
+    PastScore score(List<Job> scored, double[] factors, double[] bookThen, double share) {
+        PastScore score = PastScore.NONE;
+        for (Job job : scored) {
+            double predicted = 0;
+            for (int line : job.lines()) {
+                int type = jobs.ledger().lines().repairType(line);
+                predicted += jobs.todayQuotedHours(line) * bookThen[type] * factors[type];
+            }
+            // A repair type that stood in no book then could not have been predicted.
+            score = Double.isNaN(predicted) ? score : score.with(job.lines().length, predicted, job.hours(), share);
+        }
+        return score;
+    }
+}

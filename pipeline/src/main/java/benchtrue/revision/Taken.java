@@ -1,0 +1,62 @@
+package benchtrue.revision;
+
+import benchtrue.findings.RepairFinding;
+import benchtrue.hours.JobLines;
+import benchtrue.shop.Absent;
+import benchtrue.shop.Hours;
+import java.util.Arrays;
+
+/**
+ * What the judged jobs of one repair type took, added up.
+ *
+ * @param repairType its code
+ * @param jobs how many
+ * @param tickets tickets with at least one of them
+ * @param loadFactor (hours + putting right) / quoted hours against the book; NaN without jobs
+ * @param actualSeconds their hours, without putting right
+ * @param reworkSeconds hours spent putting them right
+ */
+record Taken(int repairType, int jobs, int tickets, double loadFactor, long actualSeconds, long reworkSeconds) {
+    /** Takes what a review found. */
+    static Taken of(RepairFinding finding) {
+        return new Taken(
+                finding.repairType(),
+                finding.lines(),
+                finding.lines(),
+                finding.loadFactor(),
+                finding.actualSeconds(),
+                finding.reworkSeconds());
+    }
+
+    /** Returns the sums of every repair type, by code. */
+    static Taken[] of(JobLines jobs) {
+        int types = jobs.ledger().repairTypes().size();
+        Taken[] sums = new Taken[types];
+        double[] quoted = new double[types];
+        int[] lastTicket = new int[types];
+        Arrays.setAll(sums, type -> new Taken(type, 0, 0, Double.NaN, 0, 0));
+        Arrays.fill(lastTicket, Absent.INDEX);
+        for (int line = 0; line < jobs.size(); line++) {
+            if (jobs.judged(line)) {
+                int type = jobs.ledger().lines().repairType(line);
+                int ticket = jobs.ledger().lines().ticket(line);
+                quoted[type] += jobs.todayQuotedHours(line);
+                sums[type] = sums[type].with(jobs, line, ticket == lastTicket[type] ? 0 : 1, quoted[type]);
+                lastTicket[type] = ticket;
+            }
+        }
+        return sums;
+    }
+
+    private Taken with(JobLines all, int line, int newTickets, double quotedHours) {
+        long actual = actualSeconds + all.actualSeconds(line);
+        long rework = reworkSeconds + all.reworkSeconds(line);
+        double load = Hours.of(actual + rework) / quotedHours;
+        return new Taken(repairType, jobs + 1, tickets + newTickets, load, actual, rework);
+    }
+
+    /** Returns hours with putting right per hour without. */
+    double withRework() {
+        return actualSeconds > 0 ? 1 + reworkSeconds / (double) actualSeconds : 1;
+    }
+}

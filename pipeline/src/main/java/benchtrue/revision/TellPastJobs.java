@@ -1,0 +1,59 @@
+package benchtrue.revision;
+
+import benchtrue.settings.Policy.FallBack;
+import benchtrue.settings.Settings;
+import benchtrue.shop.Figures;
+import java.util.List;
+import java.util.Optional;
+
+/** Says in plain words how proposals did on past jobs. */
+final class TellPastJobs {
+    private final BackTest test;
+    private final Settings settings;
+    private final Figures figures;
+
+    private TellPastJobs(BackTest test, Settings settings, Figures figures) {
+        this.test = test;
+        this.settings = settings;
+        this.figures = figures;
+    }
+
+    static BackTest tell(List<CutOff> cutOffs, PastMethod used, Settings settings, Figures figures) {
+        BackTest wordless = new BackTest(cutOffs, used, "");
+        return new BackTest(cutOffs, used, new TellPastJobs(wordless, settings, figures).sentence());
+    }
+
+    private String sentence() {
+        PastScore proposal = test.total(PastMethod.PROPOSAL);
+        PastScore book = test.total(PastMethod.KEEP_THE_BOOK);
+        String tried = "Tried on " + figures.count(proposal.jobs()) + " past jobs of "
+                + figures.count(test.cutOffs().size()) + (test.cutOffs().size() == 1 ? " quarter" : " quarters")
+                + ", each time with what was known before: " + figures.percent(proposal.coverage())
+                + " fitted the hours proposed and " + figures.percent(book.coverage()) + " the book";
+        return tried + ", where you ask for "
+                + figures.percent(settings.policy().coverage()) + "; " + outcome() + ".";
+    }
+
+    private String outcome() {
+        if (!test.tells()) {
+            return "too few jobs to say which does better";
+        }
+        PastMethod best = BackTest.best(test.cutOffs());
+        Optional<String> nearer = nearer(best);
+        if (best == PastMethod.PROPOSAL) {
+            return "the proposal came nearer to them than the book, the plain average of the last 12 months and each"
+                    + " repair's middle job" + nearer.orElse("");
+        }
+        return best.words() + " came nearer to them than the proposal"
+                + (settings.policy().fallBack() == FallBack.NEVER
+                        ? ", which stands all the same, as your settings say"
+                        : ", so what is proposed now stands on that");
+    }
+
+    /** How much less the proposal missed by than the book. */
+    private Optional<String> nearer(PastMethod best) {
+        double book = test.total(PastMethod.KEEP_THE_BOOK).loss();
+        double less = 1 - test.total(best).loss() / book;
+        return book > 0 ? Optional.of(" (by " + figures.percent(less) + " than the book)") : Optional.empty();
+    }
+}

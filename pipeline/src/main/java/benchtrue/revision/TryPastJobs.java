@@ -1,0 +1,104 @@
+package benchtrue.revision;
+
+import benchtrue.hours.JobLines;
+import benchtrue.reconcile.Ledger;
+import benchtrue.settings.Policy.FallBack;
+import benchtrue.settings.Settings;
+import benchtrue.shop.Absent;
+import benchtrue.shop.Figures;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+
+/**
+ * Tries proposals on past jobs (methods, section 9): at each cut-off the hours are split and studied again with what was known
+ * the day before, and the jobs quoted in the quarter after are held against what each method would have said.
+ *
+ * <p>Work is bounded: the newest {@value #MOST_CUT_OFFS} cut-offs, each with the newest {@value #MOST_LINES} lines before it.
+ */
+final class TryPastJobs {
+    private static final int MOST_CUT_OFFS = 40;
+    private static final int MOST_LINES = 20_000;
+
+    /** What was known at the end of a day, of visits that came in from a day on. */
+    interface Known {
+        Ledger of(Ledger ledger, int openedFrom, int day);
+    }
+
+    private final JobLines jobs;
+    private final Settings settings;
+    private final Known known;
+
+    TryPastJobs(JobLines jobs, Settings settings) {
+        this(jobs, settings, KnownThen::of);
+    }
+
+    TryPastJobs(JobLines jobs, Settings settings, Known known) {
+        this.jobs = jobs;
+        this.settings = settings;
+        this.known = known;
+    }
+
+    /** Returns how every method did; no cut-off where the history is too short. */
+    BackTest test() {
+        List<LocalDate> all = Quarters.of(jobs);
+        List<LocalDate> days = all.subList(Math.max(0, all.size() - MOST_CUT_OFFS), all.size());
+        if (days.isEmpty()) {
+            return BackTest.none();
+        }
+        List<FactorsThen> factors = factors(days);
+        ScoredJobs scored = ScoredJobs.of(jobs);
+        List<CutOff> cutOffs = new ArrayList<>();
+        for (int i = 0; i < days.size(); i++) {
+            cutOffs.add(score(days.get(i), factors.get(i), scored, used(cutOffs)));
+        }
+        return TellPastJobs.tell(cutOffs, used(cutOffs), settings, Figures.of(settings.locale(), settings.currency()));
+    }
+
+    /** Returns the factors of each cut-off. */
+    List<FactorsThen> factors(List<LocalDate> days) {
+        int[] opened = IntStream.range(0, jobs.size())
+                .map(line ->
+                        jobs.ledger().tickets().opened(jobs.ledger().lines().ticket(line)))
+                .sorted()
+                .toArray();
+        return days.parallelStream()
+                .map(day -> (int) day.toEpochDay() - 1)
+                .map(day -> known.of(jobs.ledger(), openedFrom(opened, day), day))
+                .map(then -> FactorsThen.of(then, settings))
+                .toList();
+    }
+
+    private static int openedFrom(int[] opened, int day) {
+        int place = Arrays.binarySearch(opened, day + 1);
+        int before = place < 0 ? -place - 1 : place;
+        return before > MOST_LINES ? opened[before - MOST_LINES] : Absent.DAY;
+    }
+
+    private PastMethod used(List<CutOff> before) {
+        return settings.policy().fallBack() == FallBack.NEVER ? PastMethod.PROPOSAL : BackTest.best(before);
+    }
+
+    private CutOff score(LocalDate day, FactorsThen factors, ScoredJobs scored, PastMethod used) {
+        int first = (int) day.toEpochDay();
+        int next = (int) day.plusMonths(Quarters.MONTHS).toEpochDay();
+        List<ScoredJobs.Job> quoted = scored.quoted(first, next);
+        double[] bookThen =
+                factors.bookThenPer(jobs.ledger().books(), jobs.ledger().asOf());
+        double share = settings.policy().coverage();
+        Map<PastMethod, PastScore> raw = new EnumMap<>(PastMethod.class);
+        Map<PastMethod, PastScore> railed = new EnumMap<>(PastMethod.class);
+        for (PastMethod method : PastMethod.values()) {
+            if (method != PastMethod.POLICY) {
+                raw.put(method, scored.score(quoted, factors.raw(method), bookThen, share));
+                railed.put(method, scored.score(quoted, factors.railed(method), bookThen, share));
+            }
+        }
+        raw.put(PastMethod.POLICY, railed.get(used));
+        return new CutOff(first, raw, railed);
+    }
+}
