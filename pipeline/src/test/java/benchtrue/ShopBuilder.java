@@ -315,6 +315,27 @@ public final class ShopBuilder {
         return entry(List.of(ticket), line, "", technician, TimeKind.BENCH, hours);
     }
 
+    /** Logs bench time to a line of the ticket named last on a date of its own. */
+    public ShopBuilder loggedOn(String date, String technician, String line, double hours) {
+        logged(technician, line, hours);
+        Entry last = entries.remove(entries.size() - 1);
+        TimeEntry row = last.row;
+        entries.add(new Entry(
+                last.tickets,
+                line,
+                last.type,
+                technician,
+                new TimeEntry(
+                        row.ticket(),
+                        row.line(),
+                        row.repairType(),
+                        row.technician(),
+                        day(date),
+                        row.seconds(),
+                        row.kind())));
+        return this;
+    }
+
     /** Logs bench time to the ticket named last as a whole. */
     public ShopBuilder whole(String technician, double hours) {
         return entry(List.of(ticket), "", "", technician, TimeKind.BENCH, hours);

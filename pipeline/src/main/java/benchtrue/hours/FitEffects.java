@@ -92,7 +92,7 @@ final class FitEffects {
         ofTickets = information.ofTickets(stride);
         lower = Symmetric.factor(leaning(ofTickets));
         double change = step(layout.score(pass.scores(), visitScore, parameters));
-        scatter(Symmetric.inverse(leaning(ofTickets)));
+        scatter(Symmetric.inverseDiagonal(lower));
         if (round > 0) {
             spreads = sums.spreads();
         }
@@ -131,7 +131,7 @@ final class FitEffects {
     }
 
     /** Re-estimates how far each block of effects scatters, and how strongly its effects therefore lean on zero. */
-    private void scatter(double[][] inverse) {
+    private void scatter(double[] inverseDiagonal) {
         for (Block block : Block.values()) {
             int from = layout.begin[block.ordinal()];
             int end = layout.begin[block.ordinal() + 1];
@@ -140,7 +140,7 @@ final class FitEffects {
             double freedom = 1;
             for (int i = from; i < to; i++) {
                 squares += parameters[i] * parameters[i];
-                freedom += 1 - layout.precision[i] * inverse[i][i];
+                freedom += 1 - layout.precision[i] * inverseDiagonal[i];
             }
             double variance = Math.max(LEAST_SCATTER * LEAST_SCATTER, Math.min(1, squares / freedom));
             Arrays.fill(layout.precision, from, to, 1 / variance);

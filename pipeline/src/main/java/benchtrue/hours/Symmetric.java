@@ -23,6 +23,25 @@ final class Symmetric {
         return inverse;
     }
 
+    /** Returns the diagonal of the inverse of a matrix given by its lower factor: the squared columns of the factor's inverse. */
+    static double[] inverseDiagonal(double[][] lower) {
+        int n = lower.length;
+        double[] diagonal = new double[n];
+        double[] column = new double[n];
+        for (int c = 0; c < n; c++) {
+            for (int r = c; r < n; r++) {
+                double[] row = lower[r];
+                double sum = r == c ? 1 : 0;
+                for (int k = c; k < r; k++) {
+                    sum -= row[k] * column[k];
+                }
+                column[r] = sum / row[r];
+                diagonal[c] += column[r] * column[r];
+            }
+        }
+        return diagonal;
+    }
+
     /** Returns the lower factor. */
     static double[][] factor(double[][] matrix) {
         int n = matrix.length;

@@ -45,12 +45,18 @@ final class TryPastJobs {
 
     /** Returns how every method did; no cut-off where the history is too short. */
     BackTest test() {
+        List<LocalDate> days = days();
+        return days.isEmpty() ? BackTest.none() : test(days, factors(days));
+    }
+
+    /** Returns the cut-offs, oldest first. */
+    List<LocalDate> days() {
         List<LocalDate> all = Quarters.of(jobs);
-        List<LocalDate> days = all.subList(Math.max(0, all.size() - MOST_CUT_OFFS), all.size());
-        if (days.isEmpty()) {
-            return BackTest.none();
-        }
-        List<FactorsThen> factors = factors(days);
+        return all.subList(Math.max(0, all.size() - MOST_CUT_OFFS), all.size());
+    }
+
+    /** Returns how every method did with its factors at some cut-offs. */
+    BackTest test(List<LocalDate> days, List<FactorsThen> factors) {
         ScoredJobs scored = ScoredJobs.of(jobs);
         List<CutOff> cutOffs = new ArrayList<>();
         for (int i = 0; i < days.size(); i++) {

@@ -35,4 +35,10 @@ class SymmetricTest {
         Symmetric.solve(Symmetric.factor(HILBERT), right);
         assertThat(right).containsExactly(INVERSE[1], within(1e-8));
     }
+
+    @Test
+    void theDiagonalOfTheInverseComesFromTheFactorAlone() {
+        double[] diagonal = Symmetric.inverseDiagonal(Symmetric.factor(HILBERT));
+        assertThat(diagonal).containsExactly(new double[] {16, 1_200, 6_480, 2_800}, within(1e-8));
+    }
 }

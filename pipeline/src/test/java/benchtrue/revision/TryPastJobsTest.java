@@ -1,0 +1,230 @@
+package benchtrue.revision;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import benchtrue.ShopBuilder;
+import benchtrue.hours.JobLines;
+import benchtrue.hours.SplitHours;
+import benchtrue.reconcile.Ledger;
+import benchtrue.settings.Policy;
+import benchtrue.settings.Settings;
+import benchtrue.shop.Figures;
+import benchtrue.shop.LineState;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SplittableRandom;
+import java.util.function.Consumer;
+import org.junit.jupiter.api.Test;
+
+class TryPastJobsTest {
+    private static final LocalDate CUT_OFF = LocalDate.of(2026, 4, 1);
+    private static final int DAY_BEFORE = (int) CUT_OFF.toEpochDay() - 1;
+
+    /** Refrets at 1.3 hours and setups at 1.0 hours per quoted hour, one of each a week from January 2025 on. */
+    private static ShopBuilder shop() {
+        SplittableRandom random = new SplittableRandom(7);
+        ShopBuilder shop = new ShopBuilder().asOf("2026-10-31").book("2020-01-01");
+        shop.type("refret", 10).type("setup", 2);
+        for (int week = 0; week < 90; week++) {
+            String opened = LocalDate.of(2025, 1, 6).plusWeeks(week).toString();
+            shop.ticket("T%02d".formatted(week)).opened(opened);
+            double scatter = 0.8 + 0.4 * random.nextDouble();
+            shop.line("refret", 10).logged("ada", "1", rounded(13 * scatter));
+            shop.line("setup", 2).logged("ada", "2", rounded(2 * (1.8 - scatter)));
+        }
+        return shop;
+    }
+
+    private static double rounded(double hours) {
+        return StrictMath.rint(100 * hours) / 100;
+    }
+
+    private static JobLines jobs(ShopBuilder shop) {
+        return new SplitHours().split(shop.build(), Settings.DEFAULTS);
+    }
+
+    private static List<FactorsThen> factors(ShopBuilder shop, TryPastJobs.Known known) {
+        return new TryPastJobs(jobs(shop), Settings.DEFAULTS, known).factors(List.of(CUT_OFF));
+    }
+
+    /** A ticket of before the cut-off on which things are recorded later, and what else the future brings. */
+    private static ShopBuilder withoutFuture() {
+        ShopBuilder shop = shop();
+        shop.ticket("open-then").opened("2026-03-20").closed("2026-05-20").line("refret", 10);
+        shop.logged("ada", "1", 4);
+        return shop;
+    }
+
+    private static Map<String, Consumer<ShopBuilder>> futures() {
+        Map<String, Consumer<ShopBuilder>> futures = new LinkedHashMap<>();
+        futures.put("hours worked later", shop -> shop.loggedOn("2026-04-02", "ada", "1", 400));
+        futures.put(
+                "a later price book",
+                shop -> shop.book("2026-04-01").type("refret", 40).type("setup", 0.5));
+        futures.put(
+                "a line found later",
+                shop -> shop.line("refret", 1).foundOn("2026-04-03").loggedOn("2026-04-05", "ada", "2", 50));
+        futures.put("jobs of later", shop -> {
+            for (int i = 0; i < 30; i++) {
+                shop.ticket("later-" + i).opened("2026-04-01").line("setup", 2).logged("ada", "1", 23);
+            }
+        });
+        futures.put(
+                "a return of later",
+                shop -> shop.ticket("back")
+                        .opened("2026-05-01")
+                        .line("refret", 2)
+                        .putsRight("T10", "1", null)
+                        .logged("ada", "1", 90));
+        return futures;
+    }
+
+    private static boolean moves(Consumer<ShopBuilder> future, TryPastJobs.Known known) {
+        ShopBuilder planted = withoutFuture();
+        future.accept(planted);
+        double[][] without = all(factors(withoutFuture(), known).get(0));
+        double[][] with = all(factors(planted, known).get(0));
+        return !Arrays.deepEquals(without, with);
+    }
+
+    private static double[][] all(FactorsThen factors) {
+        List<double[]> all = new ArrayList<>();
+        for (PastMethod method : PastMethod.values()) {
+            all.add(factors.raw(method));
+            all.add(factors.railed(method));
+        }
+        return all.toArray(double[][]::new);
+    }
+
+    @Test
+    void nothingThatComesAfterTheCutOffMovesAFactor() {
+        futures()
+                .forEach((name, future) ->
+                        assertThat(moves(future, KnownThen::of)).as(name).isFalse());
+    }
+
+    @Test
+    void aFilterThatLetsTheFutureThroughIsCaught() {
+        TryPastJobs.Known everything = (ledger, from, day) -> ledger;
+        futures()
+                .forEach((name, future) ->
+                        assertThat(moves(future, everything)).as(name).isTrue());
+        TryPastJobs.Known entriesOfLater = (ledger, from, day) -> {
+            Ledger then = KnownThen.of(ledger, from, day);
+            Ledger late = KnownThen.of(ledger, from, day + 2);
+            return new Ledger(
+                    day,
+                    then.repairTypes(),
+                    then.technicians(),
+                    then.parts(),
+                    then.books(),
+                    late.tickets(),
+                    late.lines(),
+                    late.time(),
+                    then.partUses(),
+                    then.wages(),
+                    then.paidHours(),
+                    then.overheads(),
+                    late.waits(),
+                    then.missing());
+        };
+        assertThat(moves(futures().get("hours worked later"), entriesOfLater)).isTrue();
+    }
+
+    @Test
+    void aJobClosedLaterWasOpenThenWithItsHoursSoFar() {
+        ShopBuilder shop = withoutFuture();
+        shop.loggedOn("2026-04-02", "ada", "1", 9);
+        JobLines then = jobs(KnownThen.of(shop.build(), Integer.MIN_VALUE, DAY_BEFORE));
+        int last = then.size() - 1;
+        assertThat(then.state(last)).isEqualTo(LineState.OPEN);
+        assertThat(then.actualSeconds(last)).isEqualTo(4 * 3_600);
+        assertThat(then.ledger().tickets().size()).isEqualTo(66);
+    }
+
+    private static JobLines jobs(Ledger ledger) {
+        return new SplitHours().split(ledger, Settings.DEFAULTS);
+    }
+
+    @Test
+    void workOnALineThatWasNotQuotedYetIsUnquotedWorkOfItsType() {
+        ShopBuilder shop = shop();
+        shop.ticket("found").opened("2026-03-20").line("setup", 2).logged("ada", "1", 2);
+        shop.line("refret", 10).foundOn("2026-04-10").logged("ada", "2", 3);
+        JobLines then = jobs(KnownThen.of(shop.build(), Integer.MIN_VALUE, DAY_BEFORE));
+        assertThat(then.unquoted()).hasSize(1);
+        assertThat(then.unquoted().get(0).seconds()).isEqualTo(3 * 3_600);
+    }
+
+    @Test
+    void everyQuarterWithAYearOfHistoryIsACutOff() {
+        BackTest test = new TryPastJobs(jobs(shop()), Settings.DEFAULTS).test();
+        assertThat(test.cutOffs().stream().map(c -> LocalDate.ofEpochDay(c.day())))
+                .containsExactly(LocalDate.of(2026, 4, 1), LocalDate.of(2026, 7, 1));
+    }
+
+    @Test
+    void aBookThatIsThreeTenthsTooLowForRefretsIsBeatenByTheProposal() {
+        BackTest test = new TryPastJobs(jobs(shop()), Settings.DEFAULTS).test();
+        assertThat(test.used()).isEqualTo(PastMethod.PROPOSAL);
+        PastScore book = test.total(PastMethod.KEEP_THE_BOOK);
+        PastScore proposal = test.total(PastMethod.PROPOSAL);
+        assertThat(proposal.loss()).isLessThan(0.6 * book.loss());
+        assertThat(book.hoursBias()).isEqualTo(-0.2, within(0.03));
+        assertThat(proposal.jobs()).isEqualTo(book.jobs()).isEqualTo(2 * 25);
+        assertThat(test.sentence()).contains("Tried on 50 past jobs of 2 quarters", "the proposal came nearer");
+    }
+
+    @Test
+    void ticketsLoggedAsAWholeAreHeldAgainstTheirTotal() {
+        ShopBuilder shop = shop();
+        shop.ticket("whole")
+                .opened("2026-05-02")
+                .line("refret", 10)
+                .line("setup", 2)
+                .whole("ada", 17);
+        ScoredJobs scored = ScoredJobs.of(jobs(shop));
+        int day = ShopBuilder.day("2026-05-02");
+        List<ScoredJobs.Job> quoted = scored.quoted(day, day + 1);
+        assertThat(quoted).hasSize(1);
+        assertThat(quoted.get(0).lines()).hasSize(2);
+        double[] ones = {1, 1};
+        PastScore score = scored.score(quoted, ones, ones, 0.6);
+        assertThat(score.lines()).isEqualTo(2);
+        assertThat(score.loss()).isEqualTo(0.6 * 5, within(1e-9));
+        assertThat(score.hoursBias()).isEqualTo(12 / 17.0 - 1, within(1e-9));
+    }
+
+    @Test
+    void whereTheLevelJumpedTheMiddleJobMayWinAndTheProposalFallsBackUnlessToldNotTo() {
+        CutOff lost = cutOff(40, 50, 60, 30);
+        assertThat(BackTest.best(List.of(lost))).isEqualTo(PastMethod.UNPOOLED_MEDIAN);
+        assertThat(BackTest.best(List.of(cutOff(40, 39, 38, 41)))).isEqualTo(PastMethod.PLAIN_AVERAGE);
+        assertThat(BackTest.best(List.of(cutOff(30, 50, 60, 70)))).isEqualTo(PastMethod.PROPOSAL);
+        assertThat(BackTest.best(List.of())).isEqualTo(PastMethod.PROPOSAL);
+    }
+
+    private static CutOff cutOff(double proposal, double book, double average, double median) {
+        Map<PastMethod, PastScore> scores = new EnumMap<>(PastMethod.class);
+        scores.put(PastMethod.PROPOSAL, new PastScore(40, 40, 20, proposal, 1, 1));
+        scores.put(PastMethod.KEEP_THE_BOOK, new PastScore(40, 40, 20, book, 1, 1));
+        scores.put(PastMethod.PLAIN_AVERAGE, new PastScore(40, 40, 20, average, 1, 1));
+        scores.put(PastMethod.UNPOOLED_MEDIAN, new PastScore(40, 40, 20, median, 1, 1));
+        return new CutOff(DAY_BEFORE + 1, scores, Map.of(PastMethod.PROPOSAL, PastScore.NONE));
+    }
+
+    @Test
+    void theOwnersSettingKeepsTheProposalEvenWhereARivalDidBetter() {
+        Policy policy = new Policy(Policy.Rule.LARGER, 0.95, 0.25, 10_000, Policy.FallBack.NEVER);
+        assertThat(policy.fallBack()).isEqualTo(Policy.FallBack.NEVER);
+        BackTest test = TellPastJobs.tell(
+                List.of(cutOff(40, 50, 60, 30)), PastMethod.PROPOSAL, Settings.DEFAULTS, Figures.of("en", "EUR"));
+        assertThat(test.sentence()).contains("each repair's middle job came nearer to them than the proposal");
+    }
+}

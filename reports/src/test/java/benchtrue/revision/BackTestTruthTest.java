@@ -1,0 +1,125 @@
+package benchtrue.revision;
+
+import static benchtrue.revision.PastMethod.KEEP_THE_BOOK;
+import static benchtrue.revision.PastMethod.PLAIN_AVERAGE;
+import static benchtrue.revision.PastMethod.PROPOSAL;
+import static benchtrue.revision.PastMethod.UNPOOLED_MEDIAN;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import benchtrue.sample.Loads;
+import benchtrue.settings.Policy;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Proposals and rivals against the true hours of invented shops of 1,200 tickets; prints the table. The share of all seeds to run
+ * is the system property {@code truth.share}, 1 where it is not set.
+ */
+@Tag("proof")
+class BackTestTruthTest {
+    private static final int SHOPS =
+            (int) StrictMath.max(1, StrictMath.rint(50 * Double.parseDouble(System.getProperty("truth.share", "1"))));
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void theProposalBeatsSimplerRulesOnTheHoursThatJobsTrulyTook() {
+        List<PastTruth> shops = shops(Loads.SPREAD, Policy.Rule.LARGER);
+        System.out.printf(Locale.ROOT, "spread loads, %d shops of 1,200 tickets, larger of mean and 60 %%%n", SHOPS);
+        double book = row("keep-the-book", shops, KEEP_THE_BOOK);
+        double average = row("plain-average", shops, PLAIN_AVERAGE);
+        double median = row("unpooled-median", shops, UNPOOLED_MEDIAN);
+        double railed = mean(shops.stream()
+                .map(shop -> shop.railedBetter(PROPOSAL, PLAIN_AVERAGE))
+                .toList());
+        System.out.printf(
+                Locale.ROOT,
+                "railed proposal against plain average railed alike: %.2f %% less loss, better in %.0f %% of shops%n",
+                100 * railed,
+                100
+                        * won(shops.stream()
+                                .map(shop -> shop.railedBetter(PROPOSAL, PLAIN_AVERAGE))
+                                .toList()));
+        assertThat(book).isGreaterThanOrEqualTo(0.98);
+        assertThat(average).isGreaterThanOrEqualTo(0.90);
+        assertThat(median).isGreaterThanOrEqualTo(0.95);
+        assertThat(railed).isPositive();
+    }
+
+    /** Prints how the proposal did against a rival; returns in what share of the shops it truly did better. */
+    private static double row(String name, List<PastTruth> shops, PastMethod rival) {
+        List<Double> truly =
+                shops.stream().map(shop -> shop.better(PROPOSAL, rival)).toList();
+        List<Double> estimated =
+                shops.stream().map(shop -> shop.estimated(PROPOSAL, rival)).toList();
+        System.out.printf(
+                Locale.ROOT,
+                "%-16s true hours: %6.2f %% less loss, better in %3.0f %% of shops; from the records: %6.2f %% less, %3.0f %%%n",
+                name,
+                100 * mean(truly),
+                100 * won(truly),
+                100 * mean(estimated),
+                100 * won(estimated));
+        assertThat(StrictMath.signum(mean(estimated)))
+                .as("the back-test's own estimate against " + name)
+                .isEqualTo(StrictMath.signum(mean(truly)));
+        return won(truly);
+    }
+
+    @Test
+    void theShareThatFitsIsTheShareAskedFor() {
+        List<PastTruth> shops = shops(Loads.SPREAD, Policy.Rule.COVERAGE);
+        double coverage = mean(
+                shops.stream().map(shop -> shop.raw().get(PROPOSAL).coverage()).toList());
+        double bias = mean(
+                shops.stream().map(shop -> shop.raw().get(PROPOSAL).hoursBias()).toList());
+        System.out.printf(
+                Locale.ROOT,
+                "coverage policy at 60 %%, %d shops: %.1f %% of jobs truly fit, %.1f %% by the records; hours bias %.3f%n",
+                SHOPS,
+                100 * coverage,
+                100
+                        * mean(shops.stream()
+                                .map(shop -> shop.estimate().total(PROPOSAL).coverage())
+                                .toList()),
+                bias);
+        assertThat(coverage).isBetween(0.57, 0.63);
+    }
+
+    @Test
+    void whereEveryQuoteIsRightTheProposalDoesLittleHarm() {
+        List<PastTruth> shops = shops(Loads.EXACTLY_ONE, Policy.Rule.LARGER);
+        List<Double> better = shops.stream()
+                .map(shop -> shop.railedBetter(PROPOSAL, KEEP_THE_BOOK))
+                .toList();
+        System.out.printf(
+                Locale.ROOT,
+                "every load 1, %d shops: rounded proposal loses %.2f %% less than the book on average, %.2f %% in the worst shop%n",
+                SHOPS,
+                100 * mean(better),
+                100 * better.stream().min(Double::compare).orElseThrow());
+        assertThat(mean(better)).isGreaterThanOrEqualTo(-0.01);
+    }
+
+    private List<PastTruth> shops(Loads loads, Policy.Rule rule) {
+        List<PastTruth> shops = new ArrayList<>();
+        for (long seed = 1; seed <= SHOPS; seed++) {
+            shops.add(PastTruth.of(folder.resolve("shop-" + seed), seed, loads, rule));
+        }
+        return shops;
+    }
+
+    private static double mean(List<Double> values) {
+        return values.stream().mapToDouble(Double::doubleValue).average().orElseThrow();
+    }
+
+    private static double won(List<Double> values) {
+        return values.stream().filter(value -> value > 0).count() / (double) values.size();
+    }
+}

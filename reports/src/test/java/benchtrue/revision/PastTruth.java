@@ -1,0 +1,133 @@
+package benchtrue.revision;
+
+import benchtrue.hours.JobLines;
+import benchtrue.hours.SplitHours;
+import benchtrue.intake.ReadExports;
+import benchtrue.reconcile.Ledger;
+import benchtrue.reconcile.Reconcile;
+import benchtrue.sample.LineTruth;
+import benchtrue.sample.Loads;
+import benchtrue.sample.SampleOptions;
+import benchtrue.sample.Truth;
+import benchtrue.sample.WriteSample;
+import benchtrue.settings.Policy;
+import benchtrue.settings.Settings;
+import benchtrue.shop.Absent;
+import benchtrue.shop.Hours;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The back-test of one invented shop beside what is true: every method's quotes held against the hours that each line truly
+ * took, summed over the same cut-offs.
+ *
+ * @param raw by method, on true hours
+ * @param railed the same within the guard rails and rounded
+ * @param estimate what the back-test itself says from the shop's records
+ */
+record PastTruth(Map<PastMethod, PastScore> raw, Map<PastMethod, PastScore> railed, BackTest estimate) {
+    private static final int AS_OF = (int) LocalDate.of(2026, 10, 31).toEpochDay();
+
+    static PastTruth of(Path folder, long seed, Loads loads, Policy.Rule rule) {
+        try {
+            Truth truth = WriteSample.write(
+                    SampleOptions.standard(folder).withSeed(seed).with(loads));
+            Settings settings = settings(rule);
+            Ledger ledger = new Reconcile()
+                    .reconcile(new ReadExports().read(folder, settings), settings, AS_OF)
+                    .ledger();
+            return of(new SplitHours().split(ledger, settings), truth, settings);
+        } catch (IOException unwritable) {
+            throw new UncheckedIOException(unwritable);
+        }
+    }
+
+    private static PastTruth of(JobLines jobs, Truth truth, Settings settings) {
+        TryPastJobs tried = new TryPastJobs(jobs, settings);
+        List<LocalDate> days = tried.days();
+        List<FactorsThen> factors = tried.factors(days);
+        ScoredJobs scored = ScoredJobs.of(jobs);
+        List<ScoredJobs.Job> all = trueJobs(jobs, truth);
+        Map<PastMethod, PastScore> raw = new EnumMap<>(PastMethod.class);
+        Map<PastMethod, PastScore> railed = new EnumMap<>(PastMethod.class);
+        for (int i = 0; i < days.size(); i++) {
+            int from = (int) days.get(i).toEpochDay();
+            int before = (int) days.get(i).plusMonths(Quarters.MONTHS).toEpochDay();
+            List<ScoredJobs.Job> quoted = all.stream()
+                    .filter(job -> job.quotedOn() >= from && job.quotedOn() < before)
+                    .toList();
+            FactorsThen then = factors.get(i);
+            double[] bookThen =
+                    then.bookThenPer(jobs.ledger().books(), jobs.ledger().asOf());
+            double share = settings.policy().coverage();
+            for (PastMethod method : PastMethod.values()) {
+                raw.merge(method, scored.score(quoted, then.raw(method), bookThen, share), PastScore::plus);
+                railed.merge(method, scored.score(quoted, then.railed(method), bookThen, share), PastScore::plus);
+            }
+        }
+        return new PastTruth(raw, railed, tried.test(days, factors));
+    }
+
+    private static List<ScoredJobs.Job> trueJobs(JobLines jobs, Truth truth) {
+        Map<String, LineTruth> byKey = new HashMap<>();
+        truth.lines().forEach(line -> byKey.put(line.ticket() + '/' + line.line(), line));
+        List<ScoredJobs.Job> all = new ArrayList<>();
+        Ledger ledger = jobs.ledger();
+        for (int line = 0; line < jobs.size(); line++) {
+            int ticket = ledger.lines().ticket(line);
+            LineTruth known = byKey.get(
+                    ledger.tickets().ticket(ticket) + '/' + ledger.lines().line(line));
+            if (known != null && known.judged() && jobs.judged(line)) {
+                int quotedOn = Absent.firstOf(
+                        ledger.lines().quotedOn(line), ledger.tickets().opened(ticket));
+                all.add(new ScoredJobs.Job(quotedOn, new int[] {line}, Hours.of(known.workedSeconds())));
+            }
+        }
+        return all;
+    }
+
+    /** Returns how much less a method lost than another on true hours, as a share of the other's loss. */
+    double better(PastMethod method, PastMethod than) {
+        return 1 - raw.get(method).loss() / raw.get(than).loss();
+    }
+
+    /** Returns the same within the guard rails. */
+    double railedBetter(PastMethod method, PastMethod than) {
+        return 1 - railed.get(method).loss() / railed.get(than).loss();
+    }
+
+    /** Returns what the back-test itself estimates. */
+    double estimated(PastMethod method, PastMethod than) {
+        return 1 - estimate.total(method).loss() / estimate.total(than).loss();
+    }
+
+    static Settings settings(Policy.Rule rule) {
+        Settings d = Settings.DEFAULTS;
+        Policy policy = new Policy(
+                rule,
+                d.policy().coverage(),
+                d.policy().largestStep(),
+                d.policy().priceRounding());
+        return new Settings(
+                d.currency(),
+                d.zone(),
+                d.locale(),
+                d.shopRate(),
+                d.burden(),
+                d.tolerance(),
+                d.materiality(),
+                d.falseDiscovery(),
+                d.resamples(),
+                policy,
+                d.people(),
+                d.wallCopy(),
+                d.seed());
+    }
+}
