@@ -114,6 +114,7 @@ final class WhatChanged {
         long most = sum(under, RepairFinding::annualShortfallUpper);
         lines.add("Under-quoted repairs: " + figures.count(under.size())
                 + (under.isEmpty() ? "." : ", losing " + figures.moneyRange(least, most) + " a year together."));
+        lines.add(review.revision().backTest().sentence());
     }
 
     private static long sum(List<RepairFinding> repairs, ToLongFunction<RepairFinding> amount) {

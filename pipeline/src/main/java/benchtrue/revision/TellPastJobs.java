@@ -12,22 +12,22 @@ final class TellPastJobs {
     private final Settings settings;
     private final Figures figures;
 
-    private TellPastJobs(BackTest test, Settings settings, Figures figures) {
+    private TellPastJobs(BackTest test, Settings settings) {
         this.test = test;
         this.settings = settings;
-        this.figures = figures;
+        figures = settings.figures();
     }
 
-    static BackTest tell(List<CutOff> cutOffs, PastMethod used, Settings settings, Figures figures) {
+    static BackTest tell(List<CutOff> cutOffs, PastMethod used, Settings settings) {
         BackTest wordless = new BackTest(cutOffs, used, "");
-        return new BackTest(cutOffs, used, new TellPastJobs(wordless, settings, figures).sentence());
+        return new BackTest(cutOffs, used, new TellPastJobs(wordless, settings).sentence());
     }
 
     private String sentence() {
         PastScore proposal = test.total(PastMethod.PROPOSAL);
         PastScore book = test.total(PastMethod.KEEP_THE_BOOK);
-        String tried = "Tried on " + figures.count(proposal.jobs()) + " past jobs of "
-                + figures.count(test.cutOffs().size()) + (test.cutOffs().size() == 1 ? " quarter" : " quarters")
+        String tried = "Tried on " + figures.count(proposal.jobs(), "past job", "past jobs") + " of "
+                + figures.count(test.cutOffs().size(), "quarter", "quarters")
                 + ", each time with what was known before: " + figures.percent(proposal.coverage())
                 + " fitted the hours proposed and " + figures.percent(book.coverage()) + " the book";
         return tried + ", where you ask for "

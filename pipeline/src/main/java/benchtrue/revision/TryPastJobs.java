@@ -5,7 +5,6 @@ import benchtrue.reconcile.Ledger;
 import benchtrue.settings.Policy.FallBack;
 import benchtrue.settings.Settings;
 import benchtrue.shop.Absent;
-import benchtrue.shop.Figures;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -62,7 +61,7 @@ final class TryPastJobs {
         for (int i = 0; i < days.size(); i++) {
             cutOffs.add(score(days.get(i), factors.get(i), scored, used(cutOffs)));
         }
-        return TellPastJobs.tell(cutOffs, used(cutOffs), settings, Figures.of(settings.locale(), settings.currency()));
+        return TellPastJobs.tell(cutOffs, used(cutOffs), settings);
     }
 
     /** Returns the factors of each cut-off. */

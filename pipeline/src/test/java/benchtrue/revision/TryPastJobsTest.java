@@ -9,7 +9,6 @@ import benchtrue.hours.SplitHours;
 import benchtrue.reconcile.Ledger;
 import benchtrue.settings.Policy;
 import benchtrue.settings.Settings;
-import benchtrue.shop.Figures;
 import benchtrue.shop.LineState;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -223,8 +222,7 @@ class TryPastJobsTest {
     void theOwnersSettingKeepsTheProposalEvenWhereARivalDidBetter() {
         Policy policy = new Policy(Policy.Rule.LARGER, 0.95, 0.25, 10_000, Policy.FallBack.NEVER);
         assertThat(policy.fallBack()).isEqualTo(Policy.FallBack.NEVER);
-        BackTest test = TellPastJobs.tell(
-                List.of(cutOff(40, 50, 60, 30)), PastMethod.PROPOSAL, Settings.DEFAULTS, Figures.of("en", "EUR"));
+        BackTest test = TellPastJobs.tell(List.of(cutOff(40, 50, 60, 30)), PastMethod.PROPOSAL, Settings.DEFAULTS);
         assertThat(test.sentence()).contains("each repair's middle job came nearer to them than the proposal");
     }
 }
