@@ -10,9 +10,10 @@ import java.util.Optional;
 /**
  * What the shop's policy asks for, before any guard rail.
  *
- * <p>The mean is that of the model of hours, in agreement with the shop's total hours, times what putting right adds; the
- * quantile is that of the model's log-normal jobs about the usual one. Both lean on similar repairs where jobs are few. Where
- * there is no model, the type's own jobs stand in: their load factor, and the quantile of their ratios.
+ * <p>The mean is what all jobs of the type took together, those logged with their ticket as a whole included, as if similar
+ * repairs had lent {@value #LENT_JOBS} jobs at the mean of the model of hours; times what putting right adds. The quantile is
+ * that of log-normal jobs with that mean, putting right apart, and the model's spread. Where there is no model, the type's own
+ * jobs stand in: their load factor, and the quantile of their ratios.
  *
  * @param factor hours per hour of today's book; NaN without jobs
  * @param basis what it stands on, in words
@@ -21,13 +22,17 @@ import java.util.Optional;
  * @param spread of ln(hours) about it, NaN without one
  */
 record Target(double factor, String basis, double mean, double usual, double spread) {
+    private static final int LENT_JOBS = 8;
+
     static Target of(Taken taken, Optional<UsualJob> job, PastJobs past, Settings settings) {
         Policy policy = settings.policy();
         Figures figures = settings.figures();
-        Optional<UsualJob> known = job.filter(usual -> usual.jobs() > 0 && Double.isFinite(usual.mean()));
-        double mean = known.map(usual -> usual.mean() * taken.withRework()).orElse(taken.loadFactor());
-        double usual = known.map(UsualJob::typical).orElse(Double.NaN);
+        Optional<UsualJob> known =
+                job.filter(model -> taken.jobs() > 0 && Double.isFinite(model.mean() * model.spread()));
+        double once = known.map(model -> leaning(taken, model.mean())).orElse(Double.NaN);
+        double mean = known.isPresent() ? once * taken.withRework() : taken.loadFactor();
         double spread = known.map(UsualJob::spread).orElse(Double.NaN);
+        double usual = once * StrictMath.exp(-spread * spread / 2);
         double fit = known.isPresent()
                 ? usual * StrictMath.exp(Normal.quantile(policy.coverage()) * spread)
                 : past.quantile(taken.repairType(), policy.coverage());
@@ -38,6 +43,13 @@ record Target(double factor, String basis, double mean, double usual, double spr
                 mean,
                 usual,
                 spread);
+    }
+
+    /** Returns hours per quoted hour of jobs without putting right, leaning on the model's mean. */
+    private static double leaning(Taken taken, double modelled) {
+        double own = StrictMath.log(taken.loadFactor() / taken.withRework());
+        double log = (taken.jobs() * own + LENT_JOBS * StrictMath.log(modelled)) / (taken.jobs() + LENT_JOBS);
+        return StrictMath.exp(log);
     }
 
     /** Returns what a rival that did better on past jobs asks for instead; this where none did. */
