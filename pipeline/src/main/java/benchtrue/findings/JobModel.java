@@ -98,6 +98,11 @@ final class JobModel {
         return finishedOnly;
     }
 
+    /** Returns whether open jobs are counted; they are not where there is none, or too little to hold them against. */
+    boolean countsOpenJobs() {
+        return fit != finishedOnly;
+    }
+
     /** Returns how many finished jobs were so far off that they count less. */
     int downWeighted() {
         int count = 0;

@@ -12,6 +12,7 @@ import benchtrue.shop.QuotedLines;
 import benchtrue.shop.TimeEntries;
 import benchtrue.shop.Wait;
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * Open jobs: those whose hours so far say how long they take at least, and those that say nothing. A job counts where
@@ -41,6 +42,14 @@ record OpenJobs(int[] used, int[] leftOut) {
             (own && active ? used : leftOut).add(line);
         }
         return new OpenJobs(used.toArray(), leftOut.toArray());
+    }
+
+    /** Returns the same jobs where none of them counts, for want of finished ones to hold them against. */
+    OpenJobs noneUsed() {
+        int[] all = IntStream.concat(Arrays.stream(used), Arrays.stream(leftOut))
+                .sorted()
+                .toArray();
+        return new OpenJobs(new int[0], all);
     }
 
     private static boolean ordinary(JobLines jobs, int line) {

@@ -39,8 +39,9 @@ final class UsualJobs {
     static List<UsualJob> of(JobLines jobs, JobModel model, OpenJobs open) {
         UsualJobs usual = new UsualJobs(jobs, model);
         double calibration = usual.calibration();
-        int[] used = usual.byType(open.used());
-        int[] leftOut = usual.byType(open.leftOut());
+        OpenJobs counted = model.countsOpenJobs() ? open : open.noneUsed();
+        int[] used = usual.byType(counted.used());
+        int[] leftOut = usual.byType(counted.leftOut());
         List<UsualJob> rows = new ArrayList<>();
         for (int type = 0; type < used.length; type++) {
             rows.add(usual.row(type, calibration, used[type], leftOut[type]));

@@ -1,6 +1,7 @@
 package benchtrue.statistics;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * A linear model with an intercept, fixed columns and any number of crossed or nested random intercepts, fitted by restricted
@@ -122,7 +123,7 @@ public final class CrossedEffects {
         CrossedEffects fit = this;
         for (int step = 0; step < steps; step++) {
             double[] before = fit.residuals();
-            double scale = Mad.NORMAL * Mad.about(before, 0);
+            double scale = Mad.NORMAL * Mad.about(counted(before), 0);
             if (!(scale > 0)) {
                 break;
             }
@@ -136,6 +137,14 @@ public final class CrossedEffects {
             }
         }
         return fit;
+    }
+
+    /** Returns the values of the rows that have weight. */
+    private double[] counted(double[] values) {
+        return IntStream.range(0, values.length)
+                .filter(row -> weights[row] > 0)
+                .mapToDouble(row -> values[row])
+                .toArray();
     }
 
     /**

@@ -125,6 +125,9 @@ class JobModelTest {
         assertThat(Double.isNaN(findings.usualJobs().get(0).typical()))
                 .as("nothing is usual before a job is finished")
                 .isEqualTo(finished == 0);
+        UsualJob refret = findings.usualJobs().get(0);
+        assertThat(refret.openUsed()).as("finished jobs do not scatter").isZero();
+        assertThat(refret.openLeftOut()).isEqualTo(1);
     }
 
     /** Ten refrets of two quoted hours with three hours on them so far. */

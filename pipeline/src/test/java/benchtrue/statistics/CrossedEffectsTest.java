@@ -257,6 +257,12 @@ class CrossedEffectsTest {
         assertThat(weighted.criterion()).isCloseTo(cut.criterion(), within(1e-9));
         close("variance", weighted.variance(0), cut.variance(0));
         close("error", weighted.error(1), cut.error(1));
+        CrossedEffects robust = weighted.robust(Huber.K);
+        CrossedEffects robustCut = cut.robust(Huber.K);
+        for (int row = 0; row < 400; row++) {
+            assertThat(robust.weight(row)).isCloseTo(robustCut.weight(row), within(1e-5));
+        }
+        assertThat(robust.weight(400)).isZero();
     }
 
     /** Without a factor it is least squares. */

@@ -61,8 +61,7 @@ public final class WriteSample {
     }
 
     private static double wanted(SampleOptions options, int type) {
-        boolean higher = options.loads() == Loads.HALF_AT_ONE_AND_A_QUARTER && type % 2 == 1;
-        return higher ? 1.25 : 1;
+        return type % 2 == 1 ? options.loads().everyOther() : 1;
     }
 
     /** Hands every visit to the files and to the truth. */
