@@ -34,6 +34,7 @@ public final class FindVerdicts {
                 SumUnquotedWork.of(costs),
                 copied,
                 usual,
+                study.benchCurves(usual),
                 drift,
                 study.drivers(),
                 study.shortfalls(drift, repairs, totals, costs.shopRate()),

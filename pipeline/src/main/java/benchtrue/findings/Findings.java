@@ -10,6 +10,8 @@ import java.util.List;
  * @param unquotedWork work that tickets never quoted, the most money first
  * @param copiedQuotes repair types with totals that equal the quote, by code
  * @param usualJobs what one job of each repair type usually takes, by code
+ * @param benchCurves how many jobs are still on the bench after so many hours, of repair types with open jobs that count,
+ *     those that these change most first
  * @param drift which repairs get slower
  * @param drivers traits and what they add to a job, the most hours first; only where told apart
  * @param shortfalls where the money of each repair type with lines is lost, by code
@@ -22,6 +24,7 @@ public record Findings(
         List<UnquotedTotal> unquotedWork,
         List<CopiedQuotes> copiedQuotes,
         List<UsualJob> usualJobs,
+        List<BenchCurve> benchCurves,
         Drift drift,
         List<Driver> drivers,
         List<ShortfallParts> shortfalls,
@@ -33,6 +36,7 @@ public record Findings(
         unquotedWork = List.copyOf(unquotedWork);
         copiedQuotes = List.copyOf(copiedQuotes);
         usualJobs = List.copyOf(usualJobs);
+        benchCurves = List.copyOf(benchCurves);
         drivers = List.copyOf(drivers);
         shortfalls = List.copyOf(shortfalls);
         people = List.copyOf(people);
@@ -42,6 +46,7 @@ public record Findings(
     public Findings(List<RepairFinding> repairs) {
         this(
                 repairs,
+                List.of(),
                 List.of(),
                 List.of(),
                 List.of(),

@@ -27,6 +27,11 @@ final class StudyJobs {
         return UsualJobs.of(jobs, model, open);
     }
 
+    /** Returns how jobs of repair types with open ones leave the bench. */
+    List<BenchCurve> benchCurves(List<UsualJob> usual) {
+        return DrawBenchCurves.of(jobs, finished, open.used(), usual);
+    }
+
     /** Returns what got slower; the evidence on each repair type that surely did is replaced by that of its newest jobs. */
     Drift drift(CurrentLoads current, LoadEvidence[] evidence) {
         Drift drift = new WatchDrift(jobs, model, finished).watch();

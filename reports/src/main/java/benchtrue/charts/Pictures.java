@@ -25,6 +25,7 @@ public final class Pictures {
         pictures.add(new EveryRepair(subject).picture());
         new WhatMakesItLonger(subject).picture().ifPresent(pictures::add);
         new FoundPairs(subject).picture().ifPresent(pictures::add);
+        new StillOnTheBench(subject).picture().ifPresent(pictures::add);
         new BacklogByPromise(subject).picture().ifPresent(pictures::add);
         new WaitingByReason(subject).picture().ifPresent(pictures::add);
         new HoursByKind(subject).picture().ifPresent(pictures::add);

@@ -28,6 +28,7 @@ class GoldenPicturesTest {
                 Arguments.of("marks", marks()),
                 Arguments.of("bars", bars()),
                 Arguments.of("jobs", jobs()),
+                Arguments.of("curves", curves()),
                 Arguments.of("panels", panels()));
     }
 
@@ -73,6 +74,24 @@ class GoldenPicturesTest {
                 new JobChart.Line(
                         "proposed", new int[] {Integer.MIN_VALUE}, new double[] {10.25}, JobChart.Look.PROPOSED));
         return new JobChart(jobs, lines, List.of(new JobChart.Turn(19_600, "slower since")), 19_000, 20_000, FIGURES);
+    }
+
+    private static CurveChart curves() {
+        List<CurveChart.Line> lines = Arrays.stream(CurveChart.Look.values())
+                .map(look -> new CurveChart.Line(
+                        look.name(),
+                        IntStream.range(0, 10)
+                                .mapToObj(i -> new CurveChart.Point(
+                                        0.2 * i * (1 + 0.1 * look.ordinal()), 100 - 5.0 * i - 1.0 / 2 * i * i))
+                                .toList(),
+                        look))
+                .toList();
+        return new CurveChart(
+                lines,
+                List.of(new CurveChart.Point(0.5, 80), new CurveChart.Point(1.7, 30)),
+                "still there",
+                2,
+                FIGURES);
     }
 
     private static PanelChart panels() {
