@@ -41,8 +41,7 @@ final class CurveSheet {
         plot.setRangeGridlinesVisible(true);
         plot.setDomainGridlinesVisible(true);
         XYSeriesCollection open = new XYSeriesCollection(series("open", chart.open()));
-        open.setIntervalWidth(0);
-        MarkRenderer marks = new MarkRenderer();
+        MarkRenderer marks = new MarkRenderer(MarkRenderer.Says.ITS_PLACE);
         marks.next(Mark.UNSOLD);
         plot.setDataset(0, open);
         plot.setRenderer(0, marks);
