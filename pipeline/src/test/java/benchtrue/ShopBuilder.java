@@ -168,6 +168,22 @@ public final class ShopBuilder {
         return dates(tickets.get(ticket).opened(), tickets.get(ticket).closed(), TicketStatus.VOID);
     }
 
+    /** The bench work on the ticket named last is done; its owner has not come yet. */
+    public ShopBuilder finished(String date) {
+        return with(t -> new Ticket(
+                t.ticket(),
+                t.opened(),
+                t.promised(),
+                t.closed(),
+                day(date),
+                t.status(),
+                t.instrumentClass(),
+                t.builtYear(),
+                t.traits(),
+                t.quotedBy(),
+                t.reworkOf()));
+    }
+
     private ShopBuilder dates(int opened, int closed, TicketStatus status) {
         return with(t -> new Ticket(
                 t.ticket(),

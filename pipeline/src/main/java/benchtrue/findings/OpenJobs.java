@@ -20,7 +20,7 @@ import java.util.stream.IntStream;
  * whole stopped for reasons that have to do with its length, and would bend the factors upward.
  *
  * @param used rows of the open jobs that count, ascending
- * @param leftOut rows of the other open jobs of repair types in the book
+ * @param leftOut rows of the other open jobs of repair types in the book; those finished and not yet collected stand in neither
  */
 record OpenJobs(int[] used, int[] leftOut) {
     private static final int LATELY = 14;
@@ -32,7 +32,7 @@ record OpenJobs(int[] used, int[] leftOut) {
         Ints used = new Ints();
         Ints leftOut = new Ints();
         for (int line = 0; line < jobs.size(); line++) {
-            if (jobs.state(line) != LineState.OPEN || !ordinary(jobs, line)) {
+            if (jobs.state(line) != LineState.OPEN || !ordinary(jobs, line) || finished(jobs, line)) {
                 continue;
             }
             boolean own = jobs.evidence(line) == Evidence.LOGGED;
@@ -50,6 +50,12 @@ record OpenJobs(int[] used, int[] leftOut) {
                 .sorted()
                 .toArray();
         return new OpenJobs(new int[0], all);
+    }
+
+    /** An instrument that only waits for its owner is on the bench no more, and its hours are whole. */
+    private static boolean finished(JobLines jobs, int line) {
+        int finished = jobs.ledger().tickets().finished(jobs.ledger().lines().ticket(line));
+        return Absent.has(finished) && finished <= jobs.ledger().asOf();
     }
 
     private static boolean ordinary(JobLines jobs, int line) {

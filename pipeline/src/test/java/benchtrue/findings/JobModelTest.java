@@ -88,6 +88,18 @@ class JobModelTest {
     }
 
     @Test
+    void anInstrumentThatWaitsForItsOwnerIsOnTheBenchNoMore() {
+        ShopBuilder shop = shop();
+        shop.ticket("W").opened("2026-10-25").stillOpen().finished("2026-10-29");
+        shop.line("refret", 2).logged("Ada", "1", 3);
+        UsualJob refret = JudgedShop.find(shop).usualJobs().get(4);
+        assertThat(refret.openUsed() + refret.openLeftOut()).isZero();
+        assertThat(refret.typical()).isEqualTo(refret.withoutOpen());
+        shop.finished("2026-11-02");
+        assertThat(JudgedShop.find(shop).usualJobs().get(4).openUsed()).isEqualTo(1);
+    }
+
+    @Test
     void meansOfAllRepairsTogetherGiveTheShopsHours() {
         Findings findings = JudgedShop.find(shop());
         double actual = 0;
