@@ -3,7 +3,6 @@ package benchtrue.findings;
 import benchtrue.findings.Slowing.Standing;
 import benchtrue.hours.JobLines;
 import benchtrue.statistics.Jackknife;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -24,20 +23,22 @@ final class CurrentLoads {
 
     /** Returns the slowings with their load factor since; the evidence on each confirmed one is replaced. */
     List<Slowing> replace(List<Slowing> slowings, LoadEvidence[] evidence) {
-        List<Slowing> current = new ArrayList<>();
-        for (Slowing slowing : slowings) {
-            int type = slowing.repairType();
-            boolean judged = slowing.standing() == Standing.CONFIRMED && evidence[type].known();
-            Jackknife since = judged ? loads.jackknives(ticket -> opened(ticket) >= slowing.startDay())[type] : null;
-            if (since == null || since.groups() < FindVerdicts.ENOUGH_TICKETS || !(since.standardError() > 0)) {
-                current.add(slowing);
-                continue;
-            }
-            double before = loads.loads(ticket -> opened(ticket) < slowing.startDay())[type];
-            evidence[type] = loads.since(since, evidence[type]);
-            current.add(slowing.withLoadSince(lean(since, before)));
+        return slowings.parallelStream()
+                .map(slowing -> replace(slowing, evidence))
+                .toList();
+    }
+
+    /** A repair type has one slowing at most, so that each replaces its own evidence. */
+    private Slowing replace(Slowing slowing, LoadEvidence[] evidence) {
+        int type = slowing.repairType();
+        boolean judged = slowing.standing() == Standing.CONFIRMED && evidence[type].known();
+        Jackknife since = judged ? loads.jackknives(ticket -> opened(ticket) >= slowing.startDay())[type] : null;
+        if (since == null || since.groups() < FindVerdicts.ENOUGH_TICKETS || !(since.standardError() > 0)) {
+            return slowing;
         }
-        return current;
+        double before = loads.loads(ticket -> opened(ticket) < slowing.startDay())[type];
+        evidence[type] = loads.since(since, evidence[type]);
+        return slowing.withLoadSince(lean(since, before));
     }
 
     private int opened(int ticket) {

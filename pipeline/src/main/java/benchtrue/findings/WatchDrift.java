@@ -1,12 +1,14 @@
 package benchtrue.findings;
 
 import benchtrue.hours.JobLines;
+import benchtrue.shop.Ints;
 import benchtrue.shop.Tickets;
 import benchtrue.statistics.Normal;
-import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Arrays;
 import java.util.List;
-import java.util.stream.IntStream;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Watches every repair type for slower work, with limits wide enough for all of them together. */
 final class WatchDrift {
@@ -35,14 +37,20 @@ final class WatchDrift {
     /** Returns the charts, one a repair type with jobs, and what they show. */
     Drift watch() {
         double sigmas = sigmas();
-        List<DriftChart> charts = new ArrayList<>();
-        List<Slowing> slowings = new ArrayList<>();
-        for (DriftJobs ofType : byType()) {
-            WatchSlowing watch = new WatchSlowing(ofType, sigmas);
-            charts.add(watch.chart());
-            watch.newest().ifPresent(slowings::add);
-        }
-        return new Drift(charts, slowings, jobsAYear() * Normal.upperTail(sigmas));
+        List<Watched> watched = byType().parallelStream()
+                .map(lines -> watched(lines.toArray(), sigmas))
+                .toList();
+        return new Drift(
+                watched.stream().map(Watched::chart).toList(),
+                watched.stream().flatMap(type -> type.newest().stream()).toList(),
+                jobsAYear() * Normal.upperTail(sigmas));
+    }
+
+    private record Watched(DriftChart chart, Optional<Slowing> newest) {}
+
+    private Watched watched(int[] lines, double sigmas) {
+        WatchSlowing watch = new WatchSlowing(inOrder(lines), sigmas);
+        return new Watched(watch.chart(), watch.newest());
     }
 
     /**
@@ -68,30 +76,33 @@ final class WatchDrift {
         return own.length == 0 ? 0 : own.length * (double) YEAR / StrictMath.max(YEAR, newest - oldest + 1);
     }
 
-    private List<DriftJobs> byType() {
-        int types = jobs.ledger().repairTypes().size();
-        List<List<Integer>> lines = new ArrayList<>();
-        IntStream.range(0, types).forEach(type -> lines.add(new ArrayList<>()));
+    /** Returns the rows of each repair type with jobs. */
+    private List<Ints> byType() {
+        Ints[] lines = new Ints[jobs.ledger().repairTypes().size()];
         for (int line : own) {
-            lines.get(jobs.ledger().lines().repairType(line)).add(line);
+            int type = jobs.ledger().lines().repairType(line);
+            lines[type] = lines[type] == null ? new Ints() : lines[type];
+            lines[type].add(line);
         }
-        List<DriftJobs> result = new ArrayList<>();
-        for (int type = 0; type < types; type++) {
-            if (!lines.get(type).isEmpty()) {
-                result.add(inOrder(type, lines.get(type)));
-            }
-        }
-        return result;
+        return Stream.of(lines).filter(Objects::nonNull).toList();
     }
 
-    private DriftJobs inOrder(int type, List<Integer> rows) {
-        rows.sort(Comparator.comparingInt(this::opened).thenComparingInt(Integer::intValue));
-        int[] lines = rows.stream().mapToInt(Integer::intValue).toArray();
-        int[] days = rows.stream().mapToInt(this::opened).toArray();
-        double[] residuals = rows.stream()
-                .mapToDouble(line -> JobRows.logRatio(jobs, line) - model.expected(line))
-                .toArray();
-        return new DriftJobs(type, lines, days, residuals);
+    /** Puts the rows of one repair type in opening order, then their own. */
+    private DriftJobs inOrder(int[] rows) {
+        long[] order = new long[rows.length];
+        for (int i = 0; i < rows.length; i++) {
+            order[i] = ((long) opened(rows[i]) << Integer.SIZE) + rows[i];
+        }
+        Arrays.sort(order);
+        int[] lines = new int[rows.length];
+        int[] days = new int[rows.length];
+        double[] residuals = new double[rows.length];
+        for (int i = 0; i < order.length; i++) {
+            lines[i] = (int) order[i];
+            days[i] = opened(lines[i]);
+            residuals[i] = JobRows.logRatio(jobs, lines[i]) - model.expected(lines[i]);
+        }
+        return new DriftJobs(jobs.ledger().lines().repairType(rows[0]), lines, days, residuals);
     }
 
     private int opened(int line) {

@@ -51,7 +51,7 @@ final class WeighLoads {
     LoadEvidence[] weigh(boolean[] enough) {
         TicketGroups groups = new TicketGroups(jobs, MOST_GROUPS, ticket -> true);
         UnaryOperator<double[]> loads = model.firstOrder(groups.ofTickets(), groups.all());
-        Jackknife[] jackknives = jackknives(groups, leavingOut(groups));
+        Jackknife[] jackknives = jackknives(groups, isLarge() ? loads : refitted(groups));
         long seed = Seed.of(settings.seed(), "load-factor", "");
         double[][] replicates = new Resampling(GroupWeights.POISSON, seed, settings.resamples(), groups.size())
                 .replicates(drawn -> loads.apply(groups.weights(drawn)));
@@ -88,9 +88,15 @@ final class WeighLoads {
 
     /** To first order a group left out moves the split a little less than it does, which shows where tickets are few. */
     private UnaryOperator<double[]> leavingOut(TicketGroups groups) {
-        return model.tickets() > MOST_REFITTED
-                ? model.firstOrder(groups.ofTickets(), groups.all())
-                : weights -> model.loads(groups.toTickets(weights));
+        return isLarge() ? model.firstOrder(groups.ofTickets(), groups.all()) : refitted(groups);
+    }
+
+    private boolean isLarge() {
+        return model.tickets() > MOST_REFITTED;
+    }
+
+    private UnaryOperator<double[]> refitted(TicketGroups groups) {
+        return weights -> model.loads(groups.toTickets(weights));
     }
 
     private Jackknife[] jackknives(TicketGroups groups, UnaryOperator<double[]> loads) {

@@ -43,12 +43,16 @@ final class FirstOrderGroups implements UnaryOperator<double[]> {
     private double[] sum(double[] weights, double less, double[][] rows) {
         double[] sum = new double[types];
         for (int group = 0; group < rows.length; group++) {
-            double weight = weights[group] - less;
-            double[] row = rows[group];
-            for (int type = 0; type < types && weight != 0; type++) {
-                sum[type] += weight * row[type];
+            if (weights[group] != less) {
+                add(weights[group] - less, rows[group], sum);
             }
         }
         return sum;
+    }
+
+    private static void add(double weight, double[] row, double[] sum) {
+        for (int type = 0; type < sum.length; type++) {
+            sum[type] += weight * row[type];
+        }
     }
 }

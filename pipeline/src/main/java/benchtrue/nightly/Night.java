@@ -72,14 +72,18 @@ public final class Night {
     private Published stages(Path shop, Settings settings, int asOf, Publish publish) {
         Stages stages = new Stages(STAGES, noted(asOf, publish), clock);
         List<String> notes = new ArrayList<>(publish.clear());
-        Exports exports = stages.run("Reading the exports", () -> new ReadExports().read(shop, settings));
-        Reconciled rows =
-                stages.run("Bringing the rows together", () -> new Reconcile().reconcile(exports, settings, asOf));
+        Reconciled rows = rows(shop, settings, asOf, stages);
         Review review = review(shop, rows, settings, stages);
         Inputs inputs = Inputs.of(shop, rows.files());
         Path folder = stages.run("Writing the results", () -> publish.publish(review, inputs, reports(rows)));
         notes.addAll(publish.clear(settings.keepResults(), asOf));
         return new Published(review, folder, notes, stages.took());
+    }
+
+    /** In a method of its own, so that what was read is forgotten once the ledger is there. */
+    private static Reconciled rows(Path shop, Settings settings, int asOf, Stages stages) {
+        Exports exports = stages.run("Reading the exports", () -> new ReadExports().read(shop, settings));
+        return stages.run("Bringing the rows together", () -> new Reconcile().reconcile(exports, settings, asOf));
     }
 
     private Progress noted(int asOf, Publish publish) {

@@ -27,6 +27,7 @@ public final class CrossedEffects {
     private final Uncertainty uncertainty;
     private final double[] fixed;
     private final double[][] effects;
+    private double[] residuals;
 
     private CrossedEffects(double[] y, double[][] columns, double[] weights, Henderson equations, double variance) {
         this.y = y;
@@ -261,18 +262,25 @@ public final class CrossedEffects {
 
     /** Returns y minus its expectation given all effects, one a row. */
     public double[] residuals() {
-        double[] residuals = y.clone();
+        return residuals == null ? reckonResiduals() : residuals.clone();
+    }
+
+    /** Kept, since a robust fit asks for them before and after each step. */
+    private double[] reckonResiduals() {
+        MixedRows rows = equations.rows;
+        double[] reckoned = y.clone();
         for (int i = 0; i < y.length; i++) {
-            residuals[i] -= fixed[0];
-            for (int j = 0; j < columns.length; j++) {
-                residuals[i] -= fixed[j + 1] * columns[j][i];
+            reckoned[i] -= fixed[0];
+            for (int at = rows.nonzeros.from[i]; at < rows.nonzeros.from[i + 1]; at++) {
+                reckoned[i] -= fixed[rows.nonzeros.column[at] + 1] * rows.nonzeros.value[at];
             }
             for (int f = 0; f < effects.length; f++) {
-                int level = equations.rows.factors[f].level()[i];
-                residuals[i] -= level < 0 ? 0 : effects[f][level];
+                int level = rows.factors[f].level()[i];
+                reckoned[i] -= level < 0 ? 0 : effects[f][level];
             }
         }
-        return residuals;
+        residuals = reckoned;
+        return reckoned.clone();
     }
 
     /** Returns a row's weight: as given, times its Huber weight in a robust fit. */

@@ -29,6 +29,8 @@ final class MixedRows {
     final double[] shift;
 
     final double[] weights;
+    /** What stands in the columns as they were given. */
+    final Nonzeros nonzeros;
     /** Places that the last row read touches, ascending, with its values there. */
     final int[] places;
 
@@ -36,7 +38,6 @@ final class MixedRows {
 
     private final double[] y;
     private final double[][] columns;
-    private final Nonzeros nonzeros;
     /** Columns that are read centred, ascending. */
     private final int[] centred;
 
