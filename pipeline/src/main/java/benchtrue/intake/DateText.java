@@ -60,12 +60,12 @@ final class DateText {
     }
 
     /** Returns the date as 2026-03-09, or the text as it stands where it is no date; the order is asked only where it matters. */
-    static String canonical(String text, Supplier<DateOrder> order) {
-        return read(text.strip(), order).map(LocalDate::toString).orElse(text);
+    static String canonical(String text, Supplier<DateOrder> order, DateSystem serials) {
+        return read(text.strip(), order, serials).map(LocalDate::toString).orElse(text);
     }
 
     /** Returns the date that a text says in a given order. */
-    static Optional<LocalDate> read(String text, Supplier<DateOrder> order) {
+    static Optional<LocalDate> read(String text, Supplier<DateOrder> order, DateSystem serials) {
         Matcher found = FIGURES.matcher(text);
         if (found.matches()) {
             return figures(found, order);
@@ -83,9 +83,10 @@ final class DateText {
             return day(number(found.group(1)), number(found.group(2)), number(found.group(3)));
         }
         found = SERIAL.matcher(text);
-        boolean isSerial =
-                found.matches() && number(found.group(1)) >= FIRST_SERIAL && number(found.group(1)) <= LAST_SERIAL;
-        return isSerial ? Optional.of(SerialDate.of1900(number(found.group(1)))) : Optional.empty();
+        boolean isSerial = found.matches()
+                && number(found.group(1)) >= FIRST_SERIAL
+                && number(found.group(1)) <= LAST_SERIAL;
+        return isSerial ? Optional.of(SerialDate.of(number(found.group(1)), serials)) : Optional.empty();
     }
 
     private static Optional<LocalDate> figures(Matcher found, Supplier<DateOrder> order) {
@@ -107,10 +108,9 @@ final class DateText {
         return switch (order.get()) {
             case DAY_MONTH_YEAR -> day(third, second, first);
             case MONTH_DAY_YEAR -> day(third, first, second);
-            case YEAR_MONTH_DAY ->
-                found.group(4).length() == 4
-                        ? Optional.empty()
-                        : day(fullYear(found.group(1)), second, number(found.group(4)));
+            case YEAR_MONTH_DAY -> found.group(4).length() == 4
+                    ? Optional.empty()
+                    : day(fullYear(found.group(1)), second, number(found.group(4)));
         };
     }
 

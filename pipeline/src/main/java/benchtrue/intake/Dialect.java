@@ -22,7 +22,8 @@ interface Dialect {
                         return DecimalSign.POINT;
                     }
                     throw new LookAgain();
-                });
+                },
+                DateSystem.FROM_1900);
 
         @Override
         public Records open(InputStream bytes, String file) throws IOException {

@@ -2,6 +2,7 @@ package benchtrue.intake;
 
 import benchtrue.settings.FileRule;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -17,5 +18,10 @@ record ExportFile(Path path, String name, Table table, int day, Mapping mapping)
     /** Returns what the settings say of the file. */
     Optional<FileRule> rule() {
         return mapping.rule();
+    }
+
+    /** Returns whether the file is a workbook by its name. */
+    boolean isSheet() {
+        return name.toLowerCase(Locale.ROOT).endsWith(".xlsx");
     }
 }

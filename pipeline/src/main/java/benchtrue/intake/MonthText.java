@@ -14,7 +14,7 @@ final class MonthText {
     private MonthText() {}
 
     /** Returns the month as 2026-03, or the text as it stands where it is none. */
-    static String canonical(String text, Supplier<DateOrder> order) {
+    static String canonical(String text, Supplier<DateOrder> order, DateSystem serials) {
         String plain = text.strip();
         Matcher found = YEAR_FIRST.matcher(plain);
         if (found.matches() && !(plain.length() == 5 && plain.indexOf('-') < 0)) {
@@ -28,7 +28,7 @@ final class MonthText {
         if (found.matches() && DateText.month(found.group(1)) > 0) {
             return DateText.fullYear(found.group(2)) + "-" + two(String.valueOf(DateText.month(found.group(1))));
         }
-        return DateText.read(plain, order)
+        return DateText.read(plain, order, serials)
                 .map(day -> day.toString().substring(0, 7))
                 .orElse(text);
     }

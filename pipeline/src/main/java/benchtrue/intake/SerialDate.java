@@ -15,6 +15,11 @@ final class SerialDate {
 
     private SerialDate() {}
 
+    /** Returns the day of a serial; not for {@link #NO_SUCH_DAY} of the 1900 system. */
+    static LocalDate of(int serial, DateSystem system) {
+        return system == DateSystem.FROM_1904 ? of1904(serial) : of1900(serial);
+    }
+
     /** Returns the day of a serial of the 1900 system; not for {@link #NO_SUCH_DAY}. */
     static LocalDate of1900(int serial) {
         return BEFORE_1900.plusDays(serial < NO_SUCH_DAY ? serial + 1L : serial);

@@ -17,21 +17,21 @@ import java.util.Optional;
 /** The dialect of one file, told from all of it and from the settings. */
 final class StudiedFile implements Dialect {
     private final ExportFile file;
-    private final TextFile text;
+    private final Source source;
     private final Evidence evidence;
     private final CellFormat cells;
 
-    StudiedFile(ExportFile file, TextFile text, Evidence evidence) {
+    StudiedFile(ExportFile file, Source source, Evidence evidence) {
         this.file = file;
-        this.text = text;
+        this.source = source;
         this.evidence = evidence;
-        cells = new WrittenCells(this::dates, this::decimals);
+        cells = new WrittenCells(this::dates, this::decimals, source.serials());
     }
 
     @Override
     public Records open(InputStream bytes, String name) throws IOException {
         return new TrimmedRecords(
-                text.open(bytes, name), evidence != null && evidence.hasSurplusCell() ? 1 : 0, totalsLine());
+                source.open(bytes, name), evidence != null && evidence.hasSurplusCell() ? 1 : 0, totalsLine());
     }
 
     @Override
@@ -44,9 +44,7 @@ final class StudiedFile implements Dialect {
         if (evidence == null || said.filter(TotalsRow.ABSENT::equals).isPresent()) {
             return -1;
         }
-        return said.isPresent()
-                ? evidence.totals().lastLine()
-                : evidence.totals().line();
+        return said.isPresent() ? evidence.totals().lastLine() : evidence.totals().line();
     }
 
     private DateOrder dates() {
@@ -60,26 +58,20 @@ final class StudiedFile implements Dialect {
 
     private DecimalSign decimals(NumberText.Sign sign) {
         Optional<DecimalSign> said = file.rule().flatMap(FileRule::decimal);
-        DecimalSign told = said.orElse(evidence.decimals());
-        if (told != null) {
-            return told;
-        }
-        boolean open = sign == NumberText.Sign.OPEN_COMMA
-                || sign == NumberText.Sign.OPEN_POINT && text.layout().delimiter() != ',';
-        if (open) {
+        DecimalSign told = said.orElse(source.decimals(sign, evidence));
+        if (told == null) {
             throw openNumbers();
         }
-        return Evidence.asItTells(sign);
+        return told;
     }
 
     private Refusal openDates() {
         Evidence.Place open = evidence.openDate();
         if (open == null) {
-            return refused(
-                    "found some dates that can only have the day first and some that can only have the month first");
+            return refused("found some dates that can only have the day first and some that can only have the month first");
         }
-        String day = DateText.canonical(open.text(), () -> DateOrder.DAY_MONTH_YEAR);
-        String month = DateText.canonical(open.text(), () -> DateOrder.MONTH_DAY_YEAR);
+        String day = DateText.canonical(open.text(), () -> DateOrder.DAY_MONTH_YEAR, source.serials());
+        String month = DateText.canonical(open.text(), () -> DateOrder.MONTH_DAY_YEAR, source.serials());
         return refused(", line " + open.line() + ", column " + open.column() + ": found \"" + Problem.shown(open.text())
                 + "\", which is " + day + " if the day stands first and " + month + " if the month does; "
                 + (evidence.count(DateOrder.DAY_MONTH_YEAR) == 0
@@ -111,9 +103,7 @@ final class StudiedFile implements Dialect {
     @Override
     public List<String> told() {
         List<String> told = new ArrayList<>();
-        told.add("encoding " + text.encoding().charset().name() + " ("
-                + text.encoding().reason() + ")");
-        told.addAll(text.layout().reasons());
+        told.addAll(source.reasons());
         if (evidence != null) {
             tellRows(told);
         }
@@ -126,25 +116,17 @@ final class StudiedFile implements Dialect {
         }
         DateOrder order = file.rule().flatMap(FileRule::dates).orElse(evidence.dates());
         if (order != null) {
-            told.add("dates " + Words.of(order) + " ("
-                    + why(
-                            file.rule().flatMap(FileRule::dates).isPresent(),
-                            evidence.count(order) + " dates can only be that")
-                    + ")");
+            told.add("dates " + Words.of(order) + " (" + why(file.rule().flatMap(FileRule::dates).isPresent(),
+                    evidence.count(order) + " dates can only be that") + ")");
         }
         DecimalSign sign = file.rule().flatMap(FileRule::decimal).orElse(evidence.decimals());
         if (sign != null) {
-            told.add("decimal " + Words.of(sign) + " ("
-                    + why(
-                            file.rule().flatMap(FileRule::decimal).isPresent(),
-                            evidence.count(sign) + " numbers can only have that")
-                    + ")");
+            told.add("decimal " + Words.of(sign) + " (" + why(file.rule().flatMap(FileRule::decimal).isPresent(),
+                    evidence.count(sign) + " numbers can only have that") + ")");
         }
         if (totalsLine() > 0) {
             told.add("a totals row on line " + totalsLine() + " ("
-                    + why(
-                            file.rule().flatMap(FileRule::totalsRow).isPresent(),
-                            evidence.totals().reason()) + ")");
+                    + why(file.rule().flatMap(FileRule::totalsRow).isPresent(), evidence.totals().reason()) + ")");
         }
     }
 
@@ -154,12 +136,14 @@ final class StudiedFile implements Dialect {
 
     @Override
     public List<Notice> notices() {
-        return totalsLine() < 0
-                ? List.of()
-                : List.of(new Notice(
-                        "totals-row",
-                        "A totals row at the end of a file was read past: it repeats what stands above it.",
-                        1,
-                        List.of(file.name() + " line " + totalsLine())));
+        List<Notice> notices = new ArrayList<>(source.notices());
+        if (totalsLine() > 0) {
+            notices.add(new Notice(
+                    "totals-row",
+                    "A totals row at the end of a file was read past: it repeats what stands above it.",
+                    1,
+                    List.of(file.name() + " line " + totalsLine())));
+        }
+        return notices;
     }
 }

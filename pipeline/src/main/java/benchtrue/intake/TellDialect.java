@@ -16,7 +16,7 @@ final class TellDialect {
     /** Returns the dialect that a file's beginning and end show. */
     static Dialect of(ExportFile file) {
         try {
-            return FirstLook.isPlain(file) ? Dialect.PLAIN : whole(file);
+            return !file.isSheet() && FirstLook.isPlain(file) ? Dialect.PLAIN : whole(file);
         } catch (IOException failed) {
             throw unread(file, failed);
         }
@@ -51,17 +51,21 @@ final class TellDialect {
     }
 
     private static Dialect whole(ExportFile file) throws IOException {
+        Source source = file.isSheet() ? SheetSource.of(file) : text(file);
+        try (DigestedFile bytes = new DigestedFile(file.path(), file.name());
+                Records records = source.open(bytes, file.name())) {
+            return new StudiedFile(file, source, evidence(file, records));
+        }
+    }
+
+    private static TextFile text(ExportFile file) throws IOException {
         byte[] beginning = FirstLook.beginning(file.path());
         KnownKinds.requireTable(beginning, 0, beginning.length, file.name());
         Encoding encoding = Encoding.of(file.path(), file.rule().flatMap(FileRule::encoding));
         ColumnNames names = new ColumnNames(file.table(), file.mapping());
-        Layout layout = TellLayout.of(lines(beginning, encoding, Files.size(file.path())), file.rule(), names::count);
-        TextFile text = new TextFile(encoding, layout);
-        try (DigestedFile bytes = new DigestedFile(file.path(), file.name());
-                Records records = text.open(bytes, file.name())) {
-            Evidence evidence = evidence(file, records);
-            return evidence == null ? new StudiedFile(file, text, null) : new StudiedFile(file, text, evidence);
-        }
+        Layout layout = TellLayout.of(
+                lines(beginning, encoding, Files.size(file.path())), file.rule(), names::count);
+        return new TextFile(encoding, layout);
     }
 
     /** Returns what all rows tell, or null for a file without a header. */

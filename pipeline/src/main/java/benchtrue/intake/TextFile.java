@@ -1,9 +1,12 @@
 package benchtrue.intake;
 
+import benchtrue.settings.DecimalSign;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PushbackInputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * Opens a text file of any encoding and layout.
@@ -11,13 +14,33 @@ import java.nio.charset.StandardCharsets;
  * @param encoding of its letters
  * @param layout of its cells
  */
-record TextFile(Encoding encoding, Layout layout) {
-    Records open(InputStream bytes, String file) throws IOException {
+record TextFile(Encoding encoding, Layout layout) implements Source {
+    @Override
+    public Records open(InputStream bytes, String file) throws IOException {
         bytes.skipNBytes(encoding.mark());
         InputStream text = encoding.charset().equals(StandardCharsets.UTF_8)
                 ? bytes
                 : new Utf8Stream(bytes, encoding.charset(), file);
         return new CsvRecords(behindPreamble(text), file, layout.delimiter(), layout.quote(), layout.headerLine());
+    }
+
+    /** In the data contract's own layout a point stands before decimals; elsewhere three figures behind it may be a thousand. */
+    @Override
+    public DecimalSign decimals(NumberText.Sign sign, Evidence evidence) {
+        if (evidence.decimals() != null) {
+            return evidence.decimals();
+        }
+        boolean open = sign == NumberText.Sign.OPEN_COMMA
+                || sign == NumberText.Sign.OPEN_POINT && layout.delimiter() != ',';
+        return open ? null : Evidence.asItTells(sign);
+    }
+
+    @Override
+    public List<String> reasons() {
+        List<String> reasons = new ArrayList<>();
+        reasons.add("encoding " + encoding.charset().name() + " (" + encoding.reason() + ")");
+        reasons.addAll(layout.reasons());
+        return reasons;
     }
 
     private InputStream behindPreamble(InputStream text) throws IOException {
