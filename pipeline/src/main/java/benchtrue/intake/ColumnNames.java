@@ -40,6 +40,21 @@ final class ColumnNames {
                 .allMatch(column -> found.contains(column) || constants.contains(column));
     }
 
+    /** Returns whether cells have something in every place where a header has a column that a row needs: a row, not a title. */
+    boolean isRow(List<String> cells, List<String> header) {
+        int filled = 0;
+        for (int cell = 0; cell < header.size(); cell++) {
+            Column column = column(header.get(cell));
+            if (column != null && column.cell().need() == Need.REQUIRED) {
+                if (cell >= cells.size() || cells.get(cell).isBlank()) {
+                    return false;
+                }
+                filled++;
+            }
+        }
+        return filled > 1;
+    }
+
     private Set<Column> columns(List<String> names) {
         Set<Column> found = new HashSet<>();
         names.forEach(name -> found.add(column(name)));

@@ -10,7 +10,9 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -67,12 +69,14 @@ record SheetSource(
             throws IOException {
         int said = file.rule().map(rule -> rule.headerLine().orElse(0)).orElse(0);
         try (SheetRecords records = workbook.records(workbook.sheets().get(sheet))) {
-            return best(records, sheet, said, names);
+            return best(records, sheet, said, names, file);
         }
     }
 
-    private static Candidate best(SheetRecords records, int sheet, int said, ColumnNames names) throws IOException {
-        Candidate best = new Candidate(sheet, Math.max(1, said), -1);
+    private static Candidate best(
+            SheetRecords records, int sheet, int said, ColumnNames names, ExportFile file) throws IOException {
+        Map<Integer, List<String>> above = new LinkedHashMap<>();
+        Candidate best = new Candidate(sheet, Math.max(1, said), 0);
         for (int rows = 0; rows < MOST_TITLE_ROWS && records.next(); rows++) {
             List<String> cells = cells(records);
             records.forgetWidth();
@@ -81,8 +85,14 @@ record SheetSource(
                 best = new Candidate(sheet, records.line(), columns);
             }
             if (columns == Integer.MAX_VALUE && (said == 0 || said == records.line())) {
+                above.forEach((row, found) -> {
+                    if (said == 0 && names.isRow(found, cells)) {
+                        throw TellDialect.rowAbove(file, "row " + row, "row " + records.line());
+                    }
+                });
                 return best;
             }
+            above.put(records.line(), cells);
         }
         return best;
     }

@@ -117,12 +117,12 @@ final class StudiedFile implements Dialect {
         DateOrder order = file.rule().flatMap(FileRule::dates).orElse(evidence.dates());
         if (order != null) {
             told.add("dates " + Words.of(order) + " (" + why(file.rule().flatMap(FileRule::dates).isPresent(),
-                    evidence.count(order) + " dates can only be that") + ")");
+                    evidence.count(order) + " of its dates can be read in no other") + ")");
         }
         DecimalSign sign = file.rule().flatMap(FileRule::decimal).orElse(evidence.decimals());
         if (sign != null) {
             told.add("decimal " + Words.of(sign) + " (" + why(file.rule().flatMap(FileRule::decimal).isPresent(),
-                    evidence.count(sign) + " numbers can only have that") + ")");
+                    evidence.count(sign) + " of its numbers can be read with no other") + ")");
         }
         if (totalsLine() > 0) {
             told.add("a totals row on line " + totalsLine() + " ("

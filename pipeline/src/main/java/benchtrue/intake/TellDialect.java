@@ -63,9 +63,36 @@ final class TellDialect {
         KnownKinds.requireTable(beginning, 0, beginning.length, file.name());
         Encoding encoding = Encoding.of(file.path(), file.rule().flatMap(FileRule::encoding));
         ColumnNames names = new ColumnNames(file.table(), file.mapping());
-        Layout layout = TellLayout.of(
-                lines(beginning, encoding, Files.size(file.path())), file.rule(), names::count);
+        List<String> lines = lines(beginning, encoding, Files.size(file.path()));
+        Layout layout = TellLayout.of(lines, file.rule(), names::count);
+        if (file.rule().isEmpty() || file.rule().get().headerLine().isEmpty()) {
+            requireNoRowAbove(lines, layout, names, file);
+        }
         return new TextFile(encoding, layout);
+    }
+
+    private static void requireNoRowAbove(List<String> lines, Layout layout, ColumnNames names, ExportFile file) {
+        List<String> header = cells(lines, layout, layout.headerLine());
+        for (int line = 1; line < layout.headerLine(); line++) {
+            if (names.isRow(cells(lines, layout, line), header)) {
+                throw rowAbove(file, "line " + line, "line " + layout.headerLine());
+            }
+        }
+    }
+
+    private static List<String> cells(List<String> lines, Layout layout, int line) {
+        return line > lines.size()
+                ? List.of()
+                : TextLine.cells(lines.get(line - 1), layout.delimiter(), layout.quote());
+    }
+
+    /** Returns the refusal of a table whose header stands below a row, which would be lost. */
+    static Refusal rowAbove(ExportFile file, String row, String header) {
+        return new Refusal(
+                ExitCode.UNUSABLE_FILE,
+                file.name() + ", " + row + ": found a row above the column names, which stand on " + header
+                        + ", expected them first. Export the file again unsorted; or, if that is no row, say where they"
+                        + " stand in shop.toml: header_line = ...");
     }
 
     /** Returns what all rows tell, or null for a file without a header. */

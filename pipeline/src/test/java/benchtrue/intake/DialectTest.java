@@ -150,6 +150,6 @@ class DialectTest {
                 .containsExactly(
                         "encoding UTF-16LE (every other byte of its beginning is zero)",
                         "delimiter semicolon (3 known columns of line 1 stand apart with it)",
-                        "dates month-day-year (1 dates can only be that)");
+                        "dates month-day-year (1 of its dates can be read in no other)");
     }
 }
