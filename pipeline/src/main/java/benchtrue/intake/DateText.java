@@ -83,9 +83,8 @@ final class DateText {
             return day(number(found.group(1)), number(found.group(2)), number(found.group(3)));
         }
         found = SERIAL.matcher(text);
-        boolean isSerial = found.matches()
-                && number(found.group(1)) >= FIRST_SERIAL
-                && number(found.group(1)) <= LAST_SERIAL;
+        boolean isSerial =
+                found.matches() && number(found.group(1)) >= FIRST_SERIAL && number(found.group(1)) <= LAST_SERIAL;
         return isSerial ? Optional.of(SerialDate.of(number(found.group(1)), serials)) : Optional.empty();
     }
 
@@ -108,9 +107,10 @@ final class DateText {
         return switch (order.get()) {
             case DAY_MONTH_YEAR -> day(third, second, first);
             case MONTH_DAY_YEAR -> day(third, first, second);
-            case YEAR_MONTH_DAY -> found.group(4).length() == 4
-                    ? Optional.empty()
-                    : day(fullYear(found.group(1)), second, number(found.group(4)));
+            case YEAR_MONTH_DAY ->
+                found.group(4).length() == 4
+                        ? Optional.empty()
+                        : day(fullYear(found.group(1)), second, number(found.group(4)));
         };
     }
 

@@ -148,7 +148,10 @@ final class SheetRecords implements Records {
                 }
                 within = within.equals("rPh") && !xml.getLocalName().equals("rPh") ? within : "";
             } else if (event == XMLStreamConstants.CHARACTERS && (within.equals("v") || within.equals("t"))) {
-                stored.append(xml.getTextCharacters(), xml.getTextStart(), Math.min(xml.getTextLength(), KEPT - Math.min(KEPT, stored.length())));
+                stored.append(
+                        xml.getTextCharacters(),
+                        xml.getTextStart(),
+                        Math.min(xml.getTextLength(), KEPT - Math.min(KEPT, stored.length())));
             }
         }
         put(column, cells.text(type, style, stored.toString()));

@@ -73,8 +73,8 @@ record SheetSource(
         }
     }
 
-    private static Candidate best(
-            SheetRecords records, int sheet, int said, ColumnNames names, ExportFile file) throws IOException {
+    private static Candidate best(SheetRecords records, int sheet, int said, ColumnNames names, ExportFile file)
+            throws IOException {
         Map<Integer, List<String>> above = new LinkedHashMap<>();
         Candidate best = new Candidate(sheet, Math.max(1, said), 0);
         for (int rows = 0; rows < MOST_TITLE_ROWS && records.next(); rows++) {
@@ -118,8 +118,9 @@ record SheetSource(
                             + file.rule()
                                     .flatMap(FileRule::sheet)
                                     .map(said -> "\"" + said + "\", as shop.toml says. Correct sheet = \"...\" there.")
-                                    .orElse("one that is not hidden. Show the sheet of the table, or name it in shop.toml:"
-                                            + " sheet = \"...\"."));
+                                    .orElse(
+                                            "one that is not hidden. Show the sheet of the table, or name it in shop.toml:"
+                                                    + " sheet = \"...\"."));
         }
         if (whole.size() > 1) {
             List<Workbook.Sheet> sheets = whole.stream()
@@ -127,10 +128,12 @@ record SheetSource(
                     .toList();
             throw new Refusal(
                     ExitCode.UNUSABLE_FILE,
-                    file.name() + ": found " + sheets.size() + " sheets with the columns of " + file.table().title()
+                    file.name() + ": found " + sheets.size() + " sheets with the columns of "
+                            + file.table().title()
                             + ", " + names(sheets) + ", expected one. Say which in shop.toml: [[files]] name = \""
                             + file.name().substring(file.name().indexOf('/') + 1) + "\", table = \""
-                            + file.table().title() + "\", sheet = \"" + Problem.shown(sheets.get(0).name()) + "\".");
+                            + file.table().title() + "\", sheet = \""
+                            + Problem.shown(sheets.get(0).name()) + "\".");
         }
     }
 
@@ -146,22 +149,21 @@ record SheetSource(
     private static SheetSource source(Workbook workbook, Candidate best, Optional<String> said, ExportFile file) {
         List<String> hidden = new ArrayList<>();
         for (int sheet = 0; sheet < workbook.sheets().size(); sheet++) {
-            if (sheet != best.sheet()
-                    && workbook.sheets().get(sheet).visibility() == Workbook.Visibility.HIDDEN) {
+            if (sheet != best.sheet() && workbook.sheets().get(sheet).visibility() == Workbook.Visibility.HIDDEN) {
                 hidden.add(workbook.sheets().get(sheet).name());
             }
         }
         List<String> reasons = new ArrayList<>();
-        reasons.add("sheet \"" + Problem.shown(workbook.sheets().get(best.sheet()).name()) + "\" ("
-                + (said.isPresent() ? "shop.toml says so" : "the only one with the columns") + ")");
+        reasons.add(
+                "sheet \"" + Problem.shown(workbook.sheets().get(best.sheet()).name()) + "\" ("
+                        + (said.isPresent() ? "shop.toml says so" : "the only one with the columns") + ")");
         if (best.row() > 1) {
             reasons.add("column names in row " + best.row() + " (the rows before hold none)");
         }
         if (workbook.dates() == DateSystem.FROM_1904) {
             reasons.add("dates counted from 1904 (the workbook says so)");
         }
-        return new SheetSource(
-                file.path(), best.sheet(), best.row(), workbook.dates(), reasons, hidden, file.name());
+        return new SheetSource(file.path(), best.sheet(), best.row(), workbook.dates(), reasons, hidden, file.name());
     }
 
     @Override

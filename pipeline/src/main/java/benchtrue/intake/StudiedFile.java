@@ -44,7 +44,9 @@ final class StudiedFile implements Dialect {
         if (evidence == null || said.filter(TotalsRow.ABSENT::equals).isPresent()) {
             return -1;
         }
-        return said.isPresent() ? evidence.totals().lastLine() : evidence.totals().line();
+        return said.isPresent()
+                ? evidence.totals().lastLine()
+                : evidence.totals().line();
     }
 
     private DateOrder dates() {
@@ -68,7 +70,8 @@ final class StudiedFile implements Dialect {
     private Refusal openDates() {
         Evidence.Place open = evidence.openDate();
         if (open == null) {
-            return refused("found some dates that can only have the day first and some that can only have the month first");
+            return refused(
+                    "found some dates that can only have the day first and some that can only have the month first");
         }
         String day = DateText.canonical(open.text(), () -> DateOrder.DAY_MONTH_YEAR, source.serials());
         String month = DateText.canonical(open.text(), () -> DateOrder.MONTH_DAY_YEAR, source.serials());
@@ -116,17 +119,25 @@ final class StudiedFile implements Dialect {
         }
         DateOrder order = file.rule().flatMap(FileRule::dates).orElse(evidence.dates());
         if (order != null) {
-            told.add("dates " + Words.of(order) + " (" + why(file.rule().flatMap(FileRule::dates).isPresent(),
-                    evidence.count(order) + " of its dates can be read in no other") + ")");
+            told.add("dates " + Words.of(order) + " ("
+                    + why(
+                            file.rule().flatMap(FileRule::dates).isPresent(),
+                            evidence.count(order) + " of its dates can be read in no other")
+                    + ")");
         }
         DecimalSign sign = file.rule().flatMap(FileRule::decimal).orElse(evidence.decimals());
         if (sign != null) {
-            told.add("decimal " + Words.of(sign) + " (" + why(file.rule().flatMap(FileRule::decimal).isPresent(),
-                    evidence.count(sign) + " of its numbers can be read with no other") + ")");
+            told.add("decimal " + Words.of(sign) + " ("
+                    + why(
+                            file.rule().flatMap(FileRule::decimal).isPresent(),
+                            evidence.count(sign) + " of its numbers can be read with no other")
+                    + ")");
         }
         if (totalsLine() > 0) {
             told.add("a totals row on line " + totalsLine() + " ("
-                    + why(file.rule().flatMap(FileRule::totalsRow).isPresent(), evidence.totals().reason()) + ")");
+                    + why(
+                            file.rule().flatMap(FileRule::totalsRow).isPresent(),
+                            evidence.totals().reason()) + ")");
         }
     }
 

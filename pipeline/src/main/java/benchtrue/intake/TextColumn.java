@@ -148,8 +148,8 @@ public final class TextColumn {
     }
 
     /**
-     * Returns for every code the least code that says the same: {@code 7.5} and {@code 7.50} are one value. A text that
-     * can't be read says only what it is, in files of whatever format.
+     * Returns for every code the least code that says the same: {@code 7.5}, {@code 7.50} and {@code 7,5} are one value,
+     * whatever its rounding. A text that can't be read says only what it is, in files of whatever format.
      */
     public int[] sameAs() {
         int[] same = new int[distinct()];
@@ -159,15 +159,19 @@ public final class TextColumn {
         }
         Map<Object, Integer> first = new HashMap<>();
         for (int code = 0; code < same.length; code++) {
-            same[code] = first.computeIfAbsent(isExact(code) ? value(code) : text(code) + value(code), fresh(code));
+            same[code] = first.computeIfAbsent(meaning(code), fresh(code));
         }
         return same;
     }
 
-    private boolean isExact(int code) {
-        return problem(code) == Problem.NONE
-                && Absent.has(value(code))
-                && rounding(code).signum() == 0;
+    private Object meaning(int code) {
+        if (problem(code) != Problem.NONE || !Absent.has(value(code))) {
+            return text(code);
+        }
+        BigDecimal rounding = rounding(code);
+        return rounding.signum() == 0
+                ? (Object) value(code)
+                : BigDecimal.valueOf(value(code)).subtract(rounding).stripTrailingZeros();
     }
 
     private static Function<Object, Integer> fresh(int code) {

@@ -30,8 +30,8 @@ record TextFile(Encoding encoding, Layout layout) implements Source {
         if (evidence.decimals() != null) {
             return evidence.decimals();
         }
-        boolean open = sign == NumberText.Sign.OPEN_COMMA
-                || sign == NumberText.Sign.OPEN_POINT && layout.delimiter() != ',';
+        boolean open =
+                sign == NumberText.Sign.OPEN_COMMA || sign == NumberText.Sign.OPEN_POINT && layout.delimiter() != ',';
         return open ? null : Evidence.asItTells(sign);
     }
 

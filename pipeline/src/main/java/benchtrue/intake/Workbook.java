@@ -93,13 +93,17 @@ final class Workbook implements Closeable {
             return;
         }
         if (magic.startsWith("\u00D0\u00CF\u0011\u00E0")) {
-            throw refused(file, isEncrypted(path)
-                    ? "found a workbook with a password, expected one without. Save it without a password"
-                    : "found a workbook of the old kind (.xls), expected .xlsx. Save it as .xlsx or CSV");
+            throw refused(
+                    file,
+                    isEncrypted(path)
+                            ? "found a workbook with a password, expected one without. Save it without a password"
+                            : "found a workbook of the old kind (.xls), expected .xlsx. Save it as .xlsx or CSV");
         }
-        throw refused(file, start.length == 0
-                ? "found an empty file, expected a workbook. Export it again, or take the file out"
-                : "found something that is no workbook, expected .xlsx. If it is text, let its name end in .csv");
+        throw refused(
+                file,
+                start.length == 0
+                        ? "found an empty file, expected a workbook. Export it again, or take the file out"
+                        : "found something that is no workbook, expected .xlsx. If it is text, let its name end in .csv");
     }
 
     private static boolean isEncrypted(Path path) {

@@ -18,8 +18,7 @@ final class WrittenCells implements CellFormat {
      * @param decimals decimal sign for what a number tells
      * @param serials from which day serial dates count
      */
-    WrittenCells(
-            Supplier<DateOrder> dates, Function<NumberText.Sign, DecimalSign> decimals, DateSystem serials) {
+    WrittenCells(Supplier<DateOrder> dates, Function<NumberText.Sign, DecimalSign> decimals, DateSystem serials) {
         this.serials = serials;
         this.dates = dates;
         this.decimals = decimals;

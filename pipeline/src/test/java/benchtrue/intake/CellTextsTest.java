@@ -37,15 +37,18 @@ class CellTextsTest {
                 "2026-02-30 | 2026-02-30 | 2026-02-30"
             })
     void aDateIsReadAsItIsWritten(String text, String dayFirst, String monthFirst) {
-        assertThat(DateText.canonical(text, () -> DateOrder.DAY_MONTH_YEAR, DateSystem.FROM_1900)).isEqualTo(dayFirst);
-        assertThat(DateText.canonical(text, () -> DateOrder.MONTH_DAY_YEAR, DateSystem.FROM_1900)).isEqualTo(monthFirst);
+        assertThat(DateText.canonical(text, () -> DateOrder.DAY_MONTH_YEAR, DateSystem.FROM_1900))
+                .isEqualTo(dayFirst);
+        assertThat(DateText.canonical(text, () -> DateOrder.MONTH_DAY_YEAR, DateSystem.FROM_1900))
+                .isEqualTo(monthFirst);
     }
 
     /** Serials of reference values for the 1900 system. */
     @ParameterizedTest
     @CsvSource({"25569,1970-01-01", "36585,2000-02-29", "39448,2008-01-01", "45351,2024-02-29", "46023,2026-01-01"})
     void aSerialIsTheDayThatSpreadsheetsCount(String serial, String day) {
-        assertThat(DateText.canonical(serial, () -> DateOrder.DAY_MONTH_YEAR, DateSystem.FROM_1900)).isEqualTo(day);
+        assertThat(DateText.canonical(serial, () -> DateOrder.DAY_MONTH_YEAR, DateSystem.FROM_1900))
+                .isEqualTo(day);
     }
 
     /** The same days in the 1904 system. */
@@ -135,6 +138,7 @@ class CellTextsTest {
         "March,March"
     })
     void aMonthIsReadAsItIsWritten(String text, String month) {
-        assertThat(MonthText.canonical(text, () -> DateOrder.DAY_MONTH_YEAR, DateSystem.FROM_1900)).isEqualTo(month);
+        assertThat(MonthText.canonical(text, () -> DateOrder.DAY_MONTH_YEAR, DateSystem.FROM_1900))
+                .isEqualTo(month);
     }
 }

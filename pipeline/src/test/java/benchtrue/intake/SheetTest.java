@@ -78,8 +78,7 @@ class SheetTest {
     private void refused(String table, byte[] bytes, String... words) {
         assertThatThrownBy(() -> read(table, bytes))
                 .isInstanceOfSatisfying(
-                        Refusal.class,
-                        refusal -> assertThat(refusal.exitCode()).isEqualTo(ExitCode.UNUSABLE_FILE))
+                        Refusal.class, refusal -> assertThat(refusal.exitCode()).isEqualTo(ExitCode.UNUSABLE_FILE))
                 .hasMessageContaining("exports/" + table + ".xlsx")
                 .hasMessageContainingAll(words);
     }
@@ -222,9 +221,10 @@ class SheetTest {
     @Test
     void aWorkbookThatUnpacksWithoutEndIsRefused() throws IOException {
         sheet("waits", 1, "ticket", "from", "reason");
-        byte[] bomb = ("<worksheet xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\"><sheetData><row r=\"1\">"
-                        + " ".repeat(100_000_000))
-                .getBytes(StandardCharsets.UTF_8);
+        byte[] bomb =
+                ("<worksheet xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\"><sheetData><row r=\"1\">"
+                                + " ".repeat(100_000_000))
+                        .getBytes(StandardCharsets.UTF_8);
         refused("waits", with("xl/worksheets/sheet1.xml", bomb), "unpacks to far more than its size");
         refused("waits", with("xl/sharedStrings.xml", bomb), "unpacks to far more than its size");
     }
@@ -234,10 +234,15 @@ class SheetTest {
         sheet("waits", 1, "ticket", "from", "reason");
         StringBuilder bomb = new StringBuilder("<?xml version=\"1.0\"?><!DOCTYPE x [<!ENTITY a0 \"aaaaaaaaaa\">");
         for (int i = 1; i < 12; i++) {
-            bomb.append("<!ENTITY a").append(i).append(" \"").append(("&a" + (i - 1) + ";").repeat(10)).append("\">");
+            bomb.append("<!ENTITY a")
+                    .append(i)
+                    .append(" \"")
+                    .append(("&a" + (i - 1) + ";").repeat(10))
+                    .append("\">");
         }
-        bomb.append("]><worksheet xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\"><sheetData><row r=\"1\">"
-                + "<c r=\"A1\" t=\"str\"><v>&a11;</v></c></row></sheetData></worksheet>");
+        bomb.append(
+                "]><worksheet xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\"><sheetData><row r=\"1\">"
+                        + "<c r=\"A1\" t=\"str\"><v>&a11;</v></c></row></sheetData></worksheet>");
         byte[] bytes = bomb.toString().getBytes(StandardCharsets.UTF_8);
         refused("waits", with("xl/worksheets/sheet1.xml", bytes), "damaged");
         refused("waits", with("xl/sharedStrings.xml", bytes), "damaged");
