@@ -30,7 +30,7 @@ public final class ReviewOf {
                 jobs,
                 costs,
                 findings,
-                new ProposeRevision().propose(costs, findings, settings),
+                new ProposeRevision().propose(costs, findings, settings, List.of()),
                 List.of());
     }
 }

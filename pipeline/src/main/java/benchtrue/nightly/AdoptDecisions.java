@@ -26,8 +26,7 @@ import java.util.stream.Stream;
  * {@code price-book/<effective>.csv}, so that no book ever stands without its decisions. Neither is ever overwritten.
  */
 public final class AdoptDecisions {
-    private static final String DECISIONS = "decisions";
-    private static final String BOOKS = "price-book";
+    static final String BOOKS = "price-book";
 
     /**
      * What was adopted.
@@ -57,7 +56,7 @@ public final class AdoptDecisions {
         try {
             Shelf.Result newest = newest(shop);
             expectMatch(newest, draft);
-            expectNew(shop.resolve(DECISIONS), draft);
+            expectNew(shop.resolve(Decisions.FOLDER), draft);
             Ledger ledger = new Reconcile()
                     .reconcile(new ReadExports().read(shop, settings), settings, (int)
                             newest.asOf().toEpochDay())
@@ -69,7 +68,7 @@ public final class AdoptDecisions {
             String record = DecisionRecord.text(today, draft, effective, decidedOn, by, runDigest(newest));
             Path file = shop.resolve(BOOKS).resolve(effective + ".csv");
             writeOnce(
-                    shop.resolve(DECISIONS).resolve(effective + ".json"),
+                    shop.resolve(Decisions.FOLDER).resolve(effective + ".json"),
                     partial -> Files.writeString(partial, record, StandardCharsets.UTF_8));
             writeOnce(file, partial -> new WritePriceBook().write(next, partial));
             return new Adopted(today, next, file);

@@ -40,6 +40,9 @@ record Inputs(List<FileDigest> files) {
             for (Path sealed : Seals.files(shop)) {
                 files.add(FileDigest.of(shop, sealed));
             }
+            for (Path decided : Decisions.files(shop)) {
+                files.add(FileDigest.of(shop, decided));
+            }
         } catch (IOException e) {
             throw new Refusal(ExitCode.READ_FAILED, settings + ": reading failed part-way: " + e + ".", e);
         }

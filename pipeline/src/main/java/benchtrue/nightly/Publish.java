@@ -1,5 +1,6 @@
 package benchtrue.nightly;
 
+import benchtrue.shop.Absent;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Refusal;
 import benchtrue.tables.ReadFindings;
@@ -71,10 +72,12 @@ final class Publish {
         SideBySide.write(writings(review, reports, folder));
         Optional<Shelf.Result> earlier =
                 shelf.before(LocalDate.ofEpochDay(review.ledger().asOf()));
-        text(folder.resolve("digest.txt"), whatChanged(review, earlier));
+        Optional<Shelf.Result> waiting = waiting(review);
+        text(folder.resolve("digest.txt"), whatChanged(review, earlier, waiting));
         text(
                 folder.resolve(RunRecord.FILE),
-                RunRecord.text(version, review, inputs.files(), comparedWith(earlier), RunFolder.digests(folder)));
+                RunRecord.text(
+                        version, review, inputs.files(), comparedWith(earlier, waiting), RunFolder.digests(folder)));
     }
 
     private static List<SideBySide.Writing> writings(Review review, List<Report> reports, Path folder) {
@@ -90,8 +93,9 @@ final class Publish {
     }
 
     /** A damaged earlier result is no reason to go without tonight's. */
-    private static String whatChanged(Review review, Optional<Shelf.Result> earlier) {
-        WhatChanged changes = new WhatChanged(review);
+    private static String whatChanged(Review review, Optional<Shelf.Result> earlier, Optional<Shelf.Result> waiting) {
+        int since = waiting.map(draft -> (int) draft.asOf().toEpochDay()).orElse(Absent.DAY);
+        WhatChanged changes = new WhatChanged(review, since);
         if (earlier.isEmpty()) {
             return changes.first();
         }
@@ -103,8 +107,18 @@ final class Publish {
         }
     }
 
-    private List<FileDigest> comparedWith(Optional<Shelf.Result> earlier) throws IOException {
+    private Optional<Shelf.Result> waiting(Review review) throws IOException {
+        int asOf = review.ledger().asOf();
+        Path shop = out.toAbsolutePath().getParent();
+        return PendingDraft.of(shelf, Decisions.of(shop, asOf).lastDecided(), review);
+    }
+
+    private List<FileDigest> comparedWith(Optional<Shelf.Result> earlier, Optional<Shelf.Result> waiting)
+            throws IOException {
         List<FileDigest> compared = new ArrayList<>();
+        if (waiting.isPresent()) {
+            compared.add(FileDigest.of(out, waiting.get().folder().resolve(WriteTables.REVISION)));
+        }
         if (earlier.isPresent()) {
             Path findings = earlier.get().folder().resolve(WriteTables.FINDINGS);
             if (Files.isReadable(findings)) {

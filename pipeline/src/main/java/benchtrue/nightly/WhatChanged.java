@@ -30,10 +30,17 @@ final class WhatChanged {
 
     private final Review review;
     private final Figures figures;
+    private final int waitingSince;
 
     WhatChanged(Review review) {
+        this(review, Absent.DAY);
+    }
+
+    /** Takes since when a draft has been waiting for too long, or {@link Absent#DAY}. */
+    WhatChanged(Review review, int waitingSince) {
         this.review = review;
         this.figures = review.settings().figures();
+        this.waitingSince = waitingSince;
     }
 
     private record Pair(RepairFinding now, EarlierFinding before) {
@@ -70,8 +77,16 @@ final class WhatChanged {
 
     private String text(List<String> lines) {
         List<String> all = new ArrayList<>(lines);
+        all.addAll(waiting());
         all.addAll(new ToDecide(review, this::title).lines());
         return String.join("\n", all) + "\n";
+    }
+
+    private List<String> waiting() {
+        return Absent.has(waitingSince)
+                ? List.of(
+                        "Waiting since " + figures.day(waitingSince) + ": a drafted price book that nobody decided on.")
+                : List.of();
     }
 
     /** Returns the text that compares with an earlier result. */
@@ -83,7 +98,10 @@ final class WhatChanged {
             Optional.ofNullable(before.get(key(now))).ifPresent(then -> pairs.add(new Pair(now, then)));
         }
         if (nothing(pairs, earlier.size())) {
-            return heading() + " Nothing has changed since the result of " + figures.day(earlierDay) + ".\n";
+            String nothing = heading() + " Nothing has changed since the result of " + figures.day(earlierDay) + ".\n";
+            return nothing
+                    + String.join(
+                            "", waiting().stream().map(line -> line + "\n").toList());
         }
         List<String> lines = new ArrayList<>();
         lines.add(heading() + " Compared with the result of " + figures.day(earlierDay) + ".");
@@ -114,7 +132,9 @@ final class WhatChanged {
         long most = sum(under, RepairFinding::annualShortfallUpper);
         lines.add("Under-quoted repairs: " + figures.count(under.size())
                 + (under.isEmpty() ? "." : ", losing " + figures.moneyRange(least, most) + " a year together."));
-        lines.add(review.revision().backTest().sentence());
+        if (!review.revision().backTest().cutOffs().isEmpty()) {
+            lines.add(review.revision().backTest().sentence());
+        }
     }
 
     private static long sum(List<RepairFinding> repairs, ToLongFunction<RepairFinding> amount) {

@@ -29,7 +29,7 @@ public record Grounds(
         MAY,
         /** Hazardous work, or structural or finish work without shortest safe hours: only the owner shortens it. */
         OWNER_ONLY,
-        /** Too few jobs, or nothing in the book to start from: nothing is proposed at all. */
+        /** Too few jobs, nothing in the book to start from, or kept by the owner: nothing is proposed at all. */
         NO_CHANGE
     }
 }

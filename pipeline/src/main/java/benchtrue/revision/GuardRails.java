@@ -61,6 +61,11 @@ record GuardRails(long seconds, List<String> reasons) {
         return factor < 1 ? down(type, wanted, settings) : step(type, wanted, settings, new ArrayList<>());
     }
 
+    /** Returns today's hours, since the owner decided so. */
+    static GuardRails kept(RepairType type, Kept kept, Settings settings) {
+        return held(settings, type, "kept by you until " + settings.figures().day(kept.until()) + ": " + kept.reason());
+    }
+
     private static GuardRails held(Settings settings, RepairType type, String reason) {
         List<String> reasons = new ArrayList<>(List.of(reason));
         if (Absent.has(type.leastSeconds()) && type.bookSeconds() < type.leastSeconds()) {

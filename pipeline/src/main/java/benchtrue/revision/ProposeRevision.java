@@ -17,13 +17,20 @@ import java.util.stream.Collectors;
 
 /** Drafts the next price book within the guard rails (methods, section 8). */
 public final class ProposeRevision {
-    /** Returns one row for each repair type of today's book. */
-    public Revision propose(CostedLines costs, Findings findings, Settings settings) {
+    /**
+     * Returns one row for each repair type of today's book.
+     *
+     * @param kept what the owner left as it is, each until a day before which nothing is proposed
+     */
+    public Revision propose(CostedLines costs, Findings findings, Settings settings, List<Kept> kept) {
         PastJobs past = new PastJobs(costs.jobs());
         Ledger ledger = costs.jobs().ledger();
         BackTest backTest = new TryPastJobs(costs.jobs(), settings).test();
         Map<Integer, UsualJob> usual =
                 findings.usualJobs().stream().collect(Collectors.toMap(UsualJob::repairType, Function.identity()));
+        Map<String, Kept> still = kept.stream()
+                .filter(keep -> keep.until() > ledger.asOf())
+                .collect(Collectors.toMap(Kept::repairType, Function.identity()));
         List<ProposedChange> changes = new ArrayList<>();
         for (RepairFinding finding : findings.repairs()) {
             Optional<RepairType> today = ledger.books()
@@ -32,14 +39,23 @@ public final class ProposeRevision {
             Optional<UsualJob> job = Optional.ofNullable(usual.get(finding.repairType()));
             Target target = Target.of(Taken.of(finding), job, past, settings)
                     .orOf(backTest.used(), past, finding.repairType(), settings.figures());
-            today.ifPresent(type -> changes.add(change(type, finding, target, past, costs.shopRate(), settings)));
+            today.ifPresent(type -> changes.add(
+                    change(type, finding, target, past, costs.shopRate(), settings, still.get(type.repairType()))));
         }
         return new Revision(changes, FollowLastChange.follow(costs.jobs(), settings.figures()), backTest);
     }
 
     private static ProposedChange change(
-            RepairType type, RepairFinding finding, Target target, PastJobs past, long shopRate, Settings settings) {
-        GuardRails railed = GuardRails.of(type, finding.verdict(), target.factor(), settings);
+            RepairType type,
+            RepairFinding finding,
+            Target target,
+            PastJobs past,
+            long shopRate,
+            Settings settings,
+            Kept kept) {
+        GuardRails railed = kept == null
+                ? GuardRails.of(type, finding.verdict(), target.factor(), settings)
+                : GuardRails.kept(type, kept, settings);
         long price = Price.of(type, railed.seconds(), shopRate, settings.policy());
         double bookHours = Hours.of(type.bookSeconds());
         double after = bookHours > 0 ? Hours.of(railed.seconds()) / bookHours : Double.NaN;
@@ -55,11 +71,11 @@ public final class ProposeRevision {
                 (long) StrictMath.rint((price - type.bookLabour()) * jobsAYear),
                 finding.lines() == 0 ? "no finished job yet" : target.basis(),
                 String.join("; ", railed.reasons()),
-                grounds(type, finding, target, jobsAYear, settings));
+                grounds(type, finding, target, jobsAYear, settings, kept));
     }
 
     private static Grounds grounds(
-            RepairType type, RepairFinding finding, Target target, double jobsAYear, Settings settings) {
+            RepairType type, RepairFinding finding, Target target, double jobsAYear, Settings settings, Kept kept) {
         return new Grounds(
                 target.factor(),
                 target.mean(),
@@ -68,6 +84,6 @@ public final class ProposeRevision {
                 jobsAYear,
                 GuardRails.lowest(type, settings.policy()),
                 GuardRails.highest(type, settings.policy()),
-                GuardRails.shortening(type, finding.verdict()));
+                kept == null ? GuardRails.shortening(type, finding.verdict()) : Grounds.Shortening.NO_CHANGE);
     }
 }

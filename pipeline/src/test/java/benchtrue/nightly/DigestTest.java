@@ -68,7 +68,7 @@ class DigestTest {
                 jobs,
                 costs,
                 findings,
-                new ProposeRevision().propose(costs, findings, settings),
+                new ProposeRevision().propose(costs, findings, settings, List.of()),
                 costs.balances(),
                 List.of(),
                 restatements,

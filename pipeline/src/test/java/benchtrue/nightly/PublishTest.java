@@ -44,7 +44,7 @@ class PublishTest {
         JobLines jobs = new SplitHours().split(ledger, SETTINGS);
         CostedLines costs = new CostLines().cost(jobs, SETTINGS);
         Findings findings = new FindVerdicts().find(costs, SETTINGS);
-        Revision revision = new ProposeRevision().propose(costs, findings, SETTINGS);
+        Revision revision = new ProposeRevision().propose(costs, findings, SETTINGS, List.of());
         return new Review(SETTINGS, ledger, jobs, costs, findings, revision, costs.balances());
     }
 

@@ -76,7 +76,7 @@ class ProposeRevisionTest {
         CostedLines costs =
                 AtShopRate.of(PlainJobLines.of(new ShopBuilder().type(type).build()), RATE);
         return new ProposeRevision()
-                .propose(costs, found(load, verdict(load)), rule(Policy.Rule.BREAK_EVEN))
+                .propose(costs, found(load, verdict(load)), rule(Policy.Rule.BREAK_EVEN), List.of())
                 .changes()
                 .get(0);
     }
@@ -110,11 +110,30 @@ class ProposeRevisionTest {
         CostedLines costs = AtShopRate.of(
                 PlainJobLines.of(new ShopBuilder().type(fretwork(10)).build()), RATE);
         ProposedChange change = new ProposeRevision()
-                .propose(costs, found(1.6, Verdict.TOO_FEW_JOBS), Settings.DEFAULTS)
+                .propose(costs, found(1.6, Verdict.TOO_FEW_JOBS), Settings.DEFAULTS, List.of())
                 .changes()
                 .get(0);
         assertThat(change.proposedSeconds()).isEqualTo(change.bookSeconds());
         assertThat(change.heldBecause()).contains("too few jobs");
+    }
+
+    @Test
+    void whatTheOwnerKeepsIsNotAskedAgainBeforeItsDay() {
+        CostedLines costs = AtShopRate.of(
+                PlainJobLines.of(new ShopBuilder().type(fretwork(10)).build()), RATE);
+        ProposedChange silent = kept(costs, "2026-11-01");
+        assertThat(silent.proposedSeconds()).isEqualTo(silent.bookSeconds());
+        assertThat(silent.heldBecause()).isEqualTo("kept by you until 1 Nov 2026: new press on order");
+        assertThat(silent.grounds().shortening()).isEqualTo(Grounds.Shortening.NO_CHANGE);
+        assertThat(kept(costs, "2026-10-31").proposedSeconds()).isEqualTo(seconds(12.5));
+    }
+
+    private static ProposedChange kept(CostedLines costs, String until) {
+        List<Kept> kept = List.of(new Kept("job", ShopBuilder.day(until), "new press on order"));
+        return new ProposeRevision()
+                .propose(costs, found(1.3, Verdict.UNDER_QUOTED), rule(Policy.Rule.BREAK_EVEN), kept)
+                .changes()
+                .get(0);
     }
 
     @Test
@@ -178,7 +197,7 @@ class ProposeRevisionTest {
 
     private static long proposed(CostedLines costs, Findings findings, Policy.Rule rule) {
         return new ProposeRevision()
-                .propose(costs, findings, rule(rule))
+                .propose(costs, findings, rule(rule), List.of())
                 .changes()
                 .get(0)
                 .proposedSeconds();
@@ -192,7 +211,7 @@ class ProposeRevisionTest {
         }
         CostedLines costs = AtShopRate.of(PlainJobLines.of(shop.build()), RATE);
         ProposedChange change = new ProposeRevision()
-                .propose(costs, found(1.11, Verdict.UNDER_QUOTED), Settings.DEFAULTS)
+                .propose(costs, found(1.11, Verdict.UNDER_QUOTED), Settings.DEFAULTS, List.of())
                 .changes()
                 .get(0);
         assertThat(change.coverageBefore()).isEqualTo(0.3, within(1e-12));

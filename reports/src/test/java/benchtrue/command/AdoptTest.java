@@ -199,6 +199,12 @@ class AdoptTest {
         assertThat(shop.resolve("decisions/2026-11-15.json"))
                 .content()
                 .contains("new press on order", "\"until\": \"2027-06-30\"");
+        assertThat(run("nightly", "--quiet")).as(err.toString()).isZero();
+        assertThat(Files.readAllLines(shop.resolve("out/2026-10-31/revision.csv")))
+                .filteredOn(line -> line.startsWith("refret,"))
+                .singleElement()
+                .asString()
+                .contains("kept by you until", "new press on order");
     }
 
     @Test

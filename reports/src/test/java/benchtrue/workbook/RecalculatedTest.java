@@ -2,6 +2,7 @@ package benchtrue.workbook;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchtrue.Office;
 import benchtrue.ReviewOf;
 import benchtrue.ShopBuilder;
 import benchtrue.nightly.Review;
@@ -11,9 +12,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.concurrent.TimeUnit;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
@@ -27,16 +25,6 @@ import org.junit.jupiter.api.io.TempDir;
 @Tag("office")
 class RecalculatedTest {
     private static final double TOLERANCE = 1e-6;
-    private static final long MOST_MINUTES = 4;
-
-    /** Recalculates on loading, whatever wrote the file. */
-    private static final String ALWAYS = """
-            <?xml version="1.0" encoding="UTF-8"?>
-            <oor:items xmlns:oor="http://openoffice.org/2001/registry">
-            <item oor:path="/org.openoffice.Office.Calc/Formula/Load">\
-            <prop oor:name="OOXMLRecalcMode" oor:op="fuse"><value>0</value></prop></item>
-            </oor:items>
-            """;
 
     @TempDir
     Path folder;
@@ -47,7 +35,8 @@ class RecalculatedTest {
         new WriteWorkbook().write(review, folder);
         Files.writeString(folder.resolve(WriteTables.REVISION), "repair_type\n");
         new WriteRevisionWorkbook().write(review, folder);
-        Path recalculated = recalculate("review.xlsx", WriteRevisionWorkbook.FILE);
+        Path recalculated = new Office(folder.resolve("office"))
+                .recalculate(folder.resolve("review.xlsx"), folder.resolve(WriteRevisionWorkbook.FILE));
         assertThat(compare("review.xlsx", recalculated)).isGreaterThan(100);
         assertThat(compare(WriteRevisionWorkbook.FILE, recalculated)).isGreaterThan(20);
     }
@@ -70,34 +59,6 @@ class RecalculatedTest {
             shop.ticket("S" + (100 + i)).opened(opened).line("setup", 1.5).logged("ana", "1", 1 + i % 3 * 0.25);
         }
         return shop;
-    }
-
-    private Path recalculate(String... files) throws IOException, InterruptedException {
-        Path profile = Files.createDirectories(folder.resolve("profile/user"));
-        Files.writeString(profile.resolve("registrymodifications.xcu"), ALWAYS);
-        Path out = Files.createDirectory(folder.resolve("recalculated"));
-        List<String> command = new ArrayList<>(List.of(
-                "soffice",
-                "-env:UserInstallation=" + profile.getParent().toUri(),
-                "--headless",
-                "--convert-to",
-                "xlsx",
-                "--outdir",
-                out.toString()));
-        for (String file : files) {
-            command.add(folder.resolve(file).toString());
-        }
-        Process process = new ProcessBuilder(command)
-                .redirectErrorStream(true)
-                .redirectOutput(folder.resolve("soffice.log").toFile())
-                .start();
-        boolean ended = process.waitFor(MOST_MINUTES, TimeUnit.MINUTES);
-        process.destroy();
-        assertThat(ended).as("LibreOffice ended").isTrue();
-        assertThat(process.exitValue())
-                .as(Files.readString(folder.resolve("soffice.log")))
-                .isZero();
-        return out;
     }
 
     /** Compares every formula's value and returns how many there were. */

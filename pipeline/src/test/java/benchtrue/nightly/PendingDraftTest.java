@@ -1,0 +1,88 @@
+package benchtrue.nightly;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import benchtrue.ShopBuilder;
+import benchtrue.costing.CostLines;
+import benchtrue.costing.CostedLines;
+import benchtrue.findings.FindVerdicts;
+import benchtrue.findings.Findings;
+import benchtrue.hours.JobLines;
+import benchtrue.hours.SplitHours;
+import benchtrue.reconcile.Ledger;
+import benchtrue.revision.ProposeRevision;
+import benchtrue.settings.Settings;
+import benchtrue.shop.Absent;
+import benchtrue.tables.WriteTables;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class PendingDraftTest {
+    private static final String CHANGE = "repair_type,book_hours,proposed_hours\r\nrefret,10.0000,12.0000\r\n";
+    private static final String NO_CHANGE = "repair_type,book_hours,proposed_hours\r\nrefret,10.0000,10.0000\r\n";
+
+    @TempDir
+    Path out;
+
+    /** Refrets that take three tenths more than the book, to the last of October. */
+    private static Review review() {
+        ShopBuilder shop = new ShopBuilder().asOf("2026-10-31").type("refret", 10);
+        for (int i = 0; i < 20; i++) {
+            shop.ticket("T" + (10 + i)).line("refret", 10).logged("ada", "1", 12.5 + i % 3 * 0.5);
+        }
+        Settings settings = Settings.DEFAULTS;
+        Ledger ledger = shop.build();
+        JobLines jobs = new SplitHours().split(ledger, settings);
+        CostedLines costs = new CostLines().cost(jobs, settings);
+        Findings findings = new FindVerdicts().find(costs, settings);
+        return new Review(
+                settings,
+                ledger,
+                jobs,
+                costs,
+                findings,
+                new ProposeRevision().propose(costs, findings, settings, List.of()),
+                costs.balances());
+    }
+
+    private void result(String date, String revision) throws IOException {
+        Path folder = Files.createDirectories(out.resolve(date));
+        Files.writeString(folder.resolve(WriteTables.REVISION), revision);
+    }
+
+    private String waitingSince(String lastDecided) throws IOException {
+        int decided = lastDecided.isEmpty() ? Absent.DAY : ShopBuilder.day(lastDecided);
+        return PendingDraft.of(new Shelf(out), decided, review())
+                .map(Shelf.Result::asOf)
+                .map(LocalDate::toString)
+                .orElse("");
+    }
+
+    @Test
+    void aDraftWaitsSinceTheFirstNightThatProposedAChangeAfterTheLastDecision() throws IOException {
+        result("2026-07-31", NO_CHANGE);
+        result("2026-08-31", CHANGE);
+        result("2026-09-15", CHANGE);
+        assertThat(waitingSince("")).isEqualTo("2026-08-31");
+        assertThat(waitingSince("2026-09-01")).isEqualTo("2026-09-15");
+        assertThat(waitingSince("2026-09-15")).isEmpty();
+    }
+
+    @Test
+    void aDraftOfLessThanAMonthIsNotMentioned() throws IOException {
+        result("2026-10-01", CHANGE);
+        assertThat(waitingSince("")).isEmpty();
+    }
+
+    @Test
+    void theDigestSaysSinceWhenItWaits() {
+        String digest = new WhatChanged(review(), ShopBuilder.day("2026-08-31")).first();
+        assertThat(digest).contains("Waiting since 31 Aug 2026: a drafted price book that nobody decided on.");
+        assertThat(new WhatChanged(review()).first()).doesNotContain("Waiting since");
+    }
+}
