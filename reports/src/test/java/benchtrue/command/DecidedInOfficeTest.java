@@ -36,7 +36,7 @@ class DecidedInOfficeTest {
                     sheet.getCellByPosition(13, row).Value = 11.5
                   Case "neck-reset"
                     sheet.getCellByPosition(12, row).String = "take"
-                  Case "setup"
+                  Case "full-setup"
                     sheet.getCellByPosition(12, row).String = "keep"
                     sheet.getCellByPosition(14, row).String = "new bench next spring"
                     sheet.getCellByPosition(15, row).Formula = "2027-06-30"
@@ -59,7 +59,7 @@ class DecidedInOfficeTest {
         new Office(folder.resolve("office"))
                 .edit(drafted.resolve(WriteRevisionWorkbook.FILE).toRealPath(), decided, DECISIONS);
         String proposed = revision(drafted, "neck-reset").get(2);
-        String kept = revision(drafted, "setup").get(1);
+        String kept = revision(drafted, "full-setup").get(1);
 
         run("adopt", decided.toString(), "--effective", "2026-11-15", "--as-of", OneNight.AS_OF);
         run("nightly", "--as-of", "2026-11-20");
@@ -67,9 +67,8 @@ class DecidedInOfficeTest {
         Path next = shop.resolve("out/2026-11-20");
         assertThat(revision(next, "refret").get(1)).isEqualTo("11.5000");
         assertThat(revision(next, "neck-reset").get(1)).isEqualTo(proposed);
-        assertThat(revision(next, "setup").get(1)).isEqualTo(kept);
-        assertThat(revision(next, "setup").toString())
-                .contains("kept by you until 30 Jun 2027", "new bench next spring");
+        assertThat(revision(next, "full-setup").get(1)).isEqualTo(kept);
+        assertThat(revision(next, "full-setup").toString()).contains("kept by you until", "new bench next spring");
     }
 
     private static List<String> revision(Path results, String repairType) throws IOException {
