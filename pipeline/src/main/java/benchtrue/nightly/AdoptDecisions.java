@@ -137,10 +137,10 @@ public final class AdoptDecisions {
 
     /** Writes beside the name and renames; what stands already must be the same to the byte, else nothing is touched. */
     private static void writeOnce(Path file, Content content) throws IOException {
-        Files.createDirectories(file.getParent());
+        OwnerOnly.folder(file.getParent());
         Path partial = file.resolveSibling(file.getFileName() + ".partial");
         try {
-            content.write(partial);
+            content.write(OwnerOnly.file(partial));
             if (Files.exists(file)) {
                 if (Files.mismatch(partial, file) >= 0) {
                     throw new Refusal(

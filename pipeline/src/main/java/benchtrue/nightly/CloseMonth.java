@@ -54,8 +54,8 @@ public final class CloseMonth {
     private static void write(SealedMonth month, Path file) {
         Path partial = file.resolveSibling(file.getFileName() + ".partial");
         try {
-            Files.createDirectories(file.getParent());
-            SealFile.write(month, partial);
+            OwnerOnly.folder(file.getParent());
+            SealFile.write(month, OwnerOnly.file(partial));
             RunFolder.sync(partial);
             Files.move(partial, file, StandardCopyOption.ATOMIC_MOVE);
             RunFolder.sync(file.getParent());

@@ -28,6 +28,12 @@ final class OwnerOnly {
                 : Files.createDirectories(folder);
     }
 
+    /** Begins an empty file; what a stopped run left under its name goes. */
+    static Path file(Path file) throws IOException {
+        Files.deleteIfExists(file);
+        return POSIX ? Files.createFile(file, PosixFilePermissions.asFileAttribute(FILE)) : Files.createFile(file);
+    }
+
     static void restrict(Path file) throws IOException {
         if (POSIX) {
             Files.setPosixFilePermissions(file, Files.isDirectory(file) ? FOLDER : FILE);

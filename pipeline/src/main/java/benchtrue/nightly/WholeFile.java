@@ -11,9 +11,8 @@ final class WholeFile {
     private WholeFile() {}
 
     static void write(Path file, String text) throws IOException {
-        Path next = file.resolveSibling(".next-" + file.getFileName());
+        Path next = OwnerOnly.file(file.resolveSibling(".next-" + file.getFileName()));
         Files.writeString(next, text, StandardCharsets.UTF_8);
-        OwnerOnly.restrict(next);
         RunFolder.sync(next);
         Files.move(next, file, StandardCopyOption.ATOMIC_MOVE);
     }

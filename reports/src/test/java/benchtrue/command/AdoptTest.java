@@ -11,10 +11,13 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
@@ -116,6 +119,25 @@ class AdoptTest {
                 .filter(line -> line.startsWith(repairType + ","))
                 .findFirst()
                 .orElseThrow();
+    }
+
+    @Test
+    void whatTheProgramWritesOnlyItsUserMayOpen() throws IOException {
+        decide(sheet -> own(sheet, "refret", 11.5));
+        assertThat(adopt()).as(err.toString()).isZero();
+        assertThat(run("close", "--month", "2026-09")).as(err.toString()).isZero();
+        List<Path> written = new ArrayList<>(List.of(shop.resolve("price-book/2026-11-15.csv")));
+        for (String folder : List.of("decisions", "close")) {
+            try (Stream<Path> files = Files.walk(shop.resolve(folder))) {
+                files.forEach(written::add);
+            }
+        }
+        try (Stream<Path> files = Files.walk(once.resolve("shop/out"))) {
+            files.filter(file -> !Files.isSymbolicLink(file)).forEach(written::add);
+        }
+        assertThat(written).hasSizeGreaterThan(30).allSatisfy(file -> assertThat(
+                        PosixFilePermissions.toString(Files.getPosixFilePermissions(file)))
+                .isEqualTo(Files.isDirectory(file) ? "rwx------" : "rw-------"));
     }
 
     @Test

@@ -73,6 +73,33 @@ class CrowdedNightTest {
     }
 
     @Test
+    void anInboxThatVanishedEndsWith66AndTheLastGoodResultStands() throws Exception {
+        assertThat(nightly("2026-09-30")).as(err.toString()).isZero();
+        Files.move(shop.resolve("exports"), folder.resolve("elsewhere"));
+        assertThat(nightly("2026-10-31")).isEqualTo(66);
+        assertThat(err.toString()).contains("error 66", "exports: found no such folder");
+        assertThat(new VerifyResult().verify(shop.resolve("out/latest"))).isEmpty();
+        Files.move(folder.resolve("elsewhere"), shop.resolve("exports"));
+        assertThat(nightly("2026-10-31")).as(err.toString()).isZero();
+        assertThat(err.toString()).contains("note: The run before this one, to 2026-10-31, ended with 66: ");
+    }
+
+    @Test
+    void anOutFolderThatMayNotBeWrittenEndsWith73AndTheLastGoodResultStands() throws Exception {
+        assertThat(nightly("2026-09-30")).as(err.toString()).isZero();
+        Path results = shop.resolve("out");
+        assumeTrue(done("chattr", "+i", results.toString()), "a folder can be made immutable: needs root and chattr");
+        try {
+            assertThat(nightly("2026-10-31")).isEqualTo(73);
+            assertThat(new VerifyResult().verify(results.resolve("latest"))).isEmpty();
+        } finally {
+            done("chattr", "-i", results.toString());
+        }
+        assertThat(nightly("2026-10-31")).as(err.toString()).isZero();
+        assertThat(new VerifyResult().verify(results.resolve("latest"))).isEmpty();
+    }
+
+    @Test
     void ofTwentyStartsAtOnceEachPublishesOrIsTurnedAway() throws Exception {
         List<Process> runs = new ArrayList<>();
         for (int i = 0; i < 20; i++) {
