@@ -1,0 +1,201 @@
+#!/usr/bin/env python3
+"""Measures whole processes on invented shops: the launcher's nights beside what an analyst would write by hand.
+
+    measure.py --folder DIR [--sizes 1200,12000,220000,4000000] [--repeats 5] [--launcher FILE] [--table]
+
+Shops, single results (results.jsonl, one line a process) and the table stand in DIR. What is already in results.jsonl is not
+measured again: stopped, the same command goes on where it was; another --repeats adds to what is there; another build's
+results count only for the program by hand. Programs take turns within each repetition, so that a busy minute hits all of
+them. Memory is the largest resident set of the process.
+"""
+import argparse
+import hashlib
+import json
+import math
+import os
+import shutil
+import statistics
+import subprocess
+import sys
+import tarfile
+import time
+from pathlib import Path
+
+HERE = Path(__file__).resolve().parent
+AS_OF = "2026-10-31"
+ONCE = 1_000_000  # tickets from which one run is enough, with Java's heap bounded
+BY_HAND_UP_TO = 220_000
+CHECKED = 220_000
+
+
+def years(tickets):
+    """Returns how many years a shop of this size looks back on; 40 is the most the sample takes."""
+    return min(40, max(4, tickets // 600))
+
+
+def run(command, environment=None, log=None):
+    """Runs a process to its end; returns seconds of wall clock and of processor, and peak resident megabytes."""
+    with open(log or os.devnull, "wb") as said:
+        began = time.perf_counter()
+        process = subprocess.Popen(command, stdout=said, stderr=said, env={**os.environ, **(environment or {})})
+        _, status, usage = os.wait4(process.pid, 0)
+        seconds = time.perf_counter() - began
+    process.returncode = os.waitstatus_to_exitcode(status)
+    if process.returncode != 0:
+        sys.exit(f"{command} ended with {process.returncode}; see {log}")
+    return {"seconds": seconds, "cpu": usage.ru_utime + usage.ru_stime, "megabytes": usage.ru_maxrss / 1024}
+
+
+class Bench:
+    def __init__(self, options):
+        self.folder = Path(options.folder).resolve()
+        self.repeats = options.repeats
+        self.folder.mkdir(parents=True, exist_ok=True)
+        self.build = hashlib.sha256(Path(options.archive).read_bytes()).hexdigest()[:12]
+        self.launcher = self.unpacked(Path(options.archive))
+        self.file = self.folder / "results.jsonl"
+        self.environment = {"BENCHTRUE_CACHE": str(self.folder / "cache")}
+        lines = self.file.read_text().splitlines() if self.file.exists() else []
+        self.results = [json.loads(line) for line in lines]
+
+    def unpacked(self, archive):
+        """Installs a build as its reader would: unpacked into a folder of its own, here named by the archive's digest."""
+        home = self.folder / f"installed-{self.build}"
+        if not home.exists():
+            partial = self.folder / "installed.partial"
+            shutil.rmtree(partial, ignore_errors=True)
+            shutil.rmtree(self.folder / "cache", ignore_errors=True)
+            with tarfile.open(archive) as tar:
+                tar.extractall(partial)
+            next(partial.iterdir()).rename(home)
+        return home / "bin/benchtrue"
+
+    def of(self, tickets, program):
+        """Returns the results of a program, those of this build only unless it is the one by hand."""
+        return [r for r in self.results if r["tickets"] == tickets and r["program"] == program
+                and (r["build"] == self.build or program.startswith("by hand"))]
+
+    def shop(self, tickets):
+        """Writes the shop where it is missing, whole or not at all; returns its folder."""
+        shop = self.folder / f"shop-{tickets}"
+        if not shop.exists():
+            partial = self.folder / f"shop-{tickets}.partial"
+            shutil.rmtree(partial, ignore_errors=True)
+            run([self.launcher, "sample", partial, "--clean", "--tickets", str(tickets), "--years", str(years(tickets))],
+                self.environment, self.folder / "sample.log")
+            partial.rename(shop)
+        return shop
+
+    def programs(self, tickets):
+        """Returns each program's command on a shop, and how often it is run."""
+        shop, out = self.shop(tickets), self.folder / "by-hand"
+        repeats = self.repeats if tickets < ONCE else 1
+        by_hand = ["/usr/bin/python3", HERE / "by_hand.py", shop, out]
+        all_of_it = by_hand + ["--boot", "2000", "--pictures"]
+        night = [self.launcher, "nightly", "--shop", shop, "--as-of", AS_OF, "--quiet"]
+        check = [self.launcher, "check", "--shop", shop, "--as-of", AS_OF, "--quiet"]
+        programs = {"nightly": (night, repeats)}
+        if tickets <= BY_HAND_UP_TO:
+            programs = {"by hand, plain": (by_hand, repeats), "by hand, full": (all_of_it, repeats), **programs}
+        if tickets == CHECKED:
+            programs["check"] = (check, repeats)
+        return shop, programs
+
+    def measure(self, tickets, program, command, shop):
+        shutil.rmtree(shop / "out", ignore_errors=True)
+        shutil.rmtree(self.folder / "by-hand", ignore_errors=True)
+        java = {"BENCHTRUE_OPTS": "-Xmx6g"} if tickets >= ONCE else {}
+        load = os.getloadavg()[0]
+        result = {"tickets": tickets, "program": program, "load_before": load,
+                  **run(command, {**self.environment, **java}, self.folder / "last.log")}
+        timings = shop / "out/.last/timings.json"
+        if program == "nightly":
+            result["stages"] = json.loads(timings.read_text())["seconds_a_stage"]
+        self.note(result)
+
+    def note(self, result):
+        result["build"] = self.build
+        self.results.append(result)
+        with open(self.file, "a") as file:
+            file.write(json.dumps(result) + "\n")
+        print(f"{result['tickets']:>9,} tickets  {result['program']:<15}{result['seconds']:8.2f} s"
+              f"{result['megabytes']:8.0f} MB", file=sys.stderr, flush=True)
+
+    def warm(self):
+        """Leaves the launcher's archive of classes, as an installation's first night does."""
+        if not list((self.folder / "cache").glob("start-*.jsa")):
+            shop = self.shop(1200)
+            run([self.launcher, "nightly", "--shop", shop, "--as-of", AS_OF, "--quiet"], self.environment,
+                self.folder / "last.log")
+
+    def all(self, sizes):
+        self.warm()
+        for _ in range(len(self.of(0, "--help")), 2 * self.repeats):
+            self.note({"tickets": 0, "program": "--help", **run([self.launcher, "--help"], self.environment)})
+        for tickets in sizes:
+            shop, programs = self.programs(tickets)
+            for repetition in range(self.repeats):
+                for program, (command, repeats) in programs.items():
+                    if len(self.of(tickets, program)) <= repetition < repeats:
+                        self.measure(tickets, program, command, shop)
+
+    def rows(self, tickets):
+        """Returns how many rows all exports of a shop have, and how many its time log."""
+        counts = {file.stem: sum(block.count(b"\n") for block in iter(lambda f=open(file, "rb"): f.read(1 << 20), b"")) - 1
+                  for file in sorted((self.folder / f"shop-{tickets}/exports").glob("*.csv"))}
+        return sum(counts.values()), counts["time-log"]
+
+    def table(self):
+        """Prints medians, ratios, growth from size to size and the stages; Markdown."""
+        median = lambda tickets, program, what: statistics.median(r[what] for r in self.of(tickets, program))
+        sizes = sorted({r["tickets"] for r in self.results if r["program"] == "nightly" and r["build"] == self.build})
+        print("| tickets | time entries | program | runs | seconds | processor s | peak MB | µs a row | growth |")
+        print("| --: | --: | --- | --: | --: | --: | --: | --: | --: |")
+        before = {}
+        for tickets in sizes:
+            rows, entries = self.rows(tickets)
+            for program in ("by hand, plain", "by hand, full", "nightly", "check"):
+                if not self.of(tickets, program):
+                    continue
+                seconds = median(tickets, program, "seconds")
+                growth = "" if program not in before else \
+                    f"{math.log(seconds / before[program][1]) / math.log(rows / before[program][0]):.2f}"
+                before[program] = (rows, seconds)
+                print(f"| {tickets:,} | {entries:,} | {program} | {len(self.of(tickets, program))} | {seconds:.2f} | "
+                      f"{median(tickets, program, 'cpu'):.2f} | {median(tickets, program, 'megabytes'):,.0f} | "
+                      f"{seconds / rows * 1e6:.1f} | {growth} |")
+        if self.of(0, "--help"):
+            print(f"| | | --help | {len(self.of(0, '--help'))} | {median(0, '--help', 'seconds'):.2f} | "
+                  f"{median(0, '--help', 'cpu'):.2f} | {median(0, '--help', 'megabytes'):,.0f} | | |")
+        print("\nGrowth is the exponent of rows from the size before. A night's time by that by hand:\n")
+        for tickets in sizes:
+            for program in ("by hand, plain", "by hand, full"):
+                if self.of(tickets, program):
+                    ratio = median(tickets, "nightly", "seconds") / median(tickets, program, "seconds")
+                    print(f"- {tickets:,} tickets, {program}: {ratio:.3f}")
+        print("\n| stage, seconds | " + " | ".join(f"{tickets:,}" for tickets in sizes) + " |")
+        print("| --- |" + " --: |" * len(sizes))
+        nights = {tickets: self.of(tickets, "nightly") for tickets in sizes}
+        for stage in nights[sizes[0]][0]["stages"] if sizes else []:
+            cells = [f"{statistics.median(r['stages'].get(stage, math.nan) for r in nights[t]):.2f}" for t in sizes]
+            print(f"| {stage} | " + " | ".join(cells) + " |")
+
+
+def main():
+    options = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
+    options.add_argument("--folder", required=True, help="where shops and results stand; needs 6 GB for the largest")
+    options.add_argument("--sizes", default="1200,12000,220000,4000000", help="tickets, separated by commas")
+    options.add_argument("--repeats", type=int, default=5, help=f"runs of each; one from {ONCE:,} tickets on")
+    archives = sorted((HERE.parents[1] / "target").glob("benchtrue-*.tar.gz"))
+    options.add_argument("--archive", default=archives[-1] if archives else None, required=not archives,
+                         help="the installation archive to measure; the build's where not given")
+    options.add_argument("--table", action="store_true", help="only print the table of what is there")
+    options = options.parse_args()
+    bench = Bench(options)
+    if not options.table:
+        bench.all([int(size) for size in options.sizes.split(",")])
+    bench.table()
+
+
+if __name__ == "__main__":
+    main()
