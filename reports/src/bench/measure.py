@@ -42,7 +42,7 @@ def run(command, environment=None, log=None):
         seconds = time.perf_counter() - began
     process.returncode = os.waitstatus_to_exitcode(status)
     if process.returncode != 0:
-        sys.exit(f"{command} ended with {process.returncode}; see {log}")
+        sys.exit(f"{' '.join(map(str, command))} ended with {process.returncode}; see {log}")
     return {"seconds": seconds, "cpu": usage.ru_utime + usage.ru_stime, "megabytes": usage.ru_maxrss / 1024}
 
 
