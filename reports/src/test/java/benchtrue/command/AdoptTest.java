@@ -132,7 +132,7 @@ class AdoptTest {
                 files.forEach(written::add);
             }
         }
-        try (Stream<Path> files = Files.walk(once.resolve("shop/out"))) {
+        try (Stream<Path> files = Files.walk(OneNight.onTheSample().shop().resolve("out"))) {
             files.filter(file -> !Files.isSymbolicLink(file)).forEach(written::add);
         }
         assertThat(written).hasSizeGreaterThan(30).allSatisfy(file -> assertThat(

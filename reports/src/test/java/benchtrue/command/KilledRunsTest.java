@@ -55,11 +55,12 @@ class KilledRunsTest {
         killRuns(25, List.of(), List.of("-XX:TieredStopAtLevel=1"));
     }
 
+    /** Fewer by {@code -Dbenchtrue.kills=}; compiled as the launcher has a shop of this size compiled. */
     @Test
     @Tag("proof")
     void threeHundredKillsLeaveTheLastGoodResult() throws Exception {
         WriteSample.write(SampleOptions.standard(shop));
-        killRuns(300, NightlyCommand.REPORTS, List.of());
+        killRuns(Integer.getInteger("benchtrue.kills", 300), NightlyCommand.REPORTS, List.of("-XX:TieredStopAtLevel=1"));
     }
 
     private void killRuns(int kills, List<Report> reportsOfNextRun, List<String> java) throws Exception {
