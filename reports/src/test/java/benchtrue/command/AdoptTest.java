@@ -135,9 +135,10 @@ class AdoptTest {
         try (Stream<Path> files = Files.walk(OneNight.onTheSample().shop().resolve("out"))) {
             files.filter(file -> !Files.isSymbolicLink(file)).forEach(written::add);
         }
-        assertThat(written).hasSizeGreaterThan(30).allSatisfy(file -> assertThat(
-                        PosixFilePermissions.toString(Files.getPosixFilePermissions(file)))
-                .isEqualTo(Files.isDirectory(file) ? "rwx------" : "rw-------"));
+        assertThat(written)
+                .hasSizeGreaterThan(30)
+                .allSatisfy(file -> assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(file)))
+                        .isEqualTo(Files.isDirectory(file) ? "rwx------" : "rw-------"));
     }
 
     @Test

@@ -60,7 +60,8 @@ class KilledRunsTest {
     @Tag("proof")
     void threeHundredKillsLeaveTheLastGoodResult() throws Exception {
         WriteSample.write(SampleOptions.standard(shop));
-        killRuns(Integer.getInteger("benchtrue.kills", 300), NightlyCommand.REPORTS, List.of("-XX:TieredStopAtLevel=1"));
+        killRuns(
+                Integer.getInteger("benchtrue.kills", 300), NightlyCommand.REPORTS, List.of("-XX:TieredStopAtLevel=1"));
     }
 
     private void killRuns(int kills, List<Report> reportsOfNextRun, List<String> java) throws Exception {
