@@ -16,16 +16,20 @@ public final class FindVerdicts {
     public Findings find(CostedLines costs, Settings settings) {
         JobLines jobs = costs.jobs();
         SpotCopiedQuotes copies = new SpotCopiedQuotes(jobs, OwnHours.of(jobs));
-        // The model of hours and the weighing of load factors ask nothing of each other, and take about as long.
+        // These three ask nothing of each other, and take about as long.
         ForkJoinTask<StudyJobs> studying =
                 ForkJoinTask.adapt(() -> new StudyJobs(jobs, copies.honest())).fork();
         WeighLoads loads = new WeighLoads(jobs, settings);
+        ForkJoinTask<List<CopiedQuotes>> copying =
+                ForkJoinTask.adapt(() -> copies.byType(loads)).fork();
         TypeTotals totals = TypeTotals.of(jobs);
         LoadEvidence[] evidence = loads.weigh(enough(totals));
-        List<CopiedQuotes> copied = copies.byType(loads);
         StudyJobs study = studying.join();
+        ForkJoinTask<List<UsualJob>> asking =
+                ForkJoinTask.adapt(study::usualJobs).fork();
         Drift drift = study.drift(new CurrentLoads(jobs, loads), evidence);
-        List<UsualJob> usual = study.usualJobs();
+        List<CopiedQuotes> copied = copying.join();
+        List<UsualJob> usual = asking.join();
         Judge judge = new Judge(costs, settings, totals, copied, drift.slowings());
         List<RepairFinding> repairs = judge.all(evidence, adjust(evidence), usual);
         return new Findings(

@@ -69,7 +69,7 @@ final class Publish {
         Path folder = run.path();
         // The draft workbook tells which revision.csv it was made from, so that stands first.
         new WriteTables().write(review.costs(), review.findings(), review.revision(), folder);
-        SideBySide.write(writings(review, reports, folder));
+        SideBySide.write(writings(review, reports, run));
         Optional<Shelf.Result> earlier =
                 shelf.before(LocalDate.ofEpochDay(review.ledger().asOf()));
         Optional<Shelf.Result> waiting = waiting(review);
@@ -77,12 +77,16 @@ final class Publish {
         text(
                 folder.resolve(RunRecord.FILE),
                 RunRecord.text(
-                        version, review, inputs.files(), comparedWith(earlier, waiting), RunFolder.digests(folder)));
+                        version, review, inputs.files(), comparedWith(earlier, waiting), run.digests()));
     }
 
-    private static List<SideBySide.Writing> writings(Review review, List<Report> reports, Path folder) {
+    private static List<SideBySide.Writing> writings(Review review, List<Report> reports, RunFolder run) {
+        Path folder = run.path();
         List<SideBySide.Writing> writings = new ArrayList<>();
-        writings.add(() -> new WriteLines().write(review.costs(), folder));
+        writings.add(() -> {
+            new WriteLines().write(review.costs(), folder);
+            run.digest(folder.resolve(WriteLines.LINES));
+        });
         if (!review.restatements().isEmpty()) {
             writings.add(() -> new WriteRestatements().write(review.restatements(), folder));
         }

@@ -11,6 +11,8 @@ import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 
 /**
@@ -22,6 +24,7 @@ final class RunFolder {
     static final String PARTIAL = ".partial";
     private final Path partial;
     private final Path whole;
+    private final Map<Path, FileDigest> early = new ConcurrentHashMap<>();
 
     private RunFolder(Path partial, Path whole) {
         this.partial = partial;
@@ -51,12 +54,26 @@ final class RunFolder {
         return partial;
     }
 
-    /** Digests every file in a folder, on all processors; in the order of their names. */
+    /** Digests a long file as soon as it is whole, so that the end of the run does not wait for it. */
+    void digest(Path file) throws IOException {
+        early.put(file, FileDigest.of(partial, file));
+    }
+
+    /** Returns the digest of every file, in the order of their names. */
+    List<FileDigest> digests() throws IOException {
+        return digests(partial, early);
+    }
+
+    /** Digests every file in a folder, in the order of their names. */
     static List<FileDigest> digests(Path folder) throws IOException {
+        return digests(folder, Map.of());
+    }
+
+    private static List<FileDigest> digests(Path folder, Map<Path, FileDigest> known) throws IOException {
         try {
             return tree(folder).parallelStream()
                     .filter(file -> !Files.isDirectory(file, LinkOption.NOFOLLOW_LINKS))
-                    .map(file -> digest(folder, file))
+                    .map(file -> known.containsKey(file) ? known.get(file) : digest(folder, file))
                     .sorted(Comparator.comparing(FileDigest::file))
                     .toList();
         } catch (UncheckedIOException unreadable) {

@@ -20,6 +20,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ForkJoinTask;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -65,17 +66,22 @@ final class BuildLedger {
         BuildLines buildLines = new BuildLines(table(Table.QUOTED_LINES), tickets, keys, types);
         QuotedLines lines = buildLines.build(books, asOf.day());
         LineKeys lineKeys = buildLines.lineKeys();
+        // Tables that only refer to tickets and lines are built side by side.
+        BuildParts buildParts = new BuildParts(table(Table.PARTS_USAGE), keys, lineKeys);
+        ForkJoinTask<PartUses> building =
+                ForkJoinTask.adapt(() -> buildParts.build(asOf.day())).fork();
+        BuildShop shop = new BuildShop(asOf);
+        ForkJoinTask<List<Wait>> waiting =
+                ForkJoinTask.adapt(() -> shop.waits(table(Table.WAITS), keys)).fork();
         People people = new People(table(Table.TIME_LOG), table(Table.TECHNICIANS), table(Table.PAID_HOURS));
         BuildPay pay = new BuildPay(people, asOf);
         List<Wage> wages = pay.wages(table(Table.TECHNICIANS));
         List<PaidHours> paid = pay.paid(table(Table.PAID_HOURS));
         TimeEntries time = time(
                 new BuildTime(table(Table.TIME_LOG), keys, types, lineKeys, people), tickets, lines, wages, people);
-        BuildParts buildParts = new BuildParts(table(Table.PARTS_USAGE), keys, lineKeys);
-        PartUses parts = buildParts.build(asOf.day());
-        BuildShop shop = new BuildShop(asOf);
         List<Overhead> overheads = shop.overheads(table(Table.OVERHEADS));
-        List<Wait> waits = shop.waits(table(Table.WAITS), keys);
+        PartUses parts = building.join();
+        List<Wait> waits = waiting.join();
         balances.addAll(Balances.lines(table(Table.QUOTED_LINES), lines));
         balances.add(Balances.parts(table(Table.PARTS_USAGE), parts));
         balances.add(Balances.overheads(table(Table.OVERHEADS), overheads));

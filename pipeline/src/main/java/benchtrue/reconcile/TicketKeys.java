@@ -54,7 +54,8 @@ final class TicketKeys {
                         .orElse("");
     }
 
-    private Optional<String> nearest(String key) {
+    /** Several tables ask at once. */
+    private synchronized Optional<String> nearest(String key) {
         if (plain.isEmpty()) {
             for (int ticket = tickets.size() - 1; ticket >= 0; ticket--) {
                 plain.put(NearKey.plain(tickets.ticket(ticket)), tickets.ticket(ticket));
