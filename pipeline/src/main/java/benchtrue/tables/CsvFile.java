@@ -22,6 +22,8 @@ public final class CsvFile implements Closeable {
     /** No number takes more bytes than this. */
     private static final int WIDEST = 32;
 
+    private static final int LONGEST_PLAIN = 64;
+
     private static final int DECIMALS = 10_000;
     private static final int RATIO_DECIMALS = 1_000_000;
 
@@ -52,6 +54,11 @@ public final class CsvFile implements Closeable {
     /** Writes text, made harmless where a spreadsheet would run it. */
     public CsvFile text(String text) throws IOException {
         separate();
+        if (isPlain(text)) {
+            room(text.length());
+            used = Digits.letters(text, buffer, used);
+            return this;
+        }
         String cell = Harmless.written(text);
         boolean quoted = needsQuotes(cell);
         byte[] bytes = (quoted ? '"' + cell.replace("\"", "\"\"") + '"' : cell).getBytes(StandardCharsets.UTF_8);
@@ -64,6 +71,21 @@ public final class CsvFile implements Closeable {
         System.arraycopy(bytes, 0, buffer, used, bytes.length);
         used += bytes.length;
         return this;
+    }
+
+    /** Returns whether a text is its own cell, letter by letter, as nearly every key and word is. */
+    private static boolean isPlain(String text) {
+        if (text.length() > LONGEST_PLAIN) {
+            return false;
+        }
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            boolean plain = c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z' || c >= '0' && c <= '9' || i > 0 && c == '-';
+            if (!plain) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static boolean needsQuotes(String cell) {
@@ -121,9 +143,7 @@ public final class CsvFile implements Closeable {
             throw new IllegalArgumentException("not a decimal number: " + number);
         }
         separate();
-        for (int i = 0; i < number.length(); i++) {
-            buffer[used++] = (byte) number.charAt(i);
-        }
+        used = Digits.letters(number, buffer, used);
         return this;
     }
 
@@ -136,11 +156,11 @@ public final class CsvFile implements Closeable {
 
     /** Writes a day as ISO 8601. */
     public CsvFile day(int day) throws IOException {
-        if (!Absent.has(day)) {
-            separate();
-            return this;
+        separate();
+        if (Absent.has(day)) {
+            used = Digits.day(LocalDate.ofEpochDay(day), buffer, used);
         }
-        return text(LocalDate.ofEpochDay(day).toString());
+        return this;
     }
 
     /** Ends the row. */
@@ -170,16 +190,10 @@ public final class CsvFile implements Closeable {
         if (amount < 0) {
             buffer[used++] = '-';
         }
-        String digits = Long.toString(Math.abs(amount / unit));
-        for (int i = 0; i < digits.length(); i++) {
-            buffer[used++] = (byte) digits.charAt(i);
-        }
+        used = Digits.whole(Math.abs(amount / unit), buffer, used);
         if (unit > 1) {
             buffer[used++] = '.';
-        }
-        long rest = Math.abs(amount % unit);
-        for (int place = unit / 10; place > 0; place /= 10) {
-            buffer[used++] = (byte) ('0' + rest / place % 10);
+            used = Digits.padded(Math.abs(amount % unit), unit / 10, buffer, used);
         }
     }
 
