@@ -23,15 +23,19 @@ final class AnswerCalls {
             flow.sentence("No open instrument needs a call.");
             return;
         }
-        flow.headings(List.of(
-                "Instrument",
-                "Ticket",
-                "Hours so far",
-                "Hours quoted",
-                "Hours expected in all, about",
-                "More money, about",
-                "",
-                "Why to call"));
+        flow.headings(
+                List.of(
+                        "Instrument",
+                        "Ticket",
+                        "Hours so far",
+                        "Hours quoted",
+                        "Hours expected in all, about",
+                        "More money, about",
+                        "",
+                        "Why to call"),
+                0,
+                1,
+                7);
         calls.stream().limit(MOST).forEach(call -> call(flow, call));
         flow.sentence((calls.size() > MOST ? "And " + (calls.size() - MOST) + " more, in review.html. " : "")
                 + "Many places require approval before an estimate is exceeded.");

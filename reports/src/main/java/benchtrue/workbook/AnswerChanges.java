@@ -42,15 +42,18 @@ final class AnswerChanges {
     }
 
     private void rows(Flow flow, List<ProposedChange> changed) {
-        flow.headings(List.of(
-                "Repair",
-                "Hours now",
-                "Hours proposed",
-                "Change in hours",
-                "Price now",
-                "Price proposed",
-                "Money a year, about",
-                "Why it is not more"));
+        flow.headings(
+                List.of(
+                        "Repair",
+                        "Hours now",
+                        "Hours proposed",
+                        "Change in hours",
+                        "Price now",
+                        "Price proposed",
+                        "Money a year, about",
+                        "Why it is not more"),
+                0,
+                7);
         changed.stream().limit(MOST).forEach(change -> change(flow, change));
         if (changed.size() > MOST) {
             flow.sentence("And " + (changed.size() - MOST) + " smaller, in " + WriteRevisionWorkbook.FILE + ".");

@@ -23,7 +23,7 @@ final class AnswerGifts {
             flow.sentence(span + " nothing is recorded as given away.");
             return;
         }
-        flow.headings(List.of("What", "Who pays the ticket", "Times", "Bench hours", "Worth"));
+        flow.headings(List.of("What", "Who pays the ticket", "Times", "Bench hours", "Worth"), 0, 1);
         int first = flow.row() + 1;
         gifts.forEach(gift -> flow.next()
                 .text(gift.what(), Look.Kind.WRAPPED)

@@ -35,15 +35,18 @@ final class AnswerLosses {
             flow.sentence("No repair is surely under-quoted. What leans that way stands on the sheet Repairs.");
             return;
         }
-        flow.headings(List.of(
-                "Repair",
-                "Lost a year: at least (90 % sure)",
-                "at most (90 % sure)",
-                "about, from the book",
-                "from quotes below it",
-                "from slower work",
-                "from jobs that came back",
-                "Why (a part below zero makes up for others)"));
+        flow.headings(
+                List.of(
+                        "Repair",
+                        "Lost a year: at least (90 % sure)",
+                        "at most (90 % sure)",
+                        "about, from the book",
+                        "from quotes below it",
+                        "from slower work",
+                        "from jobs that came back",
+                        "Why (a part below zero makes up for others)"),
+                0,
+                7);
         losses.forEach(finding -> loss(flow, finding));
     }
 

@@ -2,28 +2,28 @@ package benchtrue.workbook;
 
 /** The columns of the sheet on which the owner decides, in order; the letter follows from the place. */
 enum DecideColumn {
-    REPAIR("Repair", 27, Look.Kind.WRAPPED),
-    KEY("In the price book as", 16, Look.Kind.TEXT),
-    FAMILY("Family", 11, Look.Kind.TEXT),
+    REPAIR("Repair", 24, Look.Kind.WRAPPED),
     JOBS("Jobs", 6, Look.Kind.COUNT),
     LOAD("Hours per quoted hour", 8, Look.Kind.RATIO),
     HOURS("Today's hours", 8, Look.Kind.HOURS),
     PRICE("Today's price", 9, Look.Kind.MONEY),
-    ASKED("Asked for by your policy (h)", 9, Look.Kind.HOURS),
     PROPOSED("Proposed hours", 9, Look.Kind.HOURS),
     TAKE_PRICE("Price if taken", 9, Look.Kind.MONEY),
-    TAKE_EFFECT("Money a year if taken", 10, Look.Kind.WHOLE_MONEY),
-    WHY("On what it stands, and why held", 48, Look.Kind.WRAPPED),
-    DECISION("Decision: take, keep or own", 11, Look.Kind.ENTRY),
+    TAKE_EFFECT("Money a year if taken", 9, Look.Kind.WHOLE_MONEY),
+    WHY("On what it stands, and why held", 46, Look.Kind.NOTE),
+    DECISION("Decision: take, keep or own", 10, Look.Kind.ENTRY),
     OWN_HOURS("Own hours", 8, Look.Kind.ENTRY_HOURS),
-    REASON("Reason (needed to keep)", 22, Look.Kind.ENTRY),
+    REASON("Reason (needed to keep)", 20, Look.Kind.ENTRY),
     UNTIL("Keep until (date)", 11, Look.Kind.ENTRY_DATE),
     NEW_HOURS("New hours", 8, Look.Kind.HOURS),
     NEW_PRICE("New price", 9, Look.Kind.MONEY),
-    CHANGE("Change in hours", 8, Look.Kind.SHARE),
-    EFFECT("Money a year", 10, Look.Kind.WHOLE_MONEY),
+    EFFECT("Money a year", 9, Look.Kind.WHOLE_MONEY),
+    CHANGE("Change in hours", 8, Look.Kind.CHANGE),
     FIT_TODAY("Jobs that fit today's hours", 9, Look.Kind.SHARE),
     FIT_NEW("Jobs that fit the new hours", 9, Look.Kind.SHARE),
+    KEY("In the price book as", 18, Look.Kind.NOTE),
+    FAMILY("Family", 11, Look.Kind.TEXT),
+    ASKED("Asked for by your policy (h)", 9, Look.Kind.HOURS),
     MEAN("Average, hours per book hour", 9, Look.Kind.RATIO),
     USUAL("Usual job, hours per book hour", 9, Look.Kind.RATIO),
     SPREAD("Spread (of the logarithm)", 9, Look.Kind.RATIO),
@@ -38,13 +38,13 @@ enum DecideColumn {
     INSIDE("Nearest within the step (h)", 9, Look.Kind.HOURS);
 
     /** The last column that is printed; what follows is the working. */
-    static final DecideColumn LAST_PRINTED = FIT_NEW;
+    static final DecideColumn LAST_PRINTED = NEW_PRICE;
 
     private final Heading heading;
     private final Look.Kind kind;
 
     DecideColumn(String words, int width, Look.Kind kind) {
-        this.heading = new Heading(words, width);
+        this.heading = kind.isText() ? Heading.text(words, width) : Heading.figure(words, width);
         this.kind = kind;
     }
 

@@ -10,12 +10,13 @@ import org.apache.poi.xssf.streaming.SXSSFSheet;
 /** The head of the sheet: what it is for, and the inputs that everything below follows. */
 final class DecideInputs {
     private static final int FIRST_INPUT_ROW = 4;
+    private static final int VALUE_COLUMN = 5;
 
     /** The named cells, in the order of their rows. */
     enum Input {
         SHOP_RATE("ShopRate", "Shop rate (money a bench hour)"),
         COVERAGE_POLICY("CoveragePolicy", "Share of jobs that should fit the quote"),
-        POLICY_RULE("PolicyRule", "What is asked for: larger (of average and fit), break-even or coverage"),
+        POLICY_RULE("PolicyRule", "Asked for: larger (of average and fit), break-even or coverage"),
         PRICE_STEP("PriceStep", "Prices are rounded to"),
         TOLERANCE("Tolerance", "Leave the book where it is this near"),
         DRAFT_DIGEST("DraftDigest", "Draft (do not change)");
@@ -51,18 +52,18 @@ final class DecideInputs {
         Policy policy = review.settings().policy();
         int row = FIRST_INPUT_ROW;
         for (Input input : Input.values()) {
-            grid.row(row).text(input.words).skip();
+            grid.row(row).text(input.words).at(VALUE_COLUMN);
             switch (input) {
                 case SHOP_RATE -> grid.number(Amounts.money(review.costs().shopRate()), Look.Kind.INPUT);
-                case COVERAGE_POLICY -> grid.number(policy.coverage(), Look.Kind.INPUT);
+                case COVERAGE_POLICY -> grid.number(policy.coverage(), Look.Kind.INPUT_SHARE);
                 case POLICY_RULE -> grid.text(DecideRow.rule(policy), Look.Kind.INPUT);
                 case PRICE_STEP -> grid.number(Money.units(policy.priceRounding()), Look.Kind.INPUT);
-                case TOLERANCE -> grid.number(review.settings().tolerance(), Look.Kind.INPUT);
+                case TOLERANCE -> grid.number(review.settings().tolerance(), Look.Kind.INPUT_SHARE);
                 case DRAFT_DIGEST -> grid.text(draft);
             }
             Name name = sheet.getWorkbook().createName();
             name.setNameName(input.name);
-            name.setRefersToFormula(DecideSheet.NAME + "!$C$" + row);
+            name.setRefersToFormula(DecideSheet.NAME + "!$F$" + row);
             row++;
         }
         grid.row(row)

@@ -5,6 +5,7 @@ import benchtrue.revision.ProposedChange;
 import benchtrue.settings.Policy;
 import benchtrue.shop.Hours;
 import benchtrue.shop.Money;
+import java.util.List;
 
 /** Writes the cells of one row that are worked out, each with the value that the program has for it. */
 final class DecideRow {
@@ -32,12 +33,13 @@ final class DecideRow {
                     Hours.of(change.bookSeconds()) * change.grounds().askedFactor());
             put(DecideColumn.PROPOSED, DecideFormulas.PROPOSED, proposed);
         } else {
-            grid.number(Hours.of(change.bookSeconds()) * change.grounds().askedFactor(), Look.Kind.HOURS)
-                    .number(proposed, Look.Kind.HOURS);
+            at(DecideColumn.ASKED)
+                    .number(Hours.of(change.bookSeconds()) * change.grounds().askedFactor(), Look.Kind.HOURS);
+            at(DecideColumn.PROPOSED).number(proposed, Look.Kind.HOURS);
         }
         put(DecideColumn.TAKE_PRICE, DecideFormulas.TAKE_PRICE, Money.units(change.proposedLabour()));
         put(DecideColumn.TAKE_EFFECT, DecideFormulas.TAKE_EFFECT, effect());
-        grid.text(why, Look.Kind.WRAPPED);
+        at(DecideColumn.WHY).text(why, DecideColumn.WHY.kind());
         return this;
     }
 
@@ -47,10 +49,10 @@ final class DecideRow {
     }
 
     DecideRow decision() {
-        grid.empty(Look.Kind.ENTRY)
-                .empty(Look.Kind.ENTRY_HOURS)
-                .empty(Look.Kind.ENTRY)
-                .empty(Look.Kind.ENTRY_DATE);
+        for (DecideColumn column :
+                List.of(DecideColumn.DECISION, DecideColumn.OWN_HOURS, DecideColumn.REASON, DecideColumn.UNTIL)) {
+            at(column).empty(column.kind());
+        }
         return this;
     }
 
@@ -83,8 +85,12 @@ final class DecideRow {
         put(DecideColumn.INSIDE, DecideFormulas.INSIDE, inside);
     }
 
+    private Grid at(DecideColumn column) {
+        return grid.at(column.ordinal());
+    }
+
     private void put(DecideColumn column, String template, double value) {
-        grid.formula(DecideFormulas.at(template, row), value, column.kind());
+        at(column).formula(DecideFormulas.at(template, row), value, column.kind());
     }
 
     /** Returns the word of a policy's rule as the sheet has it. */

@@ -37,13 +37,7 @@ final class DecideRules {
         sheet.enableLocking();
         sheet.lockFormatColumns(false);
         sheet.lockAutoFilter(false);
-        sheet.getWorkbook()
-                .setPrintArea(
-                        sheet.getWorkbook().getSheetIndex(sheet),
-                        0,
-                        DecideColumn.LAST_PRINTED.ordinal(),
-                        0,
-                        lastRow - 1);
+        Paper.area(sheet, DecideColumn.LAST_PRINTED.ordinal() + 1, lastRow);
     }
 
     private static void add(

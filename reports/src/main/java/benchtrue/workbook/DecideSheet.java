@@ -22,7 +22,6 @@ import org.apache.poi.xssf.streaming.SXSSFSheet;
 final class DecideSheet {
     static final String NAME = "Decide";
     static final int FIRST_ROW = 13;
-    private static final float LINE_POINTS = 14;
 
     private final Review review;
     private final Ledger ledger;
@@ -61,28 +60,40 @@ final class DecideSheet {
         RepairFinding finding = findings.get(change.repairType());
         String why =
                 change.heldBecause().isEmpty() ? change.basis() : change.basis() + ". Held: " + change.heldBecause();
-        grid.tall(LINE_POINTS * (1 + why.length() / DecideColumn.WHY.heading().width()))
-                .text(type.title(), Look.Kind.WRAPPED)
-                .text(key)
-                .text(type.family())
-                .number(finding.lines(), Look.Kind.COUNT)
-                .number(finding.loadFactor(), Look.Kind.RATIO)
-                .number(Hours.of(change.bookSeconds()), Look.Kind.HOURS)
-                .number(Money.units(change.bookLabour()), Look.Kind.MONEY);
+        grid.tall(Math.max(height(DecideColumn.WHY, why), height(DecideColumn.REPAIR, type.title())));
+        text(grid, DecideColumn.REPAIR, type.title());
+        text(grid, DecideColumn.KEY, key);
+        text(grid, DecideColumn.FAMILY, type.family());
+        number(grid, DecideColumn.JOBS, finding.lines());
+        number(grid, DecideColumn.LOAD, finding.loadFactor());
+        number(grid, DecideColumn.HOURS, Hours.of(change.bookSeconds()));
+        number(grid, DecideColumn.PRICE, Money.units(change.bookLabour()));
         new DecideRow(grid, row, change).proposal(why).decision().outcome();
         working(grid, row, change, type);
     }
 
     private static void working(Grid grid, int row, ProposedChange change, RepairType type) {
         Grounds grounds = change.grounds();
-        grid.number(grounds.meanFactor(), Look.Kind.RATIO)
-                .number(grounds.usualFactor(), Look.Kind.RATIO)
-                .number(grounds.spread(), Look.Kind.RATIO)
-                .number(Hours.of(grounds.lowestSeconds()), Look.Kind.HOURS)
-                .number(Hours.of(grounds.highestSeconds()), Look.Kind.HOURS)
-                .text(Words.of(grounds.shortening()).replace('-', ' '))
-                .number(Money.units(Absent.firstOf(type.leastLabour(), 0)), Look.Kind.MONEY)
-                .number(grounds.jobsAYear(), Look.Kind.HOURS);
+        number(grid, DecideColumn.MEAN, grounds.meanFactor());
+        number(grid, DecideColumn.USUAL, grounds.usualFactor());
+        number(grid, DecideColumn.SPREAD, grounds.spread());
+        number(grid, DecideColumn.LOWEST, Hours.of(grounds.lowestSeconds()));
+        number(grid, DecideColumn.HIGHEST, Hours.of(grounds.highestSeconds()));
+        text(grid, DecideColumn.SHORTENING, Words.of(grounds.shortening()).replace('-', ' '));
+        number(grid, DecideColumn.LEAST_PRICE, Money.units(Absent.firstOf(type.leastLabour(), 0)));
+        number(grid, DecideColumn.YEARLY, grounds.jobsAYear());
         new DecideRow(grid, row, change).working();
+    }
+
+    private static float height(DecideColumn column, String words) {
+        return TextHeight.of(words, column.heading().width());
+    }
+
+    private static void text(Grid grid, DecideColumn column, String words) {
+        grid.at(column.ordinal()).text(words, column.kind());
+    }
+
+    private static void number(Grid grid, DecideColumn column, double value) {
+        grid.at(column.ordinal()).number(value, column.kind());
     }
 }

@@ -7,12 +7,6 @@ import org.apache.poi.ss.util.CellRangeAddress;
 
 /** Writes a sheet of several short tables from top to bottom, with sentences across its whole width. */
 final class Flow {
-    private static final float LINE_POINTS = 14;
-    /** Text in the usual proportional letters takes less room than its count of characters. */
-    private static final double LETTERS_A_CHARACTER = 1.15;
-
-    private static final float HEADING_POINTS = 62;
-
     private final Sheet sheet;
     private final Grid grid;
     private final int[] widths;
@@ -47,9 +41,17 @@ final class Flow {
         next().text(words, Look.Kind.TITLE);
     }
 
-    void headings(List<String> words) {
-        next().tall(HEADING_POINTS);
-        words.forEach(word -> grid.text(word, Look.Kind.HEADING));
+    /** Writes headings of figures, except where a column, numbered from 0, holds text. */
+    void headings(List<String> words, Integer... textColumns) {
+        float height = 0;
+        for (int i = 0; i < words.size(); i++) {
+            height = Math.max(height, TextHeight.bold(words.get(i), widths[i]));
+        }
+        next().tall(height);
+        for (int i = 0; i < words.size(); i++) {
+            boolean text = List.of(textColumns).contains(i);
+            grid.text(words.get(i), text ? Look.Kind.HEADING : Look.Kind.FIGURE_HEADING);
+        }
     }
 
     /** Writes words into a column that the row has reached and across all that follow, in as many lines as they need. */
@@ -58,8 +60,7 @@ final class Flow {
         for (int i = fromColumn; i < widths.length; i++) {
             width += widths[i];
         }
-        int lines = 1 + (int) (words.length() / (width * LETTERS_A_CHARACTER));
-        grid.tall(LINE_POINTS * lines).text(words, fromColumn == 0 ? Look.Kind.WRAPPED : Look.Kind.NOTE);
+        grid.tall(TextHeight.of(words, width)).text(words, fromColumn == 0 ? Look.Kind.WRAPPED : Look.Kind.NOTE);
         if (fromColumn < widths.length - 1) {
             sheet.addMergedRegion(new CellRangeAddress(row - 1, row - 1, fromColumn, widths.length - 1));
         }
@@ -98,11 +99,7 @@ final class Flow {
     /** Sets what is printed: all of it, landscape, as wide as the paper; the first rows stay in sight. */
     void finish(int frozenRows) {
         sheet.createFreezePane(1, frozenRows);
-        sheet.getPrintSetup().setLandscape(true);
-        sheet.setFitToPage(true);
-        sheet.getPrintSetup().setFitWidth((short) 1);
-        sheet.getPrintSetup().setFitHeight((short) 0);
-        sheet.getWorkbook()
-                .setPrintArea(sheet.getWorkbook().getSheetIndex(sheet), 0, widths.length - 1, 0, Math.max(row - 1, 0));
+        Paper.landscape(sheet);
+        Paper.area(sheet, widths.length, row);
     }
 }

@@ -28,6 +28,12 @@ final class Grid {
         return this;
     }
 
+    /** Goes on at a column, numbered from 0. */
+    Grid at(int place) {
+        column = place;
+        return this;
+    }
+
     Grid skip() {
         column++;
         return this;

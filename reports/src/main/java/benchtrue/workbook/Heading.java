@@ -8,23 +8,31 @@ import org.apache.poi.ss.usermodel.Sheet;
  *
  * @param words what it says, with its unit
  * @param width in characters
+ * @param kind stands above text or above figures
  */
-record Heading(String words, int width) {
-    /** A heading takes up to four lines. */
-    private static final float HEIGHT_POINTS = 62;
+record Heading(String words, int width, Look.Kind kind) {
+    static Heading text(String words, int width) {
+        return new Heading(words, width, Look.Kind.HEADING);
+    }
+
+    /** Figures stand at the right of their column, and so does their heading. */
+    static Heading figure(String words, int width) {
+        return new Heading(words, width, Look.Kind.FIGURE_HEADING);
+    }
 
     /** Writes headings into a row, sets widths, freezes what stands above the rows and repeats it on paper. */
     static void write(List<Heading> headings, int row, Sheet sheet, Grid grid) {
-        grid.row(row).tall(HEIGHT_POINTS);
+        float height = 0;
+        for (Heading heading : headings) {
+            height = Math.max(height, TextHeight.bold(heading.words, heading.width));
+        }
+        grid.row(row).tall(height);
         for (int i = 0; i < headings.size(); i++) {
-            grid.text(headings.get(i).words, Look.Kind.HEADING);
+            grid.text(headings.get(i).words, headings.get(i).kind);
             sheet.setColumnWidth(i, headings.get(i).width * 256);
         }
         sheet.createFreezePane(1, row);
-        sheet.setRepeatingRows(new org.apache.poi.ss.util.CellRangeAddress(row - 1, row - 1, -1, -1));
-        sheet.getPrintSetup().setLandscape(true);
-        sheet.setFitToPage(true);
-        sheet.getPrintSetup().setFitWidth((short) 1);
-        sheet.getPrintSetup().setFitHeight((short) 0);
+        Paper.landscape(sheet);
+        Paper.repeat(sheet, row);
     }
 }

@@ -22,14 +22,14 @@ final class JobsSheet {
     private static final int FIRST_ROW = 4;
     private static final double MILLIONTHS = 1e6;
     private static final List<Heading> HEADINGS = List.of(
-            new Heading("Repair type", 24),
-            new Heading("Ticket", 12),
-            new Heading("Line", 6),
-            new Heading("Opened", 11),
-            new Heading("Quoted hours against today's book", 12),
-            new Heading("Bench hours", 9),
-            new Heading("Hours per quoted hour", 10),
-            new Heading("Tells whether jobs fit", 10));
+            Heading.text("Repair type", 24),
+            Heading.text("Ticket", 12),
+            Heading.text("Line", 6),
+            Heading.figure("Opened", 11),
+            Heading.figure("Quoted hours against today's book", 12),
+            Heading.figure("Bench hours", 9),
+            Heading.figure("Hours per quoted hour", 10),
+            Heading.text("Tells whether jobs fit", 10));
 
     private final JobLines jobs;
     private final FitEvidence evidence;

@@ -21,27 +21,27 @@ final class LinesSheet {
 
     private static final int FIRST_ROW = 4;
     private static final List<Heading> HEADINGS = List.of(
-            new Heading("Ticket", 12),
-            new Heading("Line", 6),
-            new Heading("Repair type", 24),
-            new Heading("Instrument class", 18),
-            new Heading("Opened", 11),
-            new Heading("Closed", 11),
-            new Heading("Stands", 9),
-            new Heading("Counts in the findings", 10),
-            new Heading("Quoted hours", 9),
-            new Heading("Quoted hours against today's book", 12),
-            new Heading("Logged to the line (h)", 10),
-            new Heading("Dealt from the ticket (h)", 10),
-            new Heading("Bench hours", 9),
-            new Heading("Hours putting it right (h)", 10),
-            new Heading("Labour revenue", 11),
-            new Heading("Parts revenue", 11),
-            new Heading("Labour cost", 11),
-            new Heading("Parts cost", 11),
-            new Heading("Overhead carried", 11),
-            new Heading("Margin", 11),
-            new Heading("Earned per bench hour", 11));
+            Heading.text("Ticket", 12),
+            Heading.text("Line", 6),
+            Heading.text("Repair type", 24),
+            Heading.text("Instrument class", 18),
+            Heading.figure("Opened", 11),
+            Heading.figure("Closed", 11),
+            Heading.text("Stands", 9),
+            Heading.text("Counts in the findings", 10),
+            Heading.figure("Quoted hours", 9),
+            Heading.figure("Quoted hours against today's book", 12),
+            Heading.figure("Logged to the line (h)", 10),
+            Heading.figure("Dealt from the ticket (h)", 10),
+            Heading.figure("Bench hours", 9),
+            Heading.figure("Hours putting it right (h)", 10),
+            Heading.figure("Labour revenue", 11),
+            Heading.figure("Parts revenue", 11),
+            Heading.figure("Labour cost", 11),
+            Heading.figure("Parts cost", 11),
+            Heading.figure("Overhead carried", 11),
+            Heading.figure("Margin", 11),
+            Heading.figure("Earned per bench hour", 11));
 
     private final JobLines jobs;
     private final CostedLines costs;
@@ -93,7 +93,7 @@ final class LinesSheet {
                 .text(tickets.instrumentClass(ticket))
                 .number(Amounts.serial(tickets.opened(ticket)), Look.Kind.DATE)
                 .number(Amounts.serial(tickets.closed(ticket)), Look.Kind.DATE)
-                .text(Words.of(jobs.state(line)))
+                .text(Words.of(jobs.state(line)), Look.Kind.NOTE)
                 .text(jobs.judged(line) ? "yes" : "no");
         hours(grid, row, line);
         money(grid, row, line);

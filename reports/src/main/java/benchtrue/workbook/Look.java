@@ -20,6 +20,7 @@ final class Look {
         WRAPPED("@"),
         NOTE("@"),
         HEADING("@"),
+        FIGURE_HEADING("@"),
         TITLE("@"),
         COUNT("#,##0"),
         HOURS("#,##0.00"),
@@ -46,6 +47,10 @@ final class Look {
         Kind(String format) {
             this.format = format;
         }
+
+        boolean isText() {
+            return format.equals("@");
+        }
     }
 
     private final Map<Kind, CellStyle> styles = new EnumMap<>(Kind.class);
@@ -61,7 +66,8 @@ final class Look {
         styles.get(Kind.NOTE).setWrapText(true);
         styles.get(Kind.NOTE).setAlignment(HorizontalAlignment.LEFT);
         styles.get(Kind.NOTE).setIndention((short) 1);
-        heading(workbook, styles.get(Kind.HEADING));
+        heading(workbook, styles.get(Kind.HEADING), HorizontalAlignment.LEFT);
+        heading(workbook, styles.get(Kind.FIGURE_HEADING), HorizontalAlignment.RIGHT);
         Font title = workbook.createFont();
         title.setBold(true);
         title.setFontHeightInPoints((short) 14);
@@ -76,12 +82,12 @@ final class Look {
         styles.get(Kind.ENTRY).setWrapText(true);
     }
 
-    private static void heading(Workbook workbook, CellStyle style) {
+    private static void heading(Workbook workbook, CellStyle style, HorizontalAlignment side) {
         Font bold = workbook.createFont();
         bold.setBold(true);
         style.setFont(bold);
         style.setWrapText(true);
-        style.setAlignment(HorizontalAlignment.LEFT);
+        style.setAlignment(side);
         style.setVerticalAlignment(VerticalAlignment.BOTTOM);
         style.setBorderBottom(BorderStyle.MEDIUM);
     }

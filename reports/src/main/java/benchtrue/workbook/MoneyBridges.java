@@ -36,7 +36,7 @@ final class MoneyBridges {
             return;
         }
         flow.sentence("A part that raised the margin is positive. Work is measured in hours of today's book.");
-        flow.headings(HEADINGS);
+        flow.headings(HEADINGS, 0, 1);
         for (MarginBridge bridge : shop.monthBridges()) {
             bridge(flow.next(), flow.row(), bridge, rowOfMonth);
         }

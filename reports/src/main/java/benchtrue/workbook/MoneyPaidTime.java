@@ -40,13 +40,15 @@ final class MoneyPaidTime {
         if (months.isEmpty()) {
             return;
         }
-        flow.headings(List.of(
-                "Month",
-                "Hours paid",
-                "Logged by those paid (h)",
-                "Sold (h)",
-                "Share of paid hours logged",
-                "Share of paid hours sold"));
+        flow.headings(
+                List.of(
+                        "Month",
+                        "Hours paid",
+                        "Logged by those paid (h)",
+                        "Sold (h)",
+                        "Share of paid hours logged",
+                        "Share of paid hours sold"),
+                0);
         months.forEach(month -> month(flow.next(), flow.row(), month));
     }
 

@@ -57,7 +57,7 @@ final class MoneySheet {
         EarnedMonth newest = shop.earned().get(shop.earned().size() - 1);
         flow.sentence("Each month has the jobs finished in it, with all their hours and costs whenever they arose."
                 + (newest.month() > shop.lastWholeMonth() ? " The newest month is not over yet." : ""));
-        flow.headings(MoneyRow.headings("Month"));
+        flow.headings(MoneyRow.headings("Month"), 0);
         for (EarnedMonth month : shop.earned()) {
             MoneyRow.of(month).write(flow.next(), flow.row());
             rowOfMonth.put(month.month(), flow.row());
@@ -83,7 +83,7 @@ final class MoneySheet {
             flow.sentence("No job was finished in that time.");
             return;
         }
-        flow.headings(MoneyRow.headings(heading));
+        flow.headings(MoneyRow.headings(heading), 0);
         int first = flow.row() + 1;
         rows.forEach(row -> MoneyRow.of(row).write(flow.next(), flow.row()));
         shop.groups().all().forEach(all -> MoneyRow.of(all).together(flow.next(), first, flow.row()));
@@ -95,7 +95,7 @@ final class MoneySheet {
         }
         flow.skip(1);
         flow.title("Sealed months that the records now tell otherwise");
-        flow.headings(List.of("Figure", "Month", "", "Sealed", "Now", "Why"));
+        flow.headings(List.of("Figure", "Month", "", "Sealed", "Now", "Why"), 0, 1, 5);
         review.restatements().forEach(row -> {
             flow.next()
                     .text(row.figure().replace('_', ' '), Look.Kind.WRAPPED)

@@ -42,11 +42,11 @@ final class NotesSheet {
         for (Block block : blocks()) {
             grid.row(row++).text(block.title, Look.Kind.TITLE);
             for (String words : block.paragraphs) {
-                grid.row(row++).text(words, Look.Kind.WRAPPED);
+                grid.row(row++).tall(TextHeight.of(words, WIDTH_CHARACTERS)).text(words, Look.Kind.WRAPPED);
             }
             row++;
         }
-        sheet.getPrintSetup().setFitWidth((short) 1);
+        Paper.landscape(sheet);
     }
 
     private record Block(String title, List<String> paragraphs) {}

@@ -34,7 +34,7 @@ final class RepairMoney {
             grid.formula(
                     LOST.replace("@", column).replace("#", number), Amounts.money(amounts[i]), Look.Kind.WHOLE_MONEY);
         }
-        grid.formula(VERDICT.replace("#", number), finding.verdict().words(), Look.Kind.TEXT);
+        grid.formula(VERDICT.replace("#", number), finding.verdict().words(), Look.Kind.NOTE);
     }
 
     /** Hours a year beyond the quote, and on what the verdict stands besides money. */
@@ -42,7 +42,7 @@ final class RepairMoney {
         grid.number(hours(finding.annualShortfall()), Look.Kind.HOURS)
                 .number(hours(finding.annualShortfallLower()), Look.Kind.HOURS)
                 .number(hours(finding.annualShortfallUpper()), Look.Kind.HOURS)
-                .text(finding.adjustedP() <= falseDiscovery ? "yes" : "no")
+                .text(finding.adjustedP() <= falseDiscovery ? "yes" : "no", Look.Kind.NOTE)
                 .text(side(finding.verdict()));
     }
 

@@ -10,39 +10,37 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.poi.ss.usermodel.Name;
 import org.apache.poi.ss.usermodel.Sheet;
-import org.apache.poi.ss.usermodel.Workbook;
 
 /** One row a repair type, worst loss first, worked out by formulas over the lines where all lines are on their sheet. */
 final class RepairsSheet {
     static final String NAME = "Repairs";
     private static final int FIRST_ROW = 6;
-    private static final int WHY_WIDTH = 62;
-    private static final float LINE_POINTS = 14;
+    private static final int WHY_WIDTH = 50;
     private static final List<Heading> HEADINGS = List.of(
-            new Heading("Repair", 28),
-            new Heading("In the price book as", 17),
-            new Heading("Family", 11),
-            new Heading("Jobs", 6),
-            new Heading("Quoted hours against today's book", 10),
-            new Heading("Bench hours", 9),
-            new Heading("Hours putting it right", 9),
-            new Heading("Hours per quoted hour", 8),
-            new Heading("at least (90 % sure)", 8),
-            new Heading("at most (90 % sure)", 8),
-            new Heading("Usual job, hours per quoted hour", 9),
-            new Heading("Lost a year (money; minus is gained)", 10),
-            new Heading("lost at least (90 % sure)", 9),
-            new Heading("lost at most (90 % sure)", 9),
-            new Heading("Verdict", 13),
-            new Heading("Why", WHY_WIDTH),
-            new Heading("Hours a year beyond the quote", 10),
-            new Heading("at least (90 % sure), h", 9),
-            new Heading("at most (90 % sure), h", 9),
-            new Heading("Chance alone would seldom show it", 11),
-            new Heading("Leans", 11));
+            Heading.text("Repair", 25),
+            Heading.text("In the price book as", 15),
+            Heading.text("Family", 11),
+            Heading.figure("Jobs", 6),
+            Heading.figure("Quoted hours against today's book", 10),
+            Heading.figure("Bench hours", 9),
+            Heading.figure("Hours putting it right", 9),
+            Heading.figure("Hours per quoted hour", 7),
+            Heading.figure("at least (90 % sure)", 8),
+            Heading.figure("at most (90 % sure)", 8),
+            Heading.figure("Usual job, hours per quoted hour", 9),
+            Heading.figure("Lost a year (money; minus is gained)", 10),
+            Heading.figure("lost at least (90 % sure)", 9),
+            Heading.figure("lost at most (90 % sure)", 9),
+            Heading.text("Verdict", 13),
+            Heading.text("Why", WHY_WIDTH),
+            Heading.figure("Hours a year beyond the quote", 10),
+            Heading.figure("at least (90 % sure), h", 9),
+            Heading.figure("at most (90 % sure), h", 9),
+            Heading.text("Chance alone would seldom show it", 11),
+            Heading.text("Leans", 11));
 
-    /** The last column that is printed; what follows is the working. */
-    private static final int LAST_PRINTED = 15;
+    /** The columns that are printed; what follows is the working. */
+    private static final int PRINTED = 16;
 
     private final Review review;
     private final LinesSheet lines;
@@ -83,8 +81,7 @@ final class RepairsSheet {
             repair(grid.row(row), row, finding);
             row++;
         }
-        Workbook workbook = sheet.getWorkbook();
-        workbook.setPrintArea(workbook.getSheetIndex(sheet), 0, LAST_PRINTED, 0, Math.max(row, FIRST_ROW) - 2);
+        Paper.area(sheet, PRINTED, row - 1);
     }
 
     private static void input(Sheet sheet, Grid grid, String title, int row, long amount) {
@@ -115,7 +112,7 @@ final class RepairsSheet {
     private void repair(Grid grid, int row, RepairFinding finding) {
         String key = ledger.repairTypes().name(finding.repairType());
         Optional<RepairType> type = ledger.books().type(key, ledger.asOf());
-        grid.tall(LINE_POINTS * (1 + finding.why().length() / WHY_WIDTH))
+        grid.tall(TextHeight.of(finding.why(), WHY_WIDTH))
                 .text(type.map(RepairType::title).orElse(key), Look.Kind.WRAPPED)
                 .text(key)
                 .text(type.map(RepairType::family).orElse(""));
@@ -128,7 +125,7 @@ final class RepairsSheet {
                 .number(finding.upper(), Look.Kind.RATIO)
                 .number(finding.typicalFactor(), Look.Kind.RATIO);
         money.lost(grid, row, finding);
-        grid.text(finding.why(), Look.Kind.WRAPPED);
+        grid.text(finding.why(), Look.Kind.NOTE);
         money.working(grid, finding);
     }
 

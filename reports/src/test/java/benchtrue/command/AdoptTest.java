@@ -36,15 +36,15 @@ import org.junit.jupiter.api.io.TempDir;
 /** The owner decides in the drafted workbook, and the next price book is what was decided. */
 class AdoptTest {
     private static final int HEADING_ROW = 12;
-    private static final int KEY = 1;
-    private static final int HOURS = 5;
-    private static final int PROPOSED = 8;
-    private static final int DECISION = 12;
-    private static final int OWN = 13;
-    private static final int REASON = 14;
-    private static final int UNTIL = 15;
-    private static final int NEW_HOURS = 16;
-    private static final int NEW_PRICE = 17;
+    private static final int KEY = 19;
+    private static final int HOURS = 3;
+    private static final int PROPOSED = 5;
+    private static final int DECISION = 9;
+    private static final int OWN = 10;
+    private static final int REASON = 11;
+    private static final int UNTIL = 12;
+    private static final int NEW_HOURS = 13;
+    private static final int NEW_PRICE = 14;
 
     @TempDir
     Path folder;
@@ -185,10 +185,10 @@ class AdoptTest {
 
     @Test
     void whatDoesNotAddUpIsRefusedWithTheCellNamed() throws IOException {
-        refused(sheet -> row(sheet, "refret").getCell(DECISION).setCellValue("maybe"), "cell M", "take, keep, own");
-        refused(sheet -> row(sheet, "refret").getCell(DECISION).setCellValue("own"), "cell N", "a number");
-        refused(sheet -> row(sheet, "refret").getCell(DECISION).setCellValue("keep"), "cell M", "reason");
-        refused(sheet -> own(sheet, "neck-reset", 0.5), "cell M", "shortest safe hours");
+        refused(sheet -> row(sheet, "refret").getCell(DECISION).setCellValue("maybe"), "cell J", "take, keep, own");
+        refused(sheet -> row(sheet, "refret").getCell(DECISION).setCellValue("own"), "cell K", "a number");
+        refused(sheet -> row(sheet, "refret").getCell(DECISION).setCellValue("keep"), "cell J", "reason");
+        refused(sheet -> own(sheet, "neck-reset", 0.5), "cell J", "shortest safe hours");
         refused(sheet -> sheet.getRow(HEADING_ROW - 1).createCell(KEY).setCellValue("moved"), "cell", "heading");
         refused(sheet -> {}, "no decision");
         refused(
@@ -198,7 +198,7 @@ class AdoptTest {
                     price.setBlank();
                     price.setCellValue(1);
                 },
-                "cell R",
+                "cell O",
                 "recalculate");
     }
 
@@ -262,7 +262,7 @@ class AdoptTest {
             assertThat(checked).isGreaterThan(300);
             Sheet sheet = workbook.getSheet("Decide");
             own(sheet, "refret", 100);
-            sheet.getRow(3).getCell(2).setCellValue(200);
+            sheet.getRow(3).getCell(5).setCellValue(200);
             evaluator.clearAllCachedResultValues();
             Row refret = row(sheet, "refret");
             assertThat(evaluator.evaluate(refret.getCell(NEW_HOURS)).getNumberValue())

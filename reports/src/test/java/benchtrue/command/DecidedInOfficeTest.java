@@ -30,16 +30,16 @@ class DecidedInOfficeTest {
               sheet = book.Sheets.getByName("Decide")
               Dim row As Integer
               For row = 12 To 80
-                Select Case sheet.getCellByPosition(1, row).String
+                Select Case sheet.getCellByPosition(19, row).String
                   Case "refret"
-                    sheet.getCellByPosition(12, row).String = "own"
-                    sheet.getCellByPosition(13, row).Value = 11.5
+                    sheet.getCellByPosition(9, row).String = "own"
+                    sheet.getCellByPosition(10, row).Value = 11.5
                   Case "neck-reset"
-                    sheet.getCellByPosition(12, row).String = "take"
+                    sheet.getCellByPosition(9, row).String = "take"
                   Case "full-setup"
-                    sheet.getCellByPosition(12, row).String = "keep"
-                    sheet.getCellByPosition(14, row).String = "new bench next spring"
-                    sheet.getCellByPosition(15, row).Formula = "2027-06-30"
+                    sheet.getCellByPosition(9, row).String = "keep"
+                    sheet.getCellByPosition(11, row).String = "new bench next spring"
+                    sheet.getCellByPosition(12, row).Formula = "2027-06-30"
                 End Select
               Next
             """;
