@@ -22,14 +22,14 @@ enum DecideColumn {
     FIT_TODAY("Jobs that fit today's hours", 9, Look.Kind.SHARE),
     FIT_NEW("Jobs that fit the new hours", 9, Look.Kind.SHARE),
     KEY("In the price book as", 18, Look.Kind.NOTE),
-    FAMILY("Family", 11, Look.Kind.TEXT),
+    FAMILY("Family", 11, Look.Kind.NOTE),
     ASKED("Asked for by your policy (h)", 9, Look.Kind.HOURS),
     MEAN("Average, hours per book hour", 9, Look.Kind.RATIO),
     USUAL("Usual job, hours per book hour", 9, Look.Kind.RATIO),
     SPREAD("Spread (of the logarithm)", 9, Look.Kind.RATIO),
     LOWEST("Lowest in one step (h)", 9, Look.Kind.HOURS),
     HIGHEST("Highest in one step (h)", 9, Look.Kind.HOURS),
-    SHORTENING("May be shortened", 11, Look.Kind.TEXT),
+    SHORTENING("May be shortened", 11, Look.Kind.NOTE),
     LEAST_PRICE("Minimum charge", 9, Look.Kind.MONEY),
     YEARLY("Jobs a year", 8, Look.Kind.HOURS),
     CLIPPED("Asked for, within the step (h)", 9, Look.Kind.HOURS),
@@ -44,7 +44,11 @@ enum DecideColumn {
     private final Look.Kind kind;
 
     DecideColumn(String words, int width, Look.Kind kind) {
-        this.heading = kind.isText() ? Heading.text(words, width) : Heading.figure(words, width);
+        this.heading = switch (kind) {
+            case WRAPPED -> Heading.text(words, width);
+            case NOTE, ENTRY -> Heading.note(words, width);
+            default -> Heading.figure(words, width);
+        };
         this.kind = kind;
     }
 

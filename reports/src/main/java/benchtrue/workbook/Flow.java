@@ -7,6 +7,8 @@ import org.apache.poi.ss.util.CellRangeAddress;
 
 /** Writes a sheet of several short tables from top to bottom, with sentences across its whole width. */
 final class Flow {
+    private static final float TITLE_POINTS = 21;
+
     private final Sheet sheet;
     private final Grid grid;
     private final int[] widths;
@@ -38,7 +40,7 @@ final class Flow {
     }
 
     void title(String words) {
-        next().text(words, Look.Kind.TITLE);
+        next().tall(TITLE_POINTS).text(words, Look.Kind.TITLE);
     }
 
     /** Writes headings of figures, except where a column, numbered from 0, holds text. */
@@ -49,9 +51,16 @@ final class Flow {
         }
         next().tall(height);
         for (int i = 0; i < words.size(); i++) {
-            boolean text = List.of(textColumns).contains(i);
-            grid.text(words.get(i), text ? Look.Kind.HEADING : Look.Kind.FIGURE_HEADING);
+            grid.text(words.get(i), kind(i, List.of(textColumns)));
         }
+    }
+
+    /** Text that follows figures stands off from them. */
+    private static Look.Kind kind(int column, List<Integer> textColumns) {
+        if (!textColumns.contains(column)) {
+            return Look.Kind.FIGURE_HEADING;
+        }
+        return column == 0 || textColumns.contains(column - 1) ? Look.Kind.HEADING : Look.Kind.NOTE_HEADING;
     }
 
     /** Writes words into a column that the row has reached and across all that follow, in as many lines as they need. */

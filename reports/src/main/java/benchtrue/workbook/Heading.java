@@ -15,6 +15,11 @@ record Heading(String words, int width, Look.Kind kind) {
         return new Heading(words, width, Look.Kind.HEADING);
     }
 
+    /** Stands off from a figure before it. */
+    static Heading note(String words, int width) {
+        return new Heading(words, width, Look.Kind.NOTE_HEADING);
+    }
+
     /** Figures stand at the right of their column, and so does their heading. */
     static Heading figure(String words, int width) {
         return new Heading(words, width, Look.Kind.FIGURE_HEADING);

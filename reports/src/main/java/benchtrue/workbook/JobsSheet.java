@@ -29,7 +29,7 @@ final class JobsSheet {
             Heading.figure("Quoted hours against today's book", 12),
             Heading.figure("Bench hours", 9),
             Heading.figure("Hours per quoted hour", 10),
-            Heading.text("Tells whether jobs fit", 10));
+            Heading.note("Tells whether jobs fit", 10));
 
     private final JobLines jobs;
     private final FitEvidence evidence;
@@ -72,7 +72,7 @@ final class JobsSheet {
                 .number(jobs.todayQuotedHours(line), Look.Kind.HOURS)
                 .number(hours, jobs.splitSeconds(line) > 0 ? Look.Kind.SPLIT_HOURS : Look.Kind.HOURS)
                 .number(Math.rint(hours / jobs.todayQuotedHours(line) * MILLIONTHS) / MILLIONTHS, Look.Kind.RATIO)
-                .text(evidence.counts(line) ? "yes" : "no");
+                .text(evidence.counts(line) ? "yes" : "no", Look.Kind.NOTE);
     }
 
     /** Names the columns that formulas of other sheets ask for. */

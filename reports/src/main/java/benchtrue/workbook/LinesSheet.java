@@ -27,8 +27,8 @@ final class LinesSheet {
             Heading.text("Instrument class", 18),
             Heading.figure("Opened", 11),
             Heading.figure("Closed", 11),
-            Heading.text("Stands", 9),
-            Heading.text("Counts in the findings", 10),
+            Heading.note("Stands", 9),
+            Heading.note("Counts in the findings", 10),
             Heading.figure("Quoted hours", 9),
             Heading.figure("Quoted hours against today's book", 12),
             Heading.figure("Logged to the line (h)", 10),
@@ -94,7 +94,7 @@ final class LinesSheet {
                 .number(Amounts.serial(tickets.opened(ticket)), Look.Kind.DATE)
                 .number(Amounts.serial(tickets.closed(ticket)), Look.Kind.DATE)
                 .text(Words.of(jobs.state(line)), Look.Kind.NOTE)
-                .text(jobs.judged(line) ? "yes" : "no");
+                .text(jobs.judged(line) ? "yes" : "no", Look.Kind.NOTE);
         hours(grid, row, line);
         money(grid, row, line);
     }

@@ -21,6 +21,7 @@ final class Look {
         NOTE("@"),
         HEADING("@"),
         FIGURE_HEADING("@"),
+        NOTE_HEADING("@"),
         TITLE("@"),
         COUNT("#,##0"),
         HOURS("#,##0.00"),
@@ -47,10 +48,6 @@ final class Look {
         Kind(String format) {
             this.format = format;
         }
-
-        boolean isText() {
-            return format.equals("@");
-        }
     }
 
     private final Map<Kind, CellStyle> styles = new EnumMap<>(Kind.class);
@@ -68,12 +65,14 @@ final class Look {
         styles.get(Kind.NOTE).setIndention((short) 1);
         heading(workbook, styles.get(Kind.HEADING), HorizontalAlignment.LEFT);
         heading(workbook, styles.get(Kind.FIGURE_HEADING), HorizontalAlignment.RIGHT);
-        Font title = workbook.createFont();
+        heading(workbook, styles.get(Kind.NOTE_HEADING), HorizontalAlignment.LEFT);
+        styles.get(Kind.NOTE_HEADING).setIndention((short) 1);
+        Font title = font(workbook);
         title.setBold(true);
         title.setFontHeightInPoints((short) 14);
         styles.get(Kind.TITLE).setFont(title);
         List.of(Kind.TOTAL_WORDS, Kind.TOTAL_COUNT, Kind.TOTAL).forEach(kind -> total(workbook, styles.get(kind)));
-        Font split = workbook.createFont();
+        Font split = font(workbook);
         split.setItalic(true);
         split.setColor(IndexedColors.GREY_80_PERCENT.getIndex());
         styles.get(Kind.SPLIT_HOURS).setFont(split);
@@ -82,8 +81,17 @@ final class Look {
         styles.get(Kind.ENTRY).setWrapText(true);
     }
 
+    /** A font made by the library has no name; this one is the workbook's own. */
+    private static Font font(Workbook workbook) {
+        Font usual = workbook.getFontAt(0);
+        Font font = workbook.createFont();
+        font.setFontName(usual.getFontName());
+        font.setFontHeightInPoints(usual.getFontHeightInPoints());
+        return font;
+    }
+
     private static void heading(Workbook workbook, CellStyle style, HorizontalAlignment side) {
-        Font bold = workbook.createFont();
+        Font bold = font(workbook);
         bold.setBold(true);
         style.setFont(bold);
         style.setWrapText(true);
@@ -93,7 +101,7 @@ final class Look {
     }
 
     private static void total(Workbook workbook, CellStyle style) {
-        Font bold = workbook.createFont();
+        Font bold = font(workbook);
         bold.setBold(true);
         style.setFont(bold);
         style.setBorderTop(BorderStyle.THIN);

@@ -43,7 +43,7 @@ final class RepairMoney {
                 .number(hours(finding.annualShortfallLower()), Look.Kind.HOURS)
                 .number(hours(finding.annualShortfallUpper()), Look.Kind.HOURS)
                 .text(finding.adjustedP() <= falseDiscovery ? "yes" : "no", Look.Kind.NOTE)
-                .text(side(finding.verdict()));
+                .text(side(finding.verdict()), Look.Kind.NOTE);
     }
 
     private double hours(long amount) {

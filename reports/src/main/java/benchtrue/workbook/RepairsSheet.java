@@ -31,13 +31,13 @@ final class RepairsSheet {
             Heading.figure("Lost a year (money; minus is gained)", 10),
             Heading.figure("lost at least (90 % sure)", 9),
             Heading.figure("lost at most (90 % sure)", 9),
-            Heading.text("Verdict", 13),
-            Heading.text("Why", WHY_WIDTH),
+            Heading.note("Verdict", 13),
+            Heading.note("Why", WHY_WIDTH),
             Heading.figure("Hours a year beyond the quote", 10),
             Heading.figure("at least (90 % sure), h", 9),
             Heading.figure("at most (90 % sure), h", 9),
-            Heading.text("Chance alone would seldom show it", 11),
-            Heading.text("Leans", 11));
+            Heading.note("Chance alone would seldom show it", 11),
+            Heading.note("Leans", 11));
 
     /** The columns that are printed; what follows is the working. */
     private static final int PRINTED = 16;
