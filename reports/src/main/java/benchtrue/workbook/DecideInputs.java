@@ -3,7 +3,6 @@ package benchtrue.workbook;
 import benchtrue.nightly.Review;
 import benchtrue.settings.Policy;
 import benchtrue.shop.Money;
-import java.time.LocalDate;
 import org.apache.poi.ss.usermodel.Name;
 import org.apache.poi.xssf.streaming.SXSSFSheet;
 
@@ -43,7 +42,7 @@ final class DecideInputs {
     }
 
     void write(SXSSFSheet sheet, Grid grid) {
-        String asOf = LocalDate.ofEpochDay(review.ledger().asOf()).toString();
+        String asOf = review.settings().figures().day(review.ledger().asOf());
         grid.row(1).text("Next price book, drafted on " + asOf + ": you decide row by row", Look.Kind.TITLE);
         grid.row(2)
                 .text(

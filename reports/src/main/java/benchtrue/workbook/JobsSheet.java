@@ -3,6 +3,7 @@ package benchtrue.workbook;
 import benchtrue.hours.JobLines;
 import benchtrue.nightly.Review;
 import benchtrue.revision.FitEvidence;
+import benchtrue.shop.Figures;
 import benchtrue.shop.Hours;
 import benchtrue.shop.QuotedLines;
 import benchtrue.shop.Tickets;
@@ -31,19 +32,22 @@ final class JobsSheet {
             Heading.figure("Hours per quoted hour", 10),
             Heading.note("Tells whether jobs fit", 10));
 
+    private final Figures figures;
     private final JobLines jobs;
     private final FitEvidence evidence;
     private final int[] shown;
     private final int all;
 
-    JobsSheet(Review review) {
+    /** Takes how many jobs may stand on the sheet. */
+    JobsSheet(Review review, int most) {
+        figures = review.settings().figures();
         jobs = review.jobs();
         evidence = FitEvidence.of(jobs);
         int[] judged = IntStream.range(0, jobs.size())
                 .filter(line -> jobs.judged(line) && jobs.todayQuotedHours(line) > 0)
                 .toArray();
         all = judged.length;
-        shown = NewestLines.of(jobs, judged, MOST_JOBS);
+        shown = NewestLines.of(jobs, judged, most);
     }
 
     void write(Sheet sheet, Look look) {
@@ -54,7 +58,8 @@ final class JobsSheet {
                         all == shown.length
                                 ? "Hours in slanted grey were dealt from a ticket logged as a whole; where a repair has enough jobs"
                                         + " with hours of their own, only those tell whether jobs fit."
-                                : "Only the newest " + shown.length + " of " + all + " jobs; all are in lines.csv.");
+                                : "Only the newest " + figures.count(shown.length) + " of " + figures.count(all)
+                                        + " jobs; all are in lines.csv.");
         Heading.write(HEADINGS, FIRST_ROW - 1, sheet, grid);
         for (int i = 0; i < shown.length; i++) {
             job(grid.row(FIRST_ROW + i), shown[i]);

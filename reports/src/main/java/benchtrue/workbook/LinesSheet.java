@@ -4,6 +4,7 @@ import benchtrue.costing.CostedLines;
 import benchtrue.hours.JobLines;
 import benchtrue.nightly.Review;
 import benchtrue.reconcile.Ledger;
+import benchtrue.shop.Figures;
 import benchtrue.shop.Hours;
 import benchtrue.shop.QuotedLines;
 import benchtrue.shop.Tickets;
@@ -43,16 +44,19 @@ final class LinesSheet {
             Heading.figure("Margin", 11),
             Heading.figure("Earned per bench hour", 11));
 
+    private final Figures figures;
     private final JobLines jobs;
     private final CostedLines costs;
     private final Ledger ledger;
     private final int[] shown;
 
-    LinesSheet(Review review) {
+    /** Takes how many lines may stand on the sheet. */
+    LinesSheet(Review review, int most) {
+        figures = review.settings().figures();
         jobs = review.jobs();
         costs = review.costs();
         ledger = review.ledger();
-        shown = NewestLines.of(jobs, IntStream.range(0, jobs.size()).toArray(), MOST_LINES);
+        shown = NewestLines.of(jobs, IntStream.range(0, jobs.size()).toArray(), most);
     }
 
     /** Returns whether every line is on the sheet, so that formulas over it give the shop's whole figures. */
@@ -80,7 +84,8 @@ final class LinesSheet {
         String hours = "Hours in slanted grey were logged to a ticket as a whole and dealt over its lines.";
         return whole()
                 ? hours
-                : "Only the newest " + shown.length + " of " + jobs.size() + " lines; all are in lines.csv. " + hours;
+                : "Only the newest " + figures.count(shown.length) + " of " + figures.count(jobs.size())
+                        + " lines; all are in lines.csv. " + hours;
     }
 
     private void line(Grid grid, int row, int line) {

@@ -2,8 +2,8 @@ package benchtrue.workbook;
 
 import benchtrue.nightly.Review;
 import benchtrue.shop.Balance;
+import benchtrue.shop.Figures;
 import benchtrue.shop.Glossary;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.poi.ss.usermodel.Sheet;
@@ -30,9 +30,11 @@ final class NotesSheet {
             "Figures drawn from people's time are no ground for pay or discipline, and staff should know that they are drawn.");
 
     private final Review review;
+    private final Figures figures;
 
     NotesSheet(Review review) {
         this.review = review;
+        figures = review.settings().figures();
     }
 
     void write(Sheet sheet, Look look) {
@@ -52,12 +54,12 @@ final class NotesSheet {
     private record Block(String title, List<String> paragraphs) {}
 
     private List<Block> blocks() {
-        String asOf = LocalDate.ofEpochDay(review.ledger().asOf()).toString();
+        String asOf = figures.day(review.ledger().asOf());
         List<String> left = new ArrayList<>();
         review.ledger().missing().stream()
                 .sorted()
                 .forEach(table -> left.add("No file for " + table + " was in the inbox; what needs it is left out."));
-        List<String> proof = review.balances().stream().map(NotesSheet::proof).toList();
+        List<String> proof = review.balances().stream().map(this::proof).toList();
         return List.of(
                 new Block("Review as of " + asOf, left),
                 new Block("How it is worked out", METHOD),
@@ -72,7 +74,7 @@ final class NotesSheet {
                 .toList();
     }
 
-    private static String proof(Balance balance) {
+    private String proof(Balance balance) {
         StringBuilder words =
                 new StringBuilder(balance.name()).append(": read ").append(amount(balance, balance.read()));
         for (Balance.Term term : balance.terms()) {
@@ -83,11 +85,11 @@ final class NotesSheet {
         return words.toString();
     }
 
-    private static String amount(Balance balance, long amount) {
+    private String amount(Balance balance, long amount) {
         return switch (balance.unit()) {
-            case "seconds" -> benchtrue.shop.Hours.text(amount) + " h";
-            case "ten-thousandths" -> benchtrue.shop.Money.text(amount);
-            default -> Long.toString(amount);
+            case "seconds" -> figures.quote(amount);
+            case "ten-thousandths" -> figures.price(amount);
+            default -> figures.count(amount);
         };
     }
 }

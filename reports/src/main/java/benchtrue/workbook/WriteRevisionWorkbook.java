@@ -25,7 +25,7 @@ public final class WriteRevisionWorkbook implements Report {
 
     private static void fill(SteadyWorkbook workbook, Review review, String draft) {
         Look look = new Look(workbook);
-        JobsSheet jobs = new JobsSheet(review);
+        JobsSheet jobs = new JobsSheet(review, JobsSheet.MOST_JOBS);
         var decide = workbook.createSheet(DecideSheet.NAME);
         jobs.write(workbook.createSheet(JobsSheet.NAME), look);
         jobs.name(workbook);

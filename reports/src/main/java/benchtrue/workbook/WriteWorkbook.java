@@ -22,7 +22,7 @@ public final class WriteWorkbook implements Report {
     /** The answers point into findings and money, and so are filled last. */
     private static void fill(SteadyWorkbook workbook, Review review) {
         Look look = new Look(workbook);
-        LinesSheet lines = new LinesSheet(review);
+        LinesSheet lines = new LinesSheet(review, LinesSheet.MOST_LINES);
         var answers = workbook.createSheet(AnswersSheet.NAME);
         var repairs = workbook.createSheet(RepairsSheet.NAME);
         var money = workbook.createSheet(MoneySheet.NAME);

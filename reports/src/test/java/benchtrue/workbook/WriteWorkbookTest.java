@@ -93,6 +93,38 @@ class WriteWorkbookTest {
     }
 
     @Test
+    void aSheetThatCannotHoldAllSaysHowManyAreMissingAndWhereTheyAre() throws IOException {
+        Review review = ReviewOf.shop(busyShop());
+        try (SteadyWorkbook workbook =
+                new SteadyWorkbook(folder.resolve("part.xlsx"), review.ledger().asOf())) {
+            Look look = new Look(workbook);
+            LinesSheet lines = new LinesSheet(review, 10);
+            lines.write(workbook.createSheet(LinesSheet.NAME), look);
+            assertThat(lines.whole()).isFalse();
+            new RepairsSheet(review, lines).write(workbook.createSheet(RepairsSheet.NAME), look);
+            new JobsSheet(review, 10).write(workbook.createSheet(JobsSheet.NAME), look);
+            assertThat(workbook.getSheet(LinesSheet.NAME).getLastRowNum()).isEqualTo(12);
+            assertThat(text(workbook.getSheet(LinesSheet.NAME)))
+                    .startsWith("Only the newest 10 of 36 lines; all are in lines.csv.");
+            assertThat(text(workbook.getSheet(JobsSheet.NAME)))
+                    .isEqualTo("Only the newest 10 of 36 jobs; all are in lines.csv.");
+            assertThat(text(workbook.getSheet(RepairsSheet.NAME))).contains("only the newest lines", "over all lines");
+            assertThat(workbook.getSheet(RepairsSheet.NAME).getRow(5).getCell(3).getCellType())
+                    .isEqualTo(CellType.NUMERIC);
+        }
+    }
+
+    private static String text(Sheet sheet) {
+        return sheet.getRow(1).getCell(0).getStringCellValue();
+    }
+
+    @Test
+    void nothingLiesBesideTheWorkbooksOnceTheyAreWritten() throws IOException {
+        written(ReviewOf.shop(busyShop())).close();
+        assertThat(folder).isDirectoryContaining("glob:**/review.xlsx").isDirectoryNotContaining("glob:**/*.xml");
+    }
+
+    @Test
     void whatTheShopDidNotRecordIsAnEmptyCell() throws IOException {
         ShopBuilder shop =
                 new ShopBuilder().type("setup", 2).ticket("T1").line("setup", 2).whole("ana", 3);
