@@ -7,12 +7,10 @@ import benchtrue.nightly.Review;
 import java.util.Comparator;
 import java.util.List;
 
-/** First answer: which repairs lose most a year, as a range to the digits that its width bears, and where from. */
+/** First answer: which repairs lose most a year, as a range, and where from. */
 final class AnswerLosses {
     private static final int MOST = 5;
-    private static final String WIDTH = "MAX(1,Repairs!N#-Repairs!M#)";
-    private static final String ROUNDED =
-            "IF(OR(Repairs!M#=\"\",Repairs!N#=\"\"),\"\",ROUND(Repairs!@#,-MAX(0,INT(LOG10(" + WIDTH + "))-1)))";
+    private static final String ROUNDED = "IF(Repairs!@#=\"\",\"\",Repairs!@#)";
 
     private final Review review;
     private final RepairsSheet repairs;

@@ -7,14 +7,16 @@ import benchtrue.shop.Absent;
 import benchtrue.shop.Money;
 
 /**
- * What a repair loses a year, and whether it is big enough to matter: hours beyond the quote at the shop rate, so that both
- * follow the yellow cells above the table. The columns to the right hold what they are worked out from.
+ * What a repair loses a year, to the digits that the width of its range bears, and whether it is big enough to matter: hours
+ * beyond the quote at the shop rate, so that both follow the yellow cells above the table. The columns to the right hold what they are worked out from.
  */
 final class RepairMoney {
     static final String SHOP_RATE = "ShopRate";
     static final String MATTERS = "BigEnough";
-    private static final String LOST = "IF(@#=\"\",\"\",@#*" + SHOP_RATE + ")";
-    private static final String SURE = "IF(AND(T#=\"yes\",ABS(L#)>=" + MATTERS + "),";
+    private static final String WIDTH = "IF(R#=\"\",ABS(Q#),S#-R#)*" + SHOP_RATE;
+    private static final String LOST =
+            "IF(@#=\"\",\"\",ROUND(@#*" + SHOP_RATE + ",-MAX(0,INT(LOG10(MAX(1," + WIDTH + ")))-1)))";
+    private static final String SURE = "IF(AND(T#=\"yes\",ABS(Q#*" + SHOP_RATE + ")>=" + MATTERS + "),";
     private static final String VERDICT = "IF(U#=\"under\"," + SURE + "\"under-quoted\",\"leaning under\"),"
             + "IF(U#=\"over\"," + SURE + "\"over-quoted\",\"leaning over\"),U#))";
 
@@ -28,11 +30,15 @@ final class RepairMoney {
 
     void lost(Grid grid, int row, RepairFinding finding) {
         long[] amounts = {finding.annualShortfall(), finding.annualShortfallLower(), finding.annualShortfallUpper()};
+        double width =
+                Absent.has(amounts[1]) ? Amounts.money(amounts[2] - amounts[1]) : Math.abs(Amounts.money(amounts[0]));
         String number = Integer.toString(row);
         for (int i = 0; i < amounts.length; i++) {
             String column = Character.toString('Q' + i);
             grid.formula(
-                    LOST.replace("@", column).replace("#", number), Amounts.money(amounts[i]), Look.Kind.WHOLE_MONEY);
+                    LOST.replace("@", column).replace("#", number),
+                    Amounts.end(Amounts.money(amounts[i]), width),
+                    Look.Kind.WHOLE_MONEY);
         }
         grid.formula(VERDICT.replace("#", number), finding.verdict().words(), Look.Kind.NOTE);
     }
