@@ -44,13 +44,15 @@ final class DecideSheet {
                         .thenComparingInt(ProposedChange::repairType))
                 .toList();
         new DecideInputs(review, draft).write(sheet, grid);
-        Heading.write(
-                Arrays.stream(DecideColumn.values()).map(DecideColumn::heading).toList(), FIRST_ROW - 1, sheet, grid);
+        List<Heading> headings =
+                Arrays.stream(DecideColumn.values()).map(DecideColumn::heading).toList();
+        Heading.write(headings, FIRST_ROW - 1, sheet, grid);
         int row = FIRST_ROW;
         for (ProposedChange change : changes) {
             change(grid.row(row), row, change);
             row++;
         }
+        Heading.table("DecideTable", headings, FIRST_ROW - 1, row - 1, sheet);
         DecideRules.apply(sheet, FIRST_ROW, Math.max(row - 1, FIRST_ROW));
     }
 

@@ -1,7 +1,13 @@
 package benchtrue.workbook;
 
 import java.util.List;
+import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.util.AreaReference;
+import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xssf.streaming.SXSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFTable;
 
 /**
  * One column's heading.
@@ -39,5 +45,24 @@ record Heading(String words, int width, Look.Kind kind) {
         sheet.createFreezePane(1, row);
         Paper.landscape(sheet);
         Paper.repeat(sheet, row);
+    }
+
+    /**
+     * Makes the headings and the rows below them a table of the spreadsheet program's own, which can be sorted and filtered.
+     * The library would read the columns' names from cells that are on the disk already, so they are given here.
+     */
+    static void table(String name, List<Heading> headings, int row, int lastRow, SXSSFSheet sheet) {
+        XSSFSheet whole = sheet.getWorkbook().getXSSFWorkbook().getSheet(sheet.getSheetName());
+        AreaReference area = new AreaReference(
+                new CellReference(row - 1, 0),
+                new CellReference(Math.max(lastRow, row + 1) - 1, headings.size() - 1),
+                SpreadsheetVersion.EXCEL2007);
+        XSSFTable table = whole.createTable(area);
+        table.setName(name);
+        table.setDisplayName(name);
+        for (int i = 0; i < headings.size(); i++) {
+            table.getCTTable().getTableColumns().getTableColumnArray(i).setName(headings.get(i).words);
+        }
+        table.getCTTable().addNewAutoFilter().setRef(area.formatAsString());
     }
 }

@@ -10,8 +10,8 @@ import benchtrue.shop.Tickets;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.apache.poi.ss.usermodel.Name;
-import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.usermodel.Workbook;
+import org.apache.poi.xssf.streaming.SXSSFSheet;
 
 /** Every finished job behind the rows on which the owner decides. */
 final class JobsSheet {
@@ -50,7 +50,7 @@ final class JobsSheet {
         shown = NewestLines.of(jobs, judged, most);
     }
 
-    void write(Sheet sheet, Look look) {
+    void write(SXSSFSheet sheet, Look look) {
         Grid grid = new Grid(sheet, look);
         grid.row(1).text("The finished jobs behind each row", Look.Kind.TITLE);
         grid.row(2)
@@ -64,6 +64,7 @@ final class JobsSheet {
         for (int i = 0; i < shown.length; i++) {
             job(grid.row(FIRST_ROW + i), shown[i]);
         }
+        Heading.table("JobsTable", HEADINGS, FIRST_ROW - 1, FIRST_ROW + shown.length - 1, sheet);
     }
 
     private void job(Grid grid, int line) {

@@ -11,7 +11,7 @@ import benchtrue.shop.Tickets;
 import benchtrue.shop.Words;
 import java.util.List;
 import java.util.stream.IntStream;
-import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.xssf.streaming.SXSSFSheet;
 
 /** Every quoted line with its hours and money: the rows behind the findings. */
 final class LinesSheet {
@@ -70,7 +70,7 @@ final class LinesSheet {
         return NAME + "!$" + column + "$" + FIRST_ROW + ":$" + column + "$" + last;
     }
 
-    void write(Sheet sheet, Look look) {
+    void write(SXSSFSheet sheet, Look look) {
         Grid grid = new Grid(sheet, look);
         grid.row(1).text("Every quoted line, with the hours it took and what it earned", Look.Kind.TITLE);
         grid.row(2).text(caption());
@@ -78,6 +78,7 @@ final class LinesSheet {
         for (int i = 0; i < shown.length; i++) {
             line(grid.row(FIRST_ROW + i), FIRST_ROW + i, shown[i]);
         }
+        Heading.table("LinesTable", HEADINGS, FIRST_ROW - 1, FIRST_ROW + shown.length - 1, sheet);
     }
 
     private String caption() {

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.poi.ss.usermodel.Name;
 import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.xssf.streaming.SXSSFSheet;
 
 /** One row a repair type, worst loss first, worked out by formulas over the lines where all lines are on their sheet. */
 final class RepairsSheet {
@@ -54,7 +55,7 @@ final class RepairsSheet {
         money = new RepairMoney(review);
     }
 
-    void write(Sheet sheet, Look look) {
+    void write(SXSSFSheet sheet, Look look) {
         Grid grid = new Grid(sheet, look);
         grid.row(1).text("Which repairs are quoted too low", Look.Kind.TITLE);
         grid.row(2)
@@ -81,6 +82,7 @@ final class RepairsSheet {
             repair(grid.row(row), row, finding);
             row++;
         }
+        Heading.table("RepairsTable", HEADINGS, FIRST_ROW - 1, row - 1, sheet);
         Paper.area(sheet, PRINTED, row - 1);
     }
 

@@ -11,12 +11,16 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.CellValue;
 import org.apache.poi.ss.usermodel.FormulaEvaluator;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.xssf.usermodel.XSSFTable;
+import org.apache.poi.xssf.usermodel.XSSFTableColumn;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -116,6 +120,27 @@ class WriteWorkbookTest {
 
     private static String text(Sheet sheet) {
         return sheet.getRow(1).getCell(0).getStringCellValue();
+    }
+
+    @Test
+    void rowsAreTablesThatCanBeSortedWithTheHeadingsOfTheirCells() throws IOException {
+        try (XSSFWorkbook workbook = written(ReviewOf.shop(busyShop()))) {
+            for (String name : List.of("LinesTable", "RepairsTable")) {
+                XSSFTable table = workbook.getTable(name);
+                Sheet sheet = table.getXSSFSheet();
+                assertThat(table.getEndRowIndex()).as(name).isEqualTo(sheet.getLastRowNum());
+                Row headings = sheet.getRow(table.getStartRowIndex());
+                assertThat(table.getColumns().stream().map(XSSFTableColumn::getName))
+                        .containsExactlyElementsOf(texts(headings))
+                        .doesNotHaveDuplicates();
+            }
+        }
+    }
+
+    private static List<String> texts(Row row) {
+        List<String> texts = new ArrayList<>();
+        row.forEach(cell -> texts.add(cell.getStringCellValue()));
+        return texts;
     }
 
     @Test
