@@ -3,6 +3,7 @@ package benchtrue.workbook;
 import benchtrue.costing.BenchHour;
 import benchtrue.costing.ShopMoney;
 import benchtrue.nightly.Review;
+import benchtrue.revision.LastChange;
 import benchtrue.shop.Figures;
 
 /** Fifth answer: what a bench hour costs and earns, how much paid time reached the log, and which book is in force. */
@@ -52,6 +53,7 @@ final class AnswerBenchHour {
                                 .inForce(review.ledger().asOf())
                                 .effective()),
                         Look.Kind.DATE);
+        flow.across(review.revision().lastChange().map(LastChange::sentence).orElse("the first on record"), 2);
     }
 
     private static void fact(Flow flow, String words, String name, long amount, String note) {

@@ -1,6 +1,7 @@
 package benchtrue.workbook;
 
 import java.io.File;
+import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
@@ -56,7 +57,12 @@ final class SteadyWorkbook extends SXSSFWorkbook {
     protected SheetDataWriter createSheetDataWriter() throws IOException {
         TempFile.setThreadLocalTempFileCreationStrategy(new Beside(file));
         try {
-            return new SheetDataWriter();
+            return new SheetDataWriter() {
+                @Override
+                protected OutputStream decorateOutputStream(FileOutputStream rows) {
+                    return new RowsOut(rows);
+                }
+            };
         } finally {
             TempFile.setThreadLocalTempFileCreationStrategy(null);
         }

@@ -207,6 +207,19 @@ class FiguresAgreeTest {
         assertThat(outputs.words("review.html")).contains(words + " " + WRITTEN.rate(Money.of(recorded)));
     }
 
+    @Test
+    void whetherTheLastPriceChangeWorkedIsToldInTheSameWordsOnPageAndFirstSheet() throws IOException {
+        Cell sentence = null;
+        for (var row : review.getSheet("Answers")) {
+            if (row.getCell(0) != null && row.getCell(0).toString().equals("Price book in force since")) {
+                sentence = row.getCell(2);
+            }
+        }
+        assertThat(sentence).isNotNull();
+        assertThat(sentence.getStringCellValue()).startsWith("The book of ");
+        assertThat(outputs.words("review.html")).contains(sentence.getStringCellValue());
+    }
+
     /** Returns the value of the first sheet's cell that asks for a name. */
     private static double answer(String name) {
         for (var row : review.getSheet("Answers")) {
