@@ -71,7 +71,7 @@ final class StillOnTheBench {
         return subject.count(usual.jobs(), "finished job", "finished jobs") + " with hours of their own and "
                 + subject.count(usual.openUsed(), "open one", "open ones")
                 + " in work; an open job takes at least its hours so far. Steps: these jobs as they went. Smooth: the usual"
-                + " course at this shop's people, instruments and quotes, leaning on similar repairs."
+                + " course with this shop's people, instruments and quotes, leaning on similar repairs."
                 + (usual.openLeftOut() == 0
                         ? ""
                         : " " + subject.count(usual.openLeftOut(), "other open job says", "other open jobs say")

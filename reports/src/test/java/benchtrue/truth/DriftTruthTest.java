@@ -18,7 +18,7 @@ class DriftTruthTest {
         SlowingTruth truth = SlowingTruth.of(SeedTable.of("slowing-as-sampled", 1, 100), SETTINGS, options -> options)
                 .print("one of 33 types slower by 1.3 after 26 months, as sampled");
         assertThat(truth.falseAlarmsAYear()).isLessThan(1);
-        assertThat(truth.signalled()).isGreaterThan(0.5);
+        assertThat(truth.signalled()).isGreaterThan(0.6);
     }
 
     @Test
@@ -30,12 +30,12 @@ class DriftTruthTest {
                         options -> options.with(Tidiness.TIDY).withWholeTicketShare(0))
                 .print("the same, every line named");
         assertThat(truth.falseAlarmsAYear()).isLessThan(1);
-        assertThat(truth.signalled()).isGreaterThan(0.8);
+        assertThat(truth.signalled()).isGreaterThan(0.95);
     }
 
     @Test
     @Tag("proof")
-    void openJobsMakeTheUsualJobOfAYoungShopLessTooShort() {
+    void leavingOpenJobsOutMakesTheUsualJobOfAYoungShopTooShortAndCountingThemMendsIt() {
         OpenJobsTruth truth = OpenJobsTruth.of(
                         SeedTable.of("open-jobs", 1, 200),
                         SETTINGS,
@@ -45,6 +45,7 @@ class DriftTruthTest {
                                 .withYears(1)
                                 .withTickets(300))
                 .print("young shops of 300 tickets, every line named");
-        assertThat(truth.with()).isGreaterThan(truth.without());
+        assertThat(truth.without()).isLessThan(-0.003);
+        assertThat(StrictMath.abs(truth.with())).isLessThan(0.5 * StrictMath.abs(truth.without()));
     }
 }
