@@ -17,6 +17,7 @@ enum Mark {
     JOB_WITHIN("within its quote", Form.CIRCLE, 3.2, Ink.OVER, Filling.HOLLOW),
     SHARE_OVER("longer; its share of a whole ticket's hours", Form.DIAMOND, 3.6, Ink.UNDER, Filling.FULL),
     SHARE_WITHIN("within; its share of a whole ticket's hours", Form.DIAMOND, 3.6, Ink.OVER, Filling.HOLLOW),
+    BEFORE("before", Form.CIRCLE, 4, Ink.NEUTRAL, Filling.HOLLOW),
     PLAIN("", Form.CIRCLE, 4.5, Ink.NEUTRAL, Filling.FULL),
     UNSOLD("", Form.CIRCLE, 4.5, Ink.NEUTRAL, Filling.HOLLOW),
     SMALL("", Form.CIRCLE, 2.4, Ink.NEUTRAL, Filling.FULL),

@@ -4,6 +4,9 @@ import java.awt.image.BufferedImage;
 
 /** One picture of a review. Its title says the finding; its note gives sample size, dates and what intervals are. */
 public final class Picture {
+    /** Name of the picture of what the last change of the book did. */
+    public static final String LAST_CHANGE = "last-change";
+
     private final String name;
     private final String title;
     private final String note;

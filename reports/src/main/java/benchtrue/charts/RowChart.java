@@ -28,9 +28,13 @@ record RowChart(
         keys = List.copyOf(keys);
     }
 
-    /** How a figure is drawn: a mark at the value, or a bar from zero to it. */
+    /** How a figure is drawn. */
     enum Form {
+        /** A mark at the value. */
         MARKS,
+        /** A mark at the value, a ring where it was before, and the way between. */
+        CHANGES,
+        /** A bar from zero, or from where it starts, to the value. */
         BARS
     }
 
@@ -38,7 +42,7 @@ record RowChart(
      * One figure.
      *
      * @param label what it is of
-     * @param start where its bar begins
+     * @param start where its bar begins, or where it was before; NaN for none
      * @param value where its mark stands or its bar ends; NaN for none
      * @param lower lower end of its interval, NaN for none
      * @param upper upper end

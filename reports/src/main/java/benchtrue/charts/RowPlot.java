@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.jfree.chart.annotations.XYBoxAnnotation;
+import org.jfree.chart.annotations.XYLineAnnotation;
 import org.jfree.chart.axis.AxisLocation;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.IntervalMarker;
@@ -92,6 +93,21 @@ final class RowPlot {
                 Layer.BACKGROUND);
     }
 
+    /** The way from where a figure was before. */
+    private static void way(MarkRenderer renderer, Spot spot) {
+        if (!Double.isNaN(spot.row().start()) && !Double.isNaN(spot.row().value())) {
+            renderer.addAnnotation(
+                    new XYLineAnnotation(
+                            spot.row().start(),
+                            spot.y(),
+                            spot.row().value(),
+                            spot.y(),
+                            Flow.stroke(1, 2, 2),
+                            Ink.NEUTRAL.light()),
+                    Layer.BACKGROUND);
+        }
+    }
+
     private void marks(XYPlot plot) {
         boolean bars = chart.form() == RowChart.Form.BARS;
         Map<Mark, XYIntervalSeries> series = new EnumMap<>(Mark.class);
@@ -99,6 +115,9 @@ final class RowPlot {
             RowChart.Row row = spot.row();
             if (!Double.isNaN(row.value()) && !(bars && Double.isNaN(row.lower()))) {
                 add(series, bars ? Mark.NONE : row.mark(), spot);
+            }
+            if (chart.form() == RowChart.Form.CHANGES && !Double.isNaN(row.start())) {
+                alone(series(series, Mark.BEFORE), row.start(), spot);
             }
         }
         XYIntervalSeriesCollection data = new XYIntervalSeriesCollection();
@@ -109,6 +128,8 @@ final class RowPlot {
         });
         if (bars) {
             spots.forEach(spot -> bar(renderer, spot));
+        } else if (chart.form() == RowChart.Form.CHANGES) {
+            spots.forEach(spot -> way(renderer, spot));
         }
         plot.setDataset(data);
         plot.setRenderer(renderer);

@@ -11,14 +11,15 @@ record RowRange(double least, double most) {
     private static final double AIR = 0.03;
 
     static RowRange of(RowChart chart) {
-        boolean bars = chart.form() == RowChart.Form.BARS;
+        boolean starts = chart.form() != RowChart.Form.MARKS;
         double base = Double.isNaN(chart.reference()) ? 0 : chart.reference();
         double near = base;
         double far = base;
         for (RowChart.Row row : chart.rows()) {
             if (!Double.isNaN(row.value())) {
-                near = Math.min(near, bars ? Math.min(row.start(), row.value()) : row.value());
-                far = Math.max(far, bars ? Math.max(row.start(), row.value()) : row.value());
+                double start = starts && !Double.isNaN(row.start()) ? row.start() : row.value();
+                near = Math.min(near, Math.min(start, row.value()));
+                far = Math.max(far, Math.max(start, row.value()));
             }
         }
         double reach = Math.max(far - near, 2 * chart.tolerance());
