@@ -1,6 +1,8 @@
 package benchtrue.findings;
 
+import benchtrue.shop.Absent;
 import java.util.List;
+import java.util.function.ToLongFunction;
 
 /**
  * What the review found.
@@ -40,6 +42,24 @@ public record Findings(
         drivers = List.copyOf(drivers);
         shortfalls = List.copyOf(shortfalls);
         people = List.copyOf(people);
+    }
+
+    /** Returns the money a year that the under-quoted repairs lose together at least: the sum of their lower ends. */
+    public long lostAtLeast() {
+        return lost(RepairFinding::annualShortfallLower);
+    }
+
+    /** Returns the money a year that they lose together at most. */
+    public long lostAtMost() {
+        return lost(RepairFinding::annualShortfallUpper);
+    }
+
+    private long lost(ToLongFunction<RepairFinding> end) {
+        return repairs.stream()
+                .filter(finding -> finding.verdict() == Verdict.UNDER_QUOTED)
+                .mapToLong(end)
+                .filter(Absent::has)
+                .reduce(0, Math::addExact);
     }
 
     /** Verdicts and nothing beside them. */

@@ -13,7 +13,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.function.ToLongFunction;
 import java.util.stream.Collectors;
 
 /** {@code digest.txt}: what changed since the newest earlier result and what waits for a decision, at most thirty
@@ -128,17 +127,13 @@ final class WhatChanged {
         List<RepairFinding> under = review.findings().repairs().stream()
                 .filter(f -> f.verdict() == Verdict.UNDER_QUOTED)
                 .toList();
-        long least = sum(under, RepairFinding::annualShortfallLower);
-        long most = sum(under, RepairFinding::annualShortfallUpper);
+        long least = review.findings().lostAtLeast();
+        long most = review.findings().lostAtMost();
         lines.add("Under-quoted repairs: " + figures.count(under.size())
                 + (under.isEmpty() ? "." : ", losing " + figures.moneyRange(least, most) + " a year together."));
         if (!review.revision().backTest().cutOffs().isEmpty()) {
             lines.add(review.revision().backTest().sentence());
         }
-    }
-
-    private static long sum(List<RepairFinding> repairs, ToLongFunction<RepairFinding> amount) {
-        return repairs.stream().mapToLong(amount).filter(Absent::has).reduce(0, Math::addExact);
     }
 
     private long judged() {

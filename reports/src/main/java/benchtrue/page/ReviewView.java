@@ -9,6 +9,8 @@ import java.util.List;
  * @param answers the five answers
  * @param pictures the evidence
  * @param more where pictures that the page leaves out stand; empty where it has all
+ * @param hour the months behind the bench hour
+ * @param gifts each time something was given away
  * @param repairs the figures, one row a repair type
  * @param jobs the latest jobs behind them
  * @param calls calls to make, the most money first
@@ -24,6 +26,8 @@ record ReviewView(
         Answers answers,
         List<Illustration> pictures,
         String more,
+        HourMonths hour,
+        List<GiftList> gifts,
         List<Repair> repairs,
         List<JobList> jobs,
         List<Call> calls,
@@ -67,7 +71,7 @@ record ReviewView(
      * @param href its row
      * @param hours from and to
      * @param price from and to
-     * @param effect money a year
+     * @param effect what it brings a year
      * @param limited why it is not more; empty where nothing limits it
      */
     record Change(String label, String href, String hours, String price, String effect, String limited) {}
@@ -81,14 +85,33 @@ record ReviewView(
     /** @param note the span and the rate; a sentence where nothing was given away */
     record Gifts(List<Gift> rows, String note) {}
 
-    record Gift(String what, String hours, String money) {}
+    /** @param href its rows */
+    record Gift(String what, String href, String hours, String money) {}
 
     /** @param note what stands behind it; a sentence where nobody needs a call */
     record Calls(List<Call> rows, String note) {}
 
-    record Call(String ticket, String instrument, String figures, String reasons, String repairs) {}
+    /** @param id of its row */
+    record Call(String id, String ticket, String instrument, String figures, String reasons, String repairs) {}
 
-    record Fact(String name, String value, String note) {}
+    /** @param href its rows; empty where it has none */
+    record Fact(String name, String href, String value, String note) {}
+
+    /**
+     * The months that the bench hour is reckoned over; each ends with a row of their sums.
+     *
+     * @param span first to last month
+     * @param worked by the day worked: hours on jobs, then what they and all else cost
+     * @param finished jobs finished, with their hours and money
+     */
+    record HourMonths(String span, List<Month> worked, List<Month> finished) {}
+
+    record Month(String name, List<String> figures) {}
+
+    /** @param note how many of the times are shown */
+    record GiftList(String id, String what, String note, List<Given> rows) {}
+
+    record Given(String ticket, String repair, String hours, String worth) {}
 
     /**
      * @param id where links land

@@ -45,10 +45,11 @@ final class TellCalls {
     private ReviewView.Call call(Call call) {
         Ledger ledger = told.review().ledger();
         return new ReviewView.Call(
+                "call-" + (call.ticket() + 1),
                 ledger.tickets().ticket(call.ticket()),
                 ledger.tickets().instrumentClass(call.ticket()).replace('-', ' '),
                 hours(call),
-                call.reasons().stream().map(Call.Reason::words).collect(Collectors.joining("; ")),
+                Told.sentence(call.reasons().stream().map(Call.Reason::words).collect(Collectors.joining("; "))),
                 repairs(call));
     }
 

@@ -9,7 +9,11 @@ import java.util.TreeMap;
 
 /** Second answer: what to change in the price book, what is held and why. */
 final class TellChanges {
-    private static final int MOST = 8;
+    private static final int MOST = 6;
+
+    /** Held repairs are named within so many letters, so that the five answers stay on one sheet. */
+    private static final int MOST_LETTERS = 150;
+
     private final Told told;
 
     TellChanges(Told told) {
@@ -40,14 +44,19 @@ final class TellChanges {
             }
         }
         return byReason.entrySet().stream()
-                .map(group -> new ReviewView.Held(group.getKey(), named(group.getValue())))
+                .map(group -> new ReviewView.Held(Told.sentence(group.getKey()), named(group.getValue())))
                 .toList();
     }
 
     private String named(List<String> labels) {
-        String first = String.join("; ", labels.subList(0, Math.min(MOST, labels.size())));
-        int rest = labels.size() - MOST;
-        return rest > 0 ? first + "; and " + told.figures().count(rest) + " more" : first;
+        StringBuilder first = new StringBuilder();
+        int named = 0;
+        while (named < labels.size()
+                && (named == 0 || first.length() + labels.get(named).length() <= MOST_LETTERS)) {
+            first.append(named == 0 ? "" : "; ").append(labels.get(named++));
+        }
+        int rest = labels.size() - named;
+        return rest > 0 ? first + "; and " + told.figures().count(rest) + " more" : first.toString();
     }
 
     static boolean changes(ProposedChange change) {
@@ -58,6 +67,12 @@ final class TellChanges {
         return Absent.has(change.annualEffect()) ? Math.abs(change.annualEffect()) : 0;
     }
 
+    private String effect(long aYear) {
+        return Absent.has(aYear)
+                ? "brings " + told.figures().aboutMoney(Math.abs(aYear)) + " a year" + (aYear < 0 ? " less" : "")
+                : "what it brings is not known";
+    }
+
     private ReviewView.Change change(ProposedChange change) {
         return new ReviewView.Change(
                 told.label(change.repairType()),
@@ -66,7 +81,7 @@ final class TellChanges {
                         + told.figures().quote(change.proposedSeconds()),
                 told.figures().price(change.bookLabour()) + " \u2192 "
                         + told.figures().price(change.proposedLabour()),
-                told.figures().aboutMoney(change.annualEffect()),
+                effect(change.annualEffect()),
                 change.heldBecause());
     }
 }

@@ -1,11 +1,14 @@
 package benchtrue.page;
 
 import benchtrue.costing.Gift;
+import benchtrue.costing.Given;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** Third answer: what was given away in the year up to the as-of date, and to whom. */
 final class TellGifts {
     private static final int MOST = 6;
+    private static final int MOST_TIMES = 25;
     private final Told told;
 
     TellGifts(Told told) {
@@ -21,17 +24,56 @@ final class TellGifts {
         }
         int rest = gifts.size() - MOST;
         return new ReviewView.Gifts(
-                gifts.stream().limit(MOST).map(this::gift).toList(),
+                IntStream.range(0, Math.min(MOST, gifts.size()))
+                        .mapToObj(i -> gift(gifts.get(i), i))
+                        .toList(),
                 span + "; bench time at the posted "
                         + told.figures().price(told.review().costs().shopRate()) + " an hour."
                         + (rest > 0
-                                ? " " + told.count(rest, "smaller row is", "smaller rows are") + " left out."
+                                ? " " + told.count(rest, "smaller row stands", "smaller rows stand")
+                                        + " among the figures."
                                 : ""));
     }
 
-    private ReviewView.Gift gift(Gift gift) {
+    /** Returns each time, for the figures. */
+    List<ReviewView.GiftList> all() {
+        List<Gift> gifts = told.review().costs().shop().gifts();
+        return IntStream.range(0, gifts.size())
+                .mapToObj(i -> list(gifts.get(i), i))
+                .toList();
+    }
+
+    private ReviewView.GiftList list(Gift gift, int number) {
+        return new ReviewView.GiftList(
+                id(number),
+                named(gift),
+                gift.times() <= MOST_TIMES
+                        ? told.count(gift.times(), "time", "times")
+                        : "the " + told.figures().count(MOST_TIMES) + " largest of "
+                                + told.count(gift.times(), "time", "times"),
+                gift.rows().stream().limit(MOST_TIMES).map(this::given).toList());
+    }
+
+    private ReviewView.Given given(Given given) {
+        return new ReviewView.Given(
+                told.review().ledger().tickets().ticket(given.ticket()),
+                told.label(given.repairType()),
+                given.seconds() > 0 ? told.figures().hours(given.seconds()) : "none of its own",
+                told.figures().price(given.worth()));
+    }
+
+    private static String id(int number) {
+        return "given-" + (number + 1);
+    }
+
+    private static String named(Gift gift) {
+        return Told.sentence(gift.what() + toWhom(gift));
+    }
+
+    private ReviewView.Gift gift(Gift gift, int number) {
         return new ReviewView.Gift(
-                gift.what() + toWhom(gift),
+                named(gift),
+                "#" + id(number),
                 told.count(gift.times(), "time", "times")
                         + (gift.seconds() > 0 ? ", " + told.figures().hours(gift.seconds()) : ""),
                 told.figures().money(gift.worth()));

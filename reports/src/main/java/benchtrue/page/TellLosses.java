@@ -58,12 +58,12 @@ final class TellLosses {
         long whole = all.stream().mapToLong(part -> Math.abs(part.amount)).sum();
         String named = named(all.stream().filter(part -> part.amount >= WORTH_NAMING * whole && part.amount > 0));
         String gained = named(all.stream().filter(part -> -part.amount >= WORTH_NAMING * whole && part.amount < 0));
-        return named + (gained.isEmpty() || named.isEmpty() ? "" : "; made up for: ") + gained;
+        return named + (gained.isEmpty() || named.isEmpty() ? "" : "; partly made up by ") + gained;
     }
 
     private String named(Stream<Part> parts) {
         return parts.sorted(Comparator.comparingLong((Part part) -> -Math.abs(part.amount)))
-                .map(part -> part.words + " " + told.figures().aboutMoney(Math.abs(part.amount)))
+                .map(part -> part.words + " (" + told.figures().aboutMoney(Math.abs(part.amount)) + ")")
                 .collect(Collectors.joining(", "));
     }
 }

@@ -2,6 +2,7 @@ package benchtrue.page;
 
 import benchtrue.charts.Picture;
 import benchtrue.charts.Pictures;
+import benchtrue.findings.Findings;
 import benchtrue.findings.PersonFactor;
 import benchtrue.nightly.Review;
 import benchtrue.shop.Balance;
@@ -34,9 +35,11 @@ final class TellReview {
                         new TellChanges(told).tell(),
                         new TellGifts(told).tell(),
                         new TellCalls(told).tell(),
-                        new TellBenchHour(told).tell()),
+                        new TellBenchHour(told).tell(pictures)),
                 shown(pictures).parallelStream().map(TellReview::illustration).toList(),
                 more(pictures),
+                new TellHourMonths(told).tell(),
+                new TellGifts(told).all(),
                 new TellRepairs(told).tell(),
                 new TellJobs(told).tell(),
                 new TellCalls(told).all(),
@@ -73,16 +76,29 @@ final class TellReview {
         return new ReviewView.Head(
                 "Bench review, " + told.figures().day(review.ledger().asOf()),
                 new TellBenchHour(told).warning(),
-                pictures.get(0).title() + ".",
+                pictures.get(0).title() + "." + together(),
                 told.count(review.ledger().tickets().size(), "ticket", "tickets") + ", "
                         + told.count(review.ledger().lines().size(), "quoted line", "quoted lines") + ", "
                         + told.count(review.ledger().time().size(), "time entry", "time entries") + ".",
                 told.review().costs().shop().leftOut());
     }
 
+    /** What the under-quoted repairs lose together; empty where none surely does. */
+    private String together() {
+        Findings findings = told.review().findings();
+        return findings.lostAtMost() <= 0
+                ? ""
+                : " Together the under-quoted lose "
+                        + told.figures().moneyRange(findings.lostAtLeast(), findings.lostAtMost()) + " a year.";
+    }
+
+    static String pictureId(Picture picture) {
+        return "picture-" + picture.name();
+    }
+
     static ReviewView.Illustration illustration(Picture picture) {
         return new ReviewView.Illustration(
-                "picture-" + picture.name(),
+                pictureId(picture),
                 picture.title(),
                 picture.note(),
                 picture.figure(Picture.Sheet.WIDE),

@@ -4,6 +4,7 @@ import benchtrue.nightly.Review;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Figures;
 import benchtrue.shop.RepairType;
+import java.util.Locale;
 
 /** A review and how its figures and repairs are told. */
 final class Told {
@@ -36,6 +37,11 @@ final class Told {
 
     String key(int repairType) {
         return review.ledger().repairTypes().name(repairType);
+    }
+
+    /** Returns words with a capital at their head. */
+    static String sentence(String words) {
+        return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     /** Returns a link to the repair type's row of figures. */

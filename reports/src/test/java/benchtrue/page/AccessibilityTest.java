@@ -7,8 +7,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
-import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
@@ -25,28 +23,14 @@ class AccessibilityTest {
     private static Path folder;
 
     private static String page;
+    private static Desk desk;
 
     @BeforeAll
     static void fetchTheRulesAndWriteThePage() throws IOException, InterruptedException {
         new WritePage().write(InventedShop.review(), folder);
         page = Files.readString(folder.resolve("review.html"));
-        run(
-                folder,
-                List.of("npm", "install", "--silent", "--no-audit", "--no-fund", "--prefix", folder.toString(), AXE));
-    }
-
-    private static String run(Path where, List<String> command) throws IOException, InterruptedException {
-        Path out = where.resolve("out.txt");
-        Process process = new ProcessBuilder(command)
-                .directory(where.toFile())
-                .redirectOutput(out.toFile())
-                .redirectError(where.resolve("err.txt").toFile())
-                .start();
-        assertThat(process.waitFor(180, TimeUnit.SECONDS)).as(command.get(0)).isTrue();
-        assertThat(process.exitValue())
-                .as(Files.readString(where.resolve("err.txt")))
-                .isZero();
-        return Files.readString(out);
+        desk = new Desk(folder);
+        desk.npm(AXE);
     }
 
     /** The page as it is, but with the rules added and so without the policy that forbids scripts. */
@@ -69,19 +53,13 @@ class AccessibilityTest {
     void nobodyIsShutOutInLightOrDarkOnTelephoneOrDesk(int width, int scheme) throws IOException, InterruptedException {
         Files.writeString(folder.resolve("page.html"), withRules(), StandardCharsets.UTF_8);
         Files.writeString(folder.resolve("frame.html"), frame(width), StandardCharsets.UTF_8);
-        String dom = run(
-                folder,
-                List.of(
-                        "chromium",
-                        "--headless",
-                        "--no-sandbox",
-                        "--disable-gpu",
-                        "--allow-file-access-from-files",
-                        "--blink-settings=preferredColorScheme=" + scheme,
-                        "--window-size=1600,1000",
-                        "--virtual-time-budget=60000",
-                        "--dump-dom",
-                        folder.resolve("frame.html").toUri().toString()));
+        String dom = desk.chromium(
+                "--allow-file-access-from-files",
+                "--blink-settings=preferredColorScheme=" + scheme,
+                "--window-size=1600,1000",
+                "--virtual-time-budget=60000",
+                "--dump-dom",
+                folder.resolve("frame.html").toUri().toString());
         String result = dom.substring(dom.indexOf(RESULT) + RESULT.length(), dom.indexOf("</pre>"));
         assertThat(result).contains("\"violations\":[]");
         assertThat(result).containsPattern("\"passes\":[1-9][0-9]+");

@@ -1,16 +1,20 @@
 package benchtrue.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import benchtrue.InventedShop;
 import benchtrue.ShopBuilder;
 import benchtrue.charts.DrawCharts;
+import benchtrue.costing.BenchHour;
 import benchtrue.costing.Restatement;
 import benchtrue.nightly.Review;
 import benchtrue.settings.Disclosure;
 import benchtrue.settings.Settings;
 import benchtrue.shop.Absent;
 import benchtrue.shop.CostBehaviour;
+import benchtrue.shop.Hours;
+import benchtrue.shop.Money;
 import benchtrue.shop.RepairType;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -19,6 +23,7 @@ import java.util.List;
 import java.util.TreeSet;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
@@ -62,6 +67,39 @@ class WritePageTest {
                 .isNotEmpty()
                 .allSatisfy(id -> assertThat(ids).contains(id));
         assertThat(found("(?<= id=\")[^\"]+", page)).doesNotHaveDuplicates();
+    }
+
+    @Test
+    void everyFigureOfTheFiveAnswersLinksToItsRows() throws IOException {
+        String page = page(InventedShop.review());
+        String answers = page.substring(page.indexOf("id=\"answers\""), page.indexOf("id=\"evidence\""));
+        List<String> told = found("(?s)<li>.*?</li>|<dt>.*?</dd>", answers);
+        assertThat(told)
+                .hasSizeGreaterThan(12)
+                .allSatisfy(figure -> assertThat(figure).contains("href=\"#"));
+        assertThat(page).contains("id=\"given-1\"", "id=\"bench-worked\"", "id=\"bench-finished\"");
+    }
+
+    @Test
+    void aBenchHourCostsWhatItsMonthsAddUpTo() throws IOException {
+        Review night = InventedShop.review();
+        String page = page(night);
+        String together = found("<th scope=\"row\">Together</th>.*?</tr>", page).get(0);
+        List<Double> sums = found("(?<=<td class=\"n\">)[0-9\u20ac,.]+", together).stream()
+                .map(figure -> Double.valueOf(figure.replaceAll("[\u20ac,]", "")))
+                .toList();
+        BenchHour hour = night.costs().shop().benchHour();
+        assertThat(sums.get(0)).isCloseTo(Hours.of(hour.seconds()), within(1.0));
+        assertThat(sums.get(1) / sums.get(0)).isCloseTo(Money.units(hour.cost().wages()), within(0.05));
+    }
+
+    @Test
+    void aBigShopsPageShowsTheFirstSingleRepairsAndSaysWhereTheRestStand() throws IOException {
+        List<String> titles =
+                IntStream.range(0, 48).mapToObj(i -> "repair " + i).toList();
+        String page = page(InventedShop.review(titles, 1_400, InventedShop.settings("en", "EUR")));
+        assertThat(found("id=\"picture-jobs-[^\"]+", page)).hasSize(12);
+        assertThat(page).containsPattern("[0-9]+ more pictures of single repairs stand in the folder charts");
     }
 
     @Test
@@ -150,7 +188,9 @@ class WritePageTest {
         String page = page(InventedShop.reviewOf(shop.build(), InventedShop.settings("en", "EUR")));
         assertThat(page)
                 .contains("Without the table technicians", "Without the table paid-hours", "Without the table waits")
-                .contains("<dt>Costs</dt><dd>not known</dd>", "<dt>Paid time in the log</dt><dd>not known</dd>");
+                .contains(
+                        "<dt><a href=\"#bench-worked\">Costs</a></dt><dd>not known</dd>",
+                        "<dt><a href=\"#bench-worked\">Paid time in the log</a></dt><dd>not known</dd>");
     }
 
     @Test
