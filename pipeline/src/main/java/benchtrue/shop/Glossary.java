@@ -12,7 +12,7 @@ public final class Glossary {
             new Entry("hours per quoted hour", "1.20 means that a job quoted at 10 hours takes 12"),
             new Entry("usual job", "half of the jobs of that kind take longer, half take less"),
             new Entry("90 % sure", "the true figure lies beyond that end of a range one time in twenty"),
-            new Entry("90 % interval", "the range that holds the true figure nine times in ten"),
+            new Entry("90 % range", "it holds the true figure nine times in ten"),
             new Entry("chance", "in how many of a hundred such cases it would come about"),
             new Entry("average", "all hours, divided by the number of jobs: a few very long jobs raise it"),
             new Entry("spread", "how far jobs of one kind differ from each other"),

@@ -27,10 +27,10 @@ final class BacklogByPromise {
         return new Picture(
                 "backlog",
                 title(),
-                "Bench hours still to do: " + subject.figures().hours(backlog.hours()) + " (90\u00a0% interval "
+                "Bench hours still to do: " + subject.figures().hours(backlog.hours()) + " (90\u00a0% range "
                         + subject.figures().hours(backlog.lower()) + " to "
                         + subject.figures().hours(backlog.upper())
-                        + "). Right: promised day, chance to be late; waiting for glue, finish or parts comes on top."
+                        + "). Right: promised day, chance to be late where it is not past; waiting for glue, finish or parts comes on top."
                         + (rest > 0
                                 ? " " + subject.count(rest, "later ticket is", "later tickets are") + " left out."
                                 : ""),
@@ -74,6 +74,8 @@ final class BacklogByPromise {
                 promise.hours(),
                 promise.atRisk() ? Mark.UNDER : Mark.UNSOLD,
                 subject.figures().day(promise.promised()) + ", "
-                        + subject.figures().percent(promise.chanceLate()));
+                        + (promise.promised() < ledger.asOf()
+                                ? "past"
+                                : subject.figures().percent(promise.chanceLate())));
     }
 }

@@ -46,19 +46,27 @@ final class EveryRepair {
         List<PanelChart.Panel> panels = new ArrayList<>();
         for (RepairFinding finding : order()) {
             int type = finding.repairType();
-            panels.add(new PanelChart.Panel(subject.label(type), points(quoted[type], taken[type], count[type])));
+            List<PanelChart.Point> points = points(quoted[type], taken[type], count[type]);
+            if (points.size() > 1) {
+                panels.add(new PanelChart.Panel(subject.label(type), points));
+            }
         }
+        int from = (int) (ledger.asOf() - halves * HALF_YEAR);
         return new Picture(
                 "every-repair",
                 title(),
-                "Hours taken for each hour quoted, half-year by half-year"
-                        + (halves == MOST_HALVES ? " over the last eight years" : "")
-                        + ", family by family; a half-year with fewer than " + ENOUGH + " jobs is left out.",
+                "Hours taken for each hour quoted, half-year by half-year from "
+                        + subject.figures().monthOf(from) + " to "
+                        + subject.figures().monthOf(ledger.asOf()) + ", family by family; a half-year with fewer than "
+                        + ENOUGH + " jobs is left out." + leftOut(order().size() - panels.size()),
                 new PanelChart(
-                        panels,
-                        (int) (ledger.asOf() - halves * HALF_YEAR),
-                        ledger.asOf(),
-                        subject.review().settings().tolerance()));
+                        panels, from, ledger.asOf(), subject.review().settings().tolerance()));
+    }
+
+    private String leftOut(int repairs) {
+        return repairs == 0
+                ? ""
+                : " " + subject.count(repairs, "repair has", "repairs have") + " too few jobs for two half-years.";
     }
 
     private int opened(int line) {

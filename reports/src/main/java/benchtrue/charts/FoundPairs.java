@@ -28,7 +28,7 @@ final class FoundPairs {
                 subject.figures().percent(first.share()) + " of tickets with \u201c" + subject.label(first.quoted())
                         + "\u201d turn up \u201c" + subject.label(first.found()) + "\u201d on the bench",
                 "Work found and quoted later; the first quote can warn of it. Right: times"
-                        + (subject.showsMoney() ? ", worth a year" : "") + ". Lines: 90\u00a0% interval."
+                        + (subject.showsMoney() ? ", worth a year" : "") + ". Lines: 90\u00a0% range."
                         + (rest > 0
                                 ? " " + subject.count(rest, "smaller pair is", "smaller pairs are") + " left out."
                                 : ""),

@@ -86,7 +86,7 @@ final class JobHistory {
     }
 
     private String note(int step) {
-        return subject.count(finding.lines(), "closed job", "closed jobs") + ", 90\u00a0% interval "
+        return subject.count(finding.lines(), "closed job", "closed jobs") + ", 90\u00a0% range "
                 + subject.figures().ratio(finding.lower()) + " to "
                 + subject.figures().ratio(finding.upper())
                 + ", putting right included. A point is a job on the day it was quoted."

@@ -54,7 +54,7 @@ final class MoneyLost {
     private String note() {
         int rest = losing.size() - MOST_ROWS;
         return "At " + subject.figures().price(subject.review().costs().shopRate())
-                + " an hour and the shop's yearly number of jobs. Lines: 90\u00a0% interval."
+                + " an hour and the shop's yearly number of jobs. Lines: 90\u00a0% range."
                 + (rest > 0 ? " " + subject.count(rest, "more repair loses", "more repairs lose") + " less." : "");
     }
 

@@ -64,7 +64,7 @@ final class QuotedAgainstActual {
         double tolerance = subject.review().settings().tolerance();
         String band = tolerance > 0 ? "; grey: within " + subject.figures().percent(tolerance) + " of the quote" : "";
         return new RowChart(
-                "hours taken for each hour quoted; line at 1: as quoted" + band + "; bars: 90\u00a0% interval",
+                "hours taken for each hour quoted; line at 1: as quoted" + band + "; bars: 90\u00a0% range",
                 RowChart.Form.MARKS,
                 1,
                 tolerance,

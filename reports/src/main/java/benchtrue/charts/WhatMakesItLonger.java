@@ -29,7 +29,7 @@ final class WhatMakesItLonger {
                         + subject.figures().hours(Math.abs(first.extraHours()))
                         + (first.extraHours() < 0 ? " off" : " to") + " a " + first.family() + " job",
                 "All else alike, told apart from chance over all traits and families. Candidates for a surcharge line in the"
-                        + " book. Right: extra hours, jobs with it. Lines: 90\u00a0% interval.",
+                        + " book. Right: extra hours, jobs with it. Lines: 90\u00a0% range.",
                 new RowChart(
                         "extra hours a job",
                         RowChart.Form.MARKS,

@@ -19,6 +19,7 @@ import java.util.List;
  * @param balances what was read and where it went
  * @param doubts what was set aside or is doubtful
  * @param restated figures of sealed months that the records now tell otherwise
+ * @param words what the words mean that may need it
  * @param cautions what to mind
  */
 record ReviewView(
@@ -36,6 +37,7 @@ record ReviewView(
         List<BalanceRow> balances,
         List<Doubt> doubts,
         List<Restated> restated,
+        List<Word> words,
         List<Caution> cautions) {
 
     /**
@@ -157,6 +159,8 @@ record ReviewView(
     record Doubt(String words, String count, String where) {}
 
     record Restated(String month, String figure, String sealed, String now, String causes) {}
+
+    record Word(String word, String plain) {}
 
     record Caution(String about, String text) {}
 }

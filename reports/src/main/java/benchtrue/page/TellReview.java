@@ -7,6 +7,7 @@ import benchtrue.findings.PersonFactor;
 import benchtrue.nightly.Review;
 import benchtrue.shop.Balance;
 import benchtrue.shop.Figures;
+import benchtrue.shop.Glossary;
 import benchtrue.shop.Hours;
 import benchtrue.shop.Money;
 import benchtrue.shop.Notice;
@@ -48,6 +49,9 @@ final class TellReview {
                 told.review().balances().stream().map(this::balance).toList(),
                 doubts(),
                 restated(),
+                Glossary.ENTRIES.stream()
+                        .map(entry -> new ReviewView.Word(entry.word(), entry.plain()))
+                        .toList(),
                 Cautions.of(told));
     }
 
