@@ -73,20 +73,22 @@ class CrossedEffectsRefitTest {
     }
 
     @Test
-    void aMarkThatFewRowsCarrySaysTheSameWhicheverValueStandsForItsAbsence() {
+    void marksOfFewAndOfMostRowsSayTheSameWhicheverValueStandsForTheirAbsence() {
         ReferenceData data = ReferenceData.read("pastes.csv");
         double[] y = data.numbers("strength");
-        double[][] rare = new double[2][y.length];
-        double[][] shifted = new double[2][y.length];
+        double[][] marks = new double[3][y.length];
+        double[][] shifted = new double[3][y.length];
         for (int row = 0; row < y.length; row++) {
-            rare[0][row] = row % 7 == 2 ? 1 : 0;
-            rare[1][row] = row % 5 == 0 ? row / 10.0 : 0;
-            shifted[0][row] = rare[0][row] + 3;
-            shifted[1][row] = rare[1][row] - 2;
+            marks[0][row] = row % 7 == 2 ? 1 : 0;
+            marks[1][row] = row * row % 11 % 4;
+            marks[2][row] = row % 5 == 0 ? row / 10.0 : 0;
+            shifted[0][row] = marks[0][row] + 3;
+            shifted[1][row] = marks[1][row] + 1;
+            shifted[2][row] = marks[2][row] - 2;
         }
-        CrossedEffects fit = CrossedEffects.fit(y, rare, batch(data)).robust(Huber.K);
+        CrossedEffects fit = CrossedEffects.fit(y, marks, batch(data)).robust(Huber.K);
         CrossedEffects moved = CrossedEffects.fit(y, shifted, batch(data)).robust(Huber.K);
-        for (int column = 1; column <= 2; column++) {
+        for (int column = 1; column <= 3; column++) {
             assertThat(fit.coefficient(column)).isCloseTo(moved.coefficient(column), within(1e-9));
             assertThat(fit.error(column)).isCloseTo(moved.error(column), within(1e-9));
         }
