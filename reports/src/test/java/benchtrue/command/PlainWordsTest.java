@@ -164,17 +164,26 @@ class PlainWordsTest {
         }
     }
 
-    @ParameterizedTest
-    @ValueSource(strings = {"", "nightly", "check", "adopt", "close", "verify", "sample"})
-    void helpSpeaksPlainly(String command) {
+    @Test
+    void helpOfTheProgramAndOfEveryCommandSpeaksPlainly() {
+        String all = help("--help");
+        plain("benchtrue --help", all);
+        Matcher command = Pattern.compile("(?m)^  ([a-z]+)  ").matcher(all.substring(all.indexOf("Commands:")));
+        List<String> commands = new ArrayList<>();
+        while (command.find()) {
+            commands.add(command.group(1));
+            plain("benchtrue " + command.group(1) + " --help", help(command.group(1), "--help"));
+        }
+        assertThat(commands).contains("nightly", "check", "adopt", "close", "verify", "sample");
+    }
+
+    private static String help(String... arguments) {
         StringWriter said = new StringWriter();
         PrintWriter screen = new PrintWriter(said);
         Clock clock = Clock.fixed(Instant.parse("2026-11-01T02:00:00Z"), ZoneOffset.UTC);
-        String[] arguments =
-                Stream.of(command, "--help").filter(word -> !word.isEmpty()).toArray(String[]::new);
         assertThat(new Program(screen, screen, false, clock, Map.of()).run(arguments))
                 .isZero();
-        plain("benchtrue " + command + " --help", said.toString());
+        return said.toString();
     }
 
     /** Messages that no test run brings about are read in the source: every text with a space in it is for a reader. */
