@@ -27,6 +27,7 @@ final class Evidence {
     private Place openNumber;
     private long rows;
     private long surplus;
+    private long emptyEnds;
 
     /** A cell, for a message. */
     record Place(int line, String column, String text) {}
@@ -66,7 +67,9 @@ final class Evidence {
     void take(Records record) {
         rows++;
         int size = record.size();
-        surplus += size == header.size() + 1 && record.start(size - 1) == record.end(size - 1) ? 1 : 0;
+        boolean endsEmpty = record.start(size - 1) == record.end(size - 1);
+        emptyEnds += endsEmpty ? 1 : 0;
+        surplus += endsEmpty && size == header.size() + 1 ? 1 : 0;
         totals.take(record);
         for (Column column : dates) {
             takeDate(record, column);
@@ -155,10 +158,10 @@ final class Evidence {
         return openNumber;
     }
 
-    /** Returns whether every row, a total apart, ends with one empty cell more than the header. */
+    /** Returns whether every row, a total apart, ends with an empty cell, which is one more than the header in most. */
     boolean hasSurplusCell() {
         long own = totals.line() < 0 ? rows : rows - 1;
-        return own > 0 && surplus >= own;
+        return own > 0 && emptyEnds >= own && 2 * surplus > own;
     }
 
     TotalsRows totals() {

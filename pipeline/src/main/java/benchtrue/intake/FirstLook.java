@@ -15,6 +15,7 @@ import java.util.List;
 final class FirstLook {
     private static final int BEGINNING = 1 << 15;
     private static final int END = 1 << 12;
+    private static final int FIRST_ROWS = 100;
 
     private FirstLook() {}
 
@@ -85,12 +86,18 @@ final class FirstLook {
         }
         List<String> last = TextLine.lines(end.stripTrailing());
         boolean lastIsWhole = endIsWhole || last.size() > 1;
-        return !(lines.size() > 1 && hasSurplus(TextLine.cells(lines.get(1), ',', '"'), header))
+        return !haveSurplus(lines, header.size())
                 && !(lastIsWhole && mayBeTotal(TextLine.cells(last.get(last.size() - 1), ',', '"'), header, names));
     }
 
-    private static boolean hasSurplus(List<String> row, List<String> header) {
-        return row.size() == header.size() + 1 && row.get(header.size()).isEmpty();
+    /** Returns whether most of the first rows end with an empty cell more than the header. */
+    private static boolean haveSurplus(List<String> lines, int size) {
+        int last = Math.min(lines.size(), FIRST_ROWS);
+        long surplus = lines.subList(1, last).stream()
+                .map(line -> TextLine.cells(line, ',', '"'))
+                .filter(row -> row.size() == size + 1 && row.get(size).isEmpty())
+                .count();
+        return 3 * surplus > last - 1;
     }
 
     private static boolean mayBeTotal(List<String> row, List<String> header, ColumnNames names) {

@@ -115,7 +115,7 @@ final class StudiedFile implements Dialect {
 
     private void tellRows(List<String> told) {
         if (evidence.hasSurplusCell()) {
-            told.add("an empty cell at the end of each row (every row has one more than the header)");
+            told.add("an empty cell at the end of each row (most rows have one more than the header)");
         }
         DateOrder order = file.rule().flatMap(FileRule::dates).orElse(evidence.dates());
         if (order != null) {
