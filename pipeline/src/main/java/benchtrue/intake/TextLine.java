@@ -19,7 +19,10 @@ final class TextLine {
         boolean quoted = false;
         for (int i = 0; i < line.length(); i++) {
             char letter = line.charAt(i);
-            if (letter == quote && (quoted || cell.toString().isBlank())) {
+            if (letter == quote && quoted && i + 1 < line.length() && line.charAt(i + 1) == quote) {
+                cell.append(letter);
+                i++;
+            } else if (letter == quote && (quoted || cell.toString().isBlank())) {
                 quoted = !quoted;
             } else if (letter == delimiter && !quoted) {
                 cells.add(cell.toString().strip());
