@@ -161,7 +161,7 @@ final class Evidence {
     /** Returns whether every row, a total apart, ends with an empty cell, which is one more than the header in most. */
     boolean hasSurplusCell() {
         long own = totals.line() < 0 ? rows : rows - 1;
-        return own > 0 && emptyEnds >= own && 2 * surplus > own;
+        return own > 0 && emptyEnds >= own && 2 * surplus >= own;
     }
 
     TotalsRows totals() {

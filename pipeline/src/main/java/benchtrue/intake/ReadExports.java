@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Reads the inbox and the price book of a shop folder. */
@@ -26,9 +27,8 @@ public final class ReadExports {
                 .parallel()
                 .map(table -> read(table, inbox))
                 .toList();
-        tables.stream().flatMap(table -> table.refusal().stream()).findFirst().ifPresent(refusal -> {
-            throw refusal;
-        });
+        requireRead(
+                tables.stream().flatMap(table -> table.refusal().stream()).toList());
         CurrencyMarks.requireOne(
                 settings.currency(), tables.stream().map(ReadTable::currencies).toList());
         Map<Table, TableRows> rows = new EnumMap<>(Table.class);
@@ -43,6 +43,19 @@ public final class ReadExports {
             }
         }
         return new Exports(rows, files, notices);
+    }
+
+    /** Refuses all tables that can't be read at once, so that the owner mends them at once. */
+    private static void requireRead(List<Refusal> refusals) {
+        if (refusals.size() == 1) {
+            throw refusals.get(0);
+        }
+        if (!refusals.isEmpty()) {
+            throw new Refusal(
+                    refusals.get(0).exitCode(),
+                    refusals.stream().map(Refusal::getMessage).collect(Collectors.joining("\n")),
+                    refusals.get(0));
+        }
     }
 
     private static ReadTable read(Table table, Inbox inbox) {

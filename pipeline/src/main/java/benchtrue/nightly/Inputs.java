@@ -13,23 +13,34 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * Every file that a run read, in the order of their names.
  *
  * @param files their digests, of the bytes as they were read
+ * @param told how each file that is not written as the data contract writes was read, and why
  */
-record Inputs(List<FileDigest> files) {
+record Inputs(List<FileDigest> files, SortedMap<String, List<String>> told) {
     private static final int DIGITS = 16;
 
     Inputs {
         files = files.stream().sorted(Comparator.comparing(FileDigest::file)).toList();
     }
 
+    Inputs(List<FileDigest> files) {
+        this(files, new TreeMap<>());
+    }
+
     /** Returns the exports as they were digested while they were read, and the other files of the shop folder. */
     static Inputs of(Path shop, List<InputFile> exports) {
         List<FileDigest> files = new ArrayList<>();
+        SortedMap<String, List<String>> told = new TreeMap<>();
         for (InputFile export : exports) {
+            if (!export.told().isEmpty()) {
+                told.put(export.name(), export.told());
+            }
             files.add(new FileDigest(export.name(), export.bytes(), export.sha256()));
         }
         Path settings = shop.resolve(ReadSettings.FILE);
@@ -46,7 +57,7 @@ record Inputs(List<FileDigest> files) {
         } catch (IOException e) {
             throw new Refusal(ExitCode.READ_FAILED, settings + ": reading failed part-way: " + e + ".", e);
         }
-        return new Inputs(files);
+        return new Inputs(files, told);
     }
 
     /** Returns sixteen hexadecimal digits that stand for all names and contents. */

@@ -76,7 +76,7 @@ final class Publish {
         text(folder.resolve("digest.txt"), whatChanged(review, earlier, waiting));
         text(
                 folder.resolve(RunRecord.FILE),
-                RunRecord.text(version, review, inputs.files(), comparedWith(earlier, waiting), run.digests()));
+                RunRecord.text(version, review, inputs, comparedWith(earlier, waiting), run.digests()));
     }
 
     private static List<SideBySide.Writing> writings(Review review, List<Report> reports, RunFolder run) {

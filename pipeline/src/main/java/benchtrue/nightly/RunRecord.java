@@ -22,7 +22,7 @@ final class RunRecord {
     static String text(
             String version,
             Review review,
-            List<FileDigest> inputs,
+            Inputs inputs,
             List<FileDigest> comparedWith,
             List<FileDigest> outputs) {
         Map<String, Object> record = new LinkedHashMap<>();
@@ -30,7 +30,8 @@ final class RunRecord {
         record.put("version", version);
         record.put("as_of", LocalDate.ofEpochDay(review.ledger().asOf()).toString());
         record.put("settings", review.settings().byKey());
-        record.put("inputs", files(inputs));
+        record.put("inputs", files(inputs.files()));
+        record.put("read_as", inputs.told());
         record.put("compared_with", files(comparedWith));
         record.put("counts", counts(review));
         record.put("missing_tables", List.copyOf(new TreeSet<>(review.ledger().missing())));

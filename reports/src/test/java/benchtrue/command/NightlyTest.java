@@ -138,7 +138,7 @@ class NightlyTest {
     void aCheckSaysWhatIsWrongAndWhereAndWritesNothing() {
         assertThat(run("check", "--as-of", "2026-10-31")).as(err.toString()).isZero();
         assertThat(out.toString())
-                .contains("Can't be used, and set aside:", " line 2: ", "Used, but doubtful:")
+                .contains("Can't be used, and set aside:", " line 2: ", "Used, but doubtful:", "Next: mend ")
                 .containsPattern("hours: [0-9,.]+.h = .*repeated");
         assertThat(shop.resolve("out")).doesNotExist();
         assertThat(shop.resolve(".lock")).doesNotExist();
