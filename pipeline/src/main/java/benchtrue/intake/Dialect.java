@@ -48,6 +48,11 @@ interface Dialect {
     /** Returns how its cells are written. */
     CellFormat cells();
 
+    /** Returns whether anything in the file told the order of its dates or the sign before its decimals. */
+    default boolean tells() {
+        return false;
+    }
+
     /** Returns in what it differs from the data contract's own, each with the reason; empty where in nothing. */
     default List<String> told() {
         return List.of();

@@ -6,6 +6,7 @@ import java.util.Map;
 /** What was told of each file of a table so far. Mutable. */
 final class Dialects {
     private final Map<ExportFile, Dialect> told = new HashMap<>();
+    private final Map<ExportFile, Dialect> wholes = new HashMap<>();
 
     /** Returns how a file is written, told from as little of it as will do until it is looked at whole. */
     Dialect of(ExportFile file) {
@@ -15,5 +16,24 @@ final class Dialects {
     /** Looks at a file whole. */
     void lookAgain(ExportFile file) {
         told.put(file, TellDialect.ofWhole(file));
+    }
+
+    /**
+     * Returns how the cells of a row are written that comes back from a file: as that file writes them. Where the file has
+     * nothing that tells, the row was written in the file it comes back in.
+     */
+    CellFormat ofReturned(ExportFile source, Dialect returned) {
+        Dialect first = of(source);
+        if (first != Dialect.PLAIN) {
+            return first.cells();
+        }
+        return (column, text) -> {
+            try {
+                return first.cells().canonical(column, text);
+            } catch (LookAgain needsMore) {
+                Dialect whole = wholes.computeIfAbsent(source, TellDialect::ofWhole);
+                return (whole.tells() ? whole : returned).cells().canonical(column, text);
+            }
+        };
     }
 }

@@ -27,8 +27,7 @@ public final class ReadExports {
                 .parallel()
                 .map(table -> read(table, inbox))
                 .toList();
-        requireRead(
-                tables.stream().flatMap(table -> table.refusal().stream()).toList());
+        requireRead(tables.stream().flatMap(table -> table.refusal().stream()).toList());
         CurrencyMarks.requireOne(
                 settings.currency(), tables.stream().map(ReadTable::currencies).toList());
         Map<Table, TableRows> rows = new EnumMap<>(Table.class);
@@ -61,7 +60,7 @@ public final class ReadExports {
     private static ReadTable read(Table table, Inbox inbox) {
         Dialects dialects = new Dialects();
         while (true) {
-            ReadTable reader = new ReadTable(table, inbox.files(table), dialects::of);
+            ReadTable reader = new ReadTable(table, inbox.files(table), dialects);
             try {
                 if (readsAll(reader, dialects)) {
                     return reader;

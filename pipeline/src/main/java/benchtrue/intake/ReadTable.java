@@ -10,12 +10,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 
 /** Reads all files of one table, older exports first. */
 final class ReadTable {
     private final List<ExportFile> files;
-    private final Function<ExportFile, Dialect> dialects;
+    private final Dialects dialects;
     private final TableRowsBuilder rows;
     private final CurrencyMarks currencies = new CurrencyMarks();
     private final List<Notice> notices = new ArrayList<>();
@@ -29,7 +28,7 @@ final class ReadTable {
      * @param files of the table, older exports first
      * @param dialects how each is written
      */
-    ReadTable(Table table, List<ExportFile> files, Function<ExportFile, Dialect> dialects) {
+    ReadTable(Table table, List<ExportFile> files, Dialects dialects) {
         this.files = files;
         this.dialects = dialects;
         rows = new TableRowsBuilder(table);
@@ -38,7 +37,7 @@ final class ReadTable {
     void read() {
         for (ExportFile file : files) {
             current = file;
-            read(file, dialects.apply(file));
+            read(file, dialects.of(file));
         }
     }
 
@@ -128,17 +127,12 @@ final class ReadTable {
         return new String(records.bytes(), start, records.end(cell) - start, StandardCharsets.UTF_8);
     }
 
-    /** A file in the contract's own way has no text that could be read in two, so that the row's new file tells. */
     private CellFormat cellsOf(String name, Dialect returned) {
         return files.stream()
                 .filter(file -> file.name().equals(name))
                 .findFirst()
-                .map(file -> MappedCells.of(cells(dialects.apply(file), returned), file.mapping()))
+                .map(file -> MappedCells.of(dialects.ofReturned(file, returned), file.mapping()))
                 .orElse(returned.cells());
-    }
-
-    private static CellFormat cells(Dialect source, Dialect returned) {
-        return (source == Dialect.PLAIN ? returned : source).cells();
     }
 
     private static Notice misspelt(ExportFile file, String found, String near) {

@@ -86,6 +86,12 @@ final class StudiedFile implements Dialect {
 
     private Refusal openNumbers() {
         Evidence.Place open = evidence.openNumber();
+        if (open == null) {
+            return refused(
+                    ": found a number that can be read in two ways in a row that came back from this file, and no number"
+                            + " of the file tells which. Say which in shop.toml: " + rule("decimal = \".\"")
+                            + " (or decimal = \",\").");
+        }
         String point = NumberText.canonical(open.text(), sign -> DecimalSign.POINT);
         String comma = NumberText.canonical(open.text(), sign -> DecimalSign.COMMA);
         return refused(", line " + open.line() + ", column " + open.column() + ": found \"" + Problem.shown(open.text())
@@ -101,6 +107,11 @@ final class StudiedFile implements Dialect {
 
     private Refusal refused(String what) {
         return new Refusal(ExitCode.UNUSABLE_FILE, file.name() + what);
+    }
+
+    @Override
+    public boolean tells() {
+        return evidence != null && (evidence.dates() != null || evidence.decimals() != null);
     }
 
     @Override

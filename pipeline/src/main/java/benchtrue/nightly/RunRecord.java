@@ -20,11 +20,7 @@ final class RunRecord {
 
     /** Returns the record's text. */
     static String text(
-            String version,
-            Review review,
-            Inputs inputs,
-            List<FileDigest> comparedWith,
-            List<FileDigest> outputs) {
+            String version, Review review, Inputs inputs, List<FileDigest> comparedWith, List<FileDigest> outputs) {
         Map<String, Object> record = new LinkedHashMap<>();
         record.put("program", "benchtrue");
         record.put("version", version);

@@ -55,7 +55,8 @@ public final class InAnyDialect {
             try (Stream<Path> files = Files.list(from.resolve(place))) {
                 for (Path file : files.sorted().toList()) {
                     Table table = place.equals("exports") ? table(file) : Table.PRICE_BOOK;
-                    new InAnyDialect(random, table, parsed(file)).write(to.resolve(place), file.getFileName().toString());
+                    new InAnyDialect(random, table, parsed(file))
+                            .write(to.resolve(place), file.getFileName().toString());
                 }
             }
         }
@@ -75,9 +76,13 @@ public final class InAnyDialect {
     }
 
     private void write(Path folder, String name) throws IOException {
-        boolean fitsASheet = rows.stream().allMatch(row -> row.size() == rows.get(0).size())
-                && rows.stream().flatMap(List::stream).allMatch(text -> text.chars()
-                        .noneMatch(letter -> letter < ' ' && letter != '\n' && letter != '\r' && letter != '\t'));
+        boolean fitsASheet =
+                rows.stream().allMatch(row -> row.size() == rows.get(0).size())
+                        && rows.stream()
+                                .flatMap(List::stream)
+                                .allMatch(text -> text.chars()
+                                        .noneMatch(letter ->
+                                                letter < ' ' && letter != '\n' && letter != '\r' && letter != '\t'));
         if (fitsASheet && random.nextInt(4) == 0) {
             Files.write(folder.resolve(name.replace(".csv", ".xlsx")), SheetWriter.workbook(sheet()));
         } else {
@@ -113,13 +118,19 @@ public final class InAnyDialect {
         for (int row = 0; row < rows.size(); row++) {
             List<String> cells = new ArrayList<>();
             for (int cell = 0; cell < rows.get(row).size(); cell++) {
-                String written = row == 0 ? rows.get(row).get(cell) : cell(cell, rows.get(row).get(cell));
+                String written = row == 0
+                        ? rows.get(row).get(cell)
+                        : cell(cell, rows.get(row).get(cell));
                 cells.add(quoted(written, delimiter));
             }
-            text.append(String.join(String.valueOf(delimiter), cells)).append(row > 0 ? surplus : "").append(end);
+            text.append(String.join(String.valueOf(delimiter), cells))
+                    .append(row > 0 ? surplus : "")
+                    .append(end);
         }
         if (rows.size() > 2 && random.nextInt(4) == 0) {
-            text.append("Total").append(String.valueOf(delimiter).repeat(rows.get(0).size() - 1)).append(end);
+            text.append("Total")
+                    .append(String.valueOf(delimiter).repeat(rows.get(0).size() - 1))
+                    .append(end);
         }
         return encoded(text.toString());
     }
@@ -211,7 +222,9 @@ public final class InAnyDialect {
         if (number.signum() >= 0) {
             return plain;
         }
-        return random.nextBoolean() || unit.equals(" h") ? "-" + plain : random.nextBoolean() ? "(" + plain + ")" : plain + "-";
+        return random.nextBoolean() || unit.equals(" h")
+                ? "-" + plain
+                : random.nextBoolean() ? "(" + plain + ")" : plain + "-";
     }
 
     private String grouped(String digits) {
@@ -250,10 +263,20 @@ public final class InAnyDialect {
         BigDecimal day = BigDecimal.valueOf(86_400);
         return switch (column.cell().kind()) {
             case DAY -> new SheetCell(String.valueOf(value + 25_569), 1);
-            case CLOCK -> new SheetCell(BigDecimal.valueOf(value).divide(day, MathContext.DECIMAL64).toPlainString(), 2);
-            case HOURS, SIGNED_HOURS -> text.indexOf(':') >= 0
-                    ? new SheetCell(BigDecimal.valueOf(value).divide(day, MathContext.DECIMAL64).toPlainString(), 3)
-                    : number(text);
+            case CLOCK ->
+                new SheetCell(
+                        BigDecimal.valueOf(value)
+                                .divide(day, MathContext.DECIMAL64)
+                                .toPlainString(),
+                        2);
+            case HOURS, SIGNED_HOURS ->
+                text.indexOf(':') >= 0
+                        ? new SheetCell(
+                                BigDecimal.valueOf(value)
+                                        .divide(day, MathContext.DECIMAL64)
+                                        .toPlainString(),
+                                3)
+                        : number(text);
             case MONEY, SIGNED_MONEY, QUANTITY -> number(text);
             default -> new SheetCell(text, SheetCell.TEXT);
         };

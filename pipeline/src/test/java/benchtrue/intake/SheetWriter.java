@@ -63,7 +63,8 @@ final class SheetWriter {
     }
 
     private static String relation(int number, String kind, String target) {
-        return "<Relationship Id=\"rId" + number + "\" Type=\"" + OFFICE + "/" + kind + "\" Target=\"" + target + "\"/>";
+        return "<Relationship Id=\"rId" + number + "\" Type=\"" + OFFICE + "/" + kind + "\" Target=\"" + target
+                + "\"/>";
     }
 
     private static void put(ZipOutputStream zip, String name, String xml) throws IOException {
@@ -91,7 +92,11 @@ final class SheetWriter {
         if (cell.format() == SheetCell.TEXT) {
             xml.append(" t=\"inlineStr\"><is><t>").append(escaped(cell.text())).append("</t></is></c>");
         } else {
-            xml.append(" s=\"").append(cell.format()).append("\"><v>").append(cell.text()).append("</v></c>");
+            xml.append(" s=\"")
+                    .append(cell.format())
+                    .append("\"><v>")
+                    .append(cell.text())
+                    .append("</v></c>");
         }
     }
 

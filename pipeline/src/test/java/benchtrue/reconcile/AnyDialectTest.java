@@ -61,14 +61,18 @@ class AnyDialectTest {
             assertThat(refusal.getMessage()).as("seed %d", seed).contains(OPEN_DATES);
             return false;
         }
-        assertThat(found.ledger()).as("seed %d", seed).usingRecursiveComparison().isEqualTo(expected.ledger());
+        assertThat(found.ledger())
+                .as("seed %d", seed)
+                .usingRecursiveComparison()
+                .isEqualTo(expected.ledger());
         assertThat(found.balances()).as("seed %d", seed).allMatch(Balance::holds);
         return true;
     }
 
     private static Reconciled reconciled(Path shop) {
         return new Reconcile()
-                .reconcile(new ReadExports().read(shop, Settings.DEFAULTS), Settings.DEFAULTS, benchtrue.ShopFolder.AS_OF);
+                .reconcile(
+                        new ReadExports().read(shop, Settings.DEFAULTS), Settings.DEFAULTS, benchtrue.ShopFolder.AS_OF);
     }
 
     /**
@@ -87,7 +91,9 @@ class AnyDialectTest {
     }
 
     private static String squared(String text) {
-        String[] lines = text.replaceAll("\"([^\"\\r\\n]*)\\n\"", "$1").replace("\u0001", "").split("\r\n");
+        String[] lines = text.replaceAll("\"([^\"\\r\\n]*)\\n\"", "$1")
+                .replace("\u0001", "")
+                .split("\r\n");
         StringBuilder kept = new StringBuilder();
         for (String line : lines) {
             boolean whole = cells(line) == cells(lines[0]);
@@ -97,6 +103,9 @@ class AnyDialectTest {
     }
 
     private static long cells(String line) {
-        return line.replaceAll("\"(?:[^\"]|\"\")*\"", "").chars().filter(letter -> letter == ',').count();
+        return line.replaceAll("\"(?:[^\"]|\"\")*\"", "")
+                .chars()
+                .filter(letter -> letter == ',')
+                .count();
     }
 }

@@ -126,9 +126,12 @@ final class MutationLoop {
     private void read(Path shop, Path file, String which) {
         done++;
         try {
-            balances(shop).stream().filter(balance -> !balance.holds()).findFirst().ifPresent(fails -> {
-                throw new AssertionError(which + ": a balance fails: " + fails);
-            });
+            balances(shop).stream()
+                    .filter(balance -> !balance.holds())
+                    .findFirst()
+                    .ifPresent(fails -> {
+                        throw new AssertionError(which + ": a balance fails: " + fails);
+                    });
         } catch (Refusal refusal) {
             refused++;
             if (!refusal.getMessage().contains(file.getFileName().toString()) && !isOpenAnyway(refusal)) {

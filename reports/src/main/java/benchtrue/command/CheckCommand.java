@@ -58,7 +58,8 @@ final class CheckCommand implements Callable<Integer> {
         lines.add(
                 faults.rows() == 0
                         ? "Every row can be used."
-                        : "Can't be used, and set aside: " + figures.count(faults.rows()) + " rows. What most have first:");
+                        : "Can't be used, and set aside: " + figures.count(faults.rows())
+                                + " rows. What most have first:");
         for (Faults.Fault fault : faults.worstFirst()) {
             lines.add("  " + fault.table().title() + ", " + fault.column() + ": "
                     + figures.count(fault.examples().size()) + " x expected " + fault.expected());
@@ -75,13 +76,15 @@ final class CheckCommand implements Callable<Integer> {
 
     /** Says which files are not written as the data contract writes, and how each was read. */
     private List<String> told(List<InputFile> files, Figures figures) {
-        List<InputFile> others = files.stream().filter(file -> !file.told().isEmpty()).toList();
+        List<InputFile> others =
+                files.stream().filter(file -> !file.told().isEmpty()).toList();
         if (others.isEmpty()) {
             return List.of();
         }
         if (!loudness.verbose()) {
-            return List.of(figures.count(others.size()) + " files are written in a way of their own, which was told from"
-                    + " them; --verbose shows how each was read, and why.");
+            return List.of(
+                    figures.count(others.size()) + " files are written in a way of their own, which was told from"
+                            + " them; --verbose shows how each was read, and why.");
         }
         List<String> lines = new ArrayList<>(List.of("Written in a way of their own, and read so:"));
         for (InputFile file : others) {

@@ -34,20 +34,24 @@ final class Faults {
                     .filter(known -> known.header().equals(column))
                     .findFirst();
             return found.map(Fault::remedy)
-                    .orElse("Look on these lines for a delimiter too many or too few, or text with one that stands in no"
-                            + " quotes.");
+                    .orElse(
+                            "Look on these lines for a delimiter too many or too few, or text with one that stands in no"
+                                    + " quotes.");
         }
 
         private static String remedy(Column column) {
             return switch (column.cell().kind()) {
-                case DAY, MONTH -> "Correct the date; if the whole file writes dates otherwise, say how in shop.toml:"
-                        + " dates = ...";
-                case HOURS, SIGNED_HOURS, MONEY, SIGNED_MONEY, QUANTITY, COUNT, YEAR, CLOCK -> "Correct the figure; if"
-                        + " the whole file writes numbers otherwise, say how in shop.toml: decimal = ...";
-                case WORD -> "Correct the word, or say in shop.toml what it means: [files.values." + column.header()
-                        + "].";
-                case TEXT, KEYS, WORDS, PASSED -> "Fill it in or correct it; where it names a row of another table, export"
-                        + " that table up to the same day.";
+                case DAY, MONTH ->
+                    "Correct the date; if the whole file writes dates otherwise, say how in shop.toml:"
+                            + " dates = ...";
+                case HOURS, SIGNED_HOURS, MONEY, SIGNED_MONEY, QUANTITY, COUNT, YEAR, CLOCK ->
+                    "Correct the figure; if"
+                            + " the whole file writes numbers otherwise, say how in shop.toml: decimal = ...";
+                case WORD ->
+                    "Correct the word, or say in shop.toml what it means: [files.values." + column.header() + "].";
+                case TEXT, KEYS, WORDS, PASSED ->
+                    "Fill it in or correct it; where it names a row of another table, export"
+                            + " that table up to the same day.";
             };
         }
     }
@@ -91,7 +95,8 @@ final class Faults {
     /** Returns the faults, those of most rows first. */
     List<Fault> worstFirst() {
         List<Fault> all = new ArrayList<>(faults.values());
-        all.sort(Comparator.comparingInt((Fault fault) -> fault.examples().size()).reversed());
+        all.sort(Comparator.comparingInt((Fault fault) -> fault.examples().size())
+                .reversed());
         return all;
     }
 }
