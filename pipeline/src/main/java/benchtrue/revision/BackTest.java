@@ -44,6 +44,11 @@ public record BackTest(List<CutOff> cutOffs, PastMethod used, String sentence) {
         return total(PastMethod.PROPOSAL).jobs() >= ENOUGH_JOBS;
     }
 
+    /** Returns the method with the least loss over all cut-offs: the proposal, or a rival that beats it on enough jobs. */
+    public PastMethod best() {
+        return best(cutOffs);
+    }
+
     /** Returns the method with the least loss over some cut-offs: a rival only where it beats the proposal on enough jobs. */
     static PastMethod best(List<CutOff> cutOffs) {
         Function<PastMethod, PastScore> score =

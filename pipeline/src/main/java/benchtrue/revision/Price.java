@@ -20,7 +20,8 @@ final class Price {
         return Math.max(sameWay, Absent.firstOf(type.leastLabour(), 0));
     }
 
-    private static long rounded(long price, long multiple) {
+    /** Returns the nearest multiple; half-way goes up. */
+    static long rounded(long price, long multiple) {
         return Math.floorDiv(price + multiple / 2, multiple) * multiple;
     }
 }

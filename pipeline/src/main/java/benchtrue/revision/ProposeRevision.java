@@ -42,7 +42,11 @@ public final class ProposeRevision {
             today.ifPresent(type -> changes.add(
                     change(type, finding, target, past, costs.shopRate(), settings, still.get(type.repairType()))));
         }
-        return new Revision(changes, FollowLastChange.follow(costs.jobs(), settings.figures()), backTest);
+        return new Revision(
+                changes,
+                FollowLastChange.follow(costs.jobs(), settings.figures()),
+                backTest,
+                DraftSurcharges.of(findings.drivers(), costs.shopRate(), settings));
     }
 
     private static ProposedChange change(

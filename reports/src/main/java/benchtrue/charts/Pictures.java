@@ -24,6 +24,7 @@ public final class Pictures {
         pictures.addAll(histories(subject));
         pictures.add(new EveryRepair(subject).picture());
         new WhatTheBookDid(subject).picture().ifPresent(pictures::add);
+        new TriedOnPastJobs(subject).picture().ifPresent(pictures::add);
         new WhatMakesItLonger(subject).picture().ifPresent(pictures::add);
         new FoundPairs(subject).picture().ifPresent(pictures::add);
         new StillOnTheBench(subject).picture().ifPresent(pictures::add);

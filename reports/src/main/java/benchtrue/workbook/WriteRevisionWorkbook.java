@@ -30,6 +30,8 @@ public final class WriteRevisionWorkbook implements Report {
         jobs.write(workbook.createSheet(JobsSheet.NAME), look);
         jobs.name(workbook);
         new DecideSheet(review, draft).write(decide, look);
+        new FirstLookSheet(review).write(workbook.createSheet(FirstLookSheet.NAME), look);
+        new PastJobsSheet(review).write(workbook.createSheet(PastJobsSheet.NAME), look);
         new NotesSheet(review).write(workbook.createSheet(NotesSheet.NAME), look);
     }
 }
