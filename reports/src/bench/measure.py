@@ -68,6 +68,7 @@ class Bench:
             with tarfile.open(archive) as tar:
                 tar.extractall(partial)
             next(partial.iterdir()).rename(home)
+            partial.rmdir()
         return home / "bin/benchtrue"
 
     def of(self, tickets, program):
