@@ -100,6 +100,52 @@ class InstallationIT {
                 .isEqualTo(69);
     }
 
+    /** A Java that says how it was called. */
+    private Path javaThatTells() throws IOException {
+        Path home = folder.resolve("java");
+        Path java = Files.createDirectories(home.resolve("bin")).resolve("java");
+        Files.writeString(home.resolve("release"), "JAVA_VERSION=\"21.0.4\"\n", StandardCharsets.UTF_8);
+        Files.writeString(java, "#!/bin/sh\necho \"$@\"\n", StandardCharsets.UTF_8);
+        Files.setPosixFilePermissions(java, PosixFilePermissions.fromString("rwxr-xr-x"));
+        return home;
+    }
+
+    private Map<String, String> environment(Path java, String options) {
+        return Map.of("PATH", "/usr/bin:/bin", "JAVA_HOME", java.toString(), "BENCHTRUE_OPTS", options);
+    }
+
+    @Test
+    void theLauncherHandsOnOptionsAndArgumentsAndLeavesACollectorToTheCaller() throws Exception {
+        Installed installed = Installed.in(folder);
+        Path java = javaThatTells();
+        Installed.Ended own = installed.run(environment(java, "-Xmx6g"), "nightly", "--shop", "a shop");
+        assertThat(own.code()).as(own.err()).isZero();
+        assertThat(own.out())
+                .contains("-XX:+UseSerialGC")
+                .endsWith("-Xmx6g -cp " + installed.home().resolve("benchtrue.jar")
+                        + " benchtrue.command.Main nightly --shop a shop\n");
+        Installed.Ended chosen = installed.run(environment(java, "-XX:+UseG1GC"), "--help");
+        assertThat(chosen.out()).contains("-XX:+UseG1GC").doesNotContain("UseSerialGC");
+    }
+
+    @Test
+    void onlyALargeShopRunsWithTheSecondCompiler() throws Exception {
+        Installed installed = Installed.in(folder);
+        Path java = javaThatTells();
+        Path exports = Files.createDirectories(folder.resolve("shop/exports"));
+        Files.writeString(exports.resolve("tickets.csv"), "ticket\n", StandardCharsets.UTF_8);
+        assertThat(installed
+                        .run(environment(java, ""), "nightly", "--shop=shop")
+                        .out())
+                .contains("TieredStopAtLevel=1");
+        Files.write(exports.resolve("time-log.csv"), new byte[250_000_000]);
+        assertThat(installed
+                        .run(environment(java, ""), "nightly", "--shop", "shop")
+                        .out())
+                .doesNotContain("TieredStopAtLevel");
+        assertThat(installed.run(environment(java, ""), "--help").out()).contains("TieredStopAtLevel=1");
+    }
+
     @Test
     void theUnitsAreUnderstoodBySystemd() throws Exception {
         assumeTrue(Files.isExecutable(Path.of("/usr/bin/systemd-analyze")), "systemd is installed");
