@@ -8,12 +8,17 @@ import java.util.Map;
  * Writes values as RFC 8259 text, two spaces a level, in the order they are given: maps, lists, text, whole numbers,
  * doubles and booleans.
  */
-final class Json {
+public final class Json {
     private final StringBuilder out = new StringBuilder();
 
     private Json() {}
 
-    static String text(Map<String, ?> value) {
+    /**
+     * Returns the text of an object.
+     *
+     * @throws IllegalArgumentException where it holds anything else
+     */
+    public static String text(Map<String, ?> value) {
         Json json = new Json();
         json.value(value, 0);
         return json.out.append('\n').toString();

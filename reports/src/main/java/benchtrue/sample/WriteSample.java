@@ -11,8 +11,8 @@ public final class WriteSample {
     private WriteSample() {}
 
     /**
-     * Writes the shop: {@code shop.toml}, {@code exports/}, {@code price-book/}, {@code truth.json} and, for at most
-     * 50,000 tickets, {@code truth-lines.csv}.
+     * Writes the shop: {@code shop.toml}, {@code exports/}, {@code price-book/}, {@code datapackage.json}, {@code truth.json}
+     * and, for at most 50,000 tickets, {@code truth-lines.csv}.
      *
      * @return what is true of it
      * @throws FileAlreadyExistsException where the folder holds anything
@@ -33,6 +33,7 @@ public final class WriteSample {
         }
         Truth closed = truth.close(tally);
         TruthFiles.write(world, closed);
+        DataPackage.write(options.folder());
         return closed;
     }
 

@@ -110,6 +110,7 @@ final class WriteSampleTest {
                 .noneMatch(kind -> kind.startsWith("repeated") || kind.startsWith("charge") || kind.contains("quote"));
         assertThat(Exports.bytes(folder.resolve("shop")).keySet())
                 .containsExactlyInAnyOrder(
+                        "datapackage.json",
                         "shop.toml",
                         "truth.json",
                         "truth-lines.csv",
