@@ -47,9 +47,8 @@ final class Balances {
     }
 
     /** Balances the hours of the time log. */
-    static Balance hours(Sifting table, long sharedAway, long inLedger) {
+    static Balance hours(Sifting table, EntryHours hours, long sharedAway, long inLedger) {
         TableRows rows = table.rows();
-        EntryHours hours = new EntryHours(rows);
         Totals totals = new Totals("hours", SECONDS, table);
         for (int row = 0; row < rows.size(); row++) {
             totals.add(row, hours.seconds(row), hours.rounding(row));

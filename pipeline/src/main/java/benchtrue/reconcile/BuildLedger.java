@@ -14,6 +14,7 @@ import benchtrue.shop.Tickets;
 import benchtrue.shop.TimeEntries;
 import benchtrue.shop.Wage;
 import benchtrue.shop.Wait;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -27,12 +28,14 @@ import java.util.stream.Stream;
 /** Builds the ledger table by table: what others refer to comes first. */
 final class BuildLedger {
     private final Exports exports;
+    private final ZoneId zone;
     private final AsOf asOf;
     private final Map<Table, Sifting> tables = new EnumMap<>(Table.class);
     private final List<Balance> balances = new ArrayList<>();
 
-    BuildLedger(Exports exports, int asOf) {
+    BuildLedger(Exports exports, ZoneId zone, int asOf) {
         this.exports = exports;
+        this.zone = zone;
         this.asOf = new AsOf(asOf);
     }
 
@@ -77,8 +80,10 @@ final class BuildLedger {
         BuildPay pay = new BuildPay(people, asOf);
         List<Wage> wages = pay.wages(table(Table.TECHNICIANS));
         List<PaidHours> paid = pay.paid(table(Table.PAID_HOURS));
-        TimeEntries time = time(
-                new BuildTime(table(Table.TIME_LOG), keys, types, lineKeys, people), tickets, lines, wages, people);
+        EntryHours hours = new EntryHours(exports.rows(Table.TIME_LOG), zone);
+        BuildTime buildTime = new BuildTime(table(Table.TIME_LOG), keys, types, lineKeys, people, hours);
+        TimeEntries time = time(buildTime, tickets, lines, wages, people);
+        balances.add(Balances.hours(table(Table.TIME_LOG), hours, buildTime.sharedAway(), seconds(time)));
         List<Overhead> overheads = shop.overheads(table(Table.OVERHEADS));
         PartUses parts = building.join();
         List<Wait> waits = waiting.join();
@@ -112,12 +117,15 @@ final class BuildLedger {
         if (!missing().contains(Table.TECHNICIANS.title())) {
             doubts.withoutWage(wages, people.names().size());
         }
-        long inLedger = 0;
-        for (int entry = 0; entry < time.size(); entry++) {
-            inLedger += time.seconds(entry);
-        }
-        balances.add(Balances.hours(table(Table.TIME_LOG), build.sharedAway(), inLedger));
         return time;
+    }
+
+    private static long seconds(TimeEntries time) {
+        long seconds = 0;
+        for (int entry = 0; entry < time.size(); entry++) {
+            seconds += time.seconds(entry);
+        }
+        return seconds;
     }
 
     private Set<String> missing() {

@@ -27,14 +27,14 @@ final class BuildTime {
     private int[] order = {};
     private long sharedAway;
 
-    BuildTime(Sifting table, TicketKeys keys, TypeKeys types, LineKeys lines, People people) {
+    BuildTime(Sifting table, TicketKeys keys, TypeKeys types, LineKeys lines, People people, EntryHours hours) {
         this.table = table;
         rows = table.rows();
         this.keys = keys;
         this.types = types;
         this.lines = lines;
         tickets = new EntryTickets(rows, keys);
-        hours = new EntryHours(rows);
+        this.hours = hours;
         lineOf = lines.codes(rows.column(TimeColumn.LINE));
         typeOf = types.find(rows.column(TimeColumn.REPAIR_TYPE));
         technicianOf = people.codes(rows.column(TimeColumn.TECHNICIAN));

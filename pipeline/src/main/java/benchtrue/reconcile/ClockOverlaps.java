@@ -10,8 +10,8 @@ final class ClockOverlaps {
     private static final int ROW_BITS = 28;
     private static final long ROW_MASK = (1L << ROW_BITS) - 1;
 
-    /** Earlier than any day that intake lets through, so that seconds counted from it are positive. */
-    private static final int FIRST_DAY = -30_000;
+    /** Earlier than any moment that intake lets through, so that seconds counted from it are positive. */
+    private static final long FIRST_MOMENT = -30_000 * EntryHours.DAY;
 
     private final Sifting table;
     private final TableRows rows;
@@ -63,7 +63,7 @@ final class ClockOverlaps {
     }
 
     private long start(int row) {
-        return (rows.day(TimeColumn.WORK_DATE, row) - FIRST_DAY) * EntryHours.DAY + hours.start(row);
+        return hours.moment(row) - FIRST_MOMENT;
     }
 
     private long share(long[] stretches, long[] seconds) {

@@ -16,6 +16,7 @@ enum Doubt {
     TIME_AFTER_CLOSE("Time worked after the ticket was closed."),
     TIME_BEFORE_OPENING("Time worked before the ticket was opened."),
     OVER_MIDNIGHT("The end lies before the start: taken as work over midnight."),
+    CLOCKS_CHANGED("The clocks were changed between start and end: the hours that passed count."),
     HOURS_AGAINST_CLOCK("The hours differ from the time between start and end: the hours count."),
     CLOCK_TIMES_OVERLAP("One technician's clock times overlap: the overlap is shared, no minute counts twice."),
     DAY_OVER_24_HOURS("A technician's day adds up to more than 24 hours."),

@@ -5,6 +5,7 @@ import benchtrue.intake.TextColumn;
 import benchtrue.intake.TimeColumn;
 import benchtrue.shop.Absent;
 import java.math.BigDecimal;
+import java.time.ZoneId;
 
 /** The seconds of an entry: as stated, else from start to end. */
 final class EntryHours {
@@ -14,11 +15,15 @@ final class EntryHours {
     private static final long LONGEST_NIGHT = DAY / 2;
 
     private static final long MINUTE = 60;
+    private final TableRows rows;
+    private final ClockChanges changes;
     private final TextColumn hours;
     private final TextColumn starts;
     private final TextColumn ends;
 
-    EntryHours(TableRows rows) {
+    EntryHours(TableRows rows, ZoneId zone) {
+        this.rows = rows;
+        changes = new ClockChanges(zone);
         hours = rows.column(TimeColumn.HOURS);
         starts = rows.column(TimeColumn.START);
         ends = rows.column(TimeColumn.END);
@@ -38,13 +43,28 @@ final class EntryHours {
         return hours.code(row) != 0;
     }
 
-    /** Returns the second of the day at which the stretch began, or absent. */
-    long start(int row) {
+    /** Returns the moment at which a clocked stretch began, in seconds since 1970-01-01. */
+    long moment(int row) {
+        return changes.moment(rows.day(TimeColumn.WORK_DATE, row), start(row));
+    }
+
+    private long start(int row) {
         return starts.valueAt(row);
     }
 
-    /** Returns the seconds between start and end, or absent where one is missing or the end lies before the start. */
+    /** Returns the seconds that passed from start to end, or absent where one is missing or the end lies before the start. */
     long span(int row) {
+        long shown = shown(row);
+        int day = rows.day(TimeColumn.WORK_DATE, row);
+        if (!Absent.has(shown) || !Absent.has(day)) {
+            return shown;
+        }
+        long passed = changes.moment(day, start(row) + shown) - changes.moment(day, start(row));
+        return passed < 0 ? shown : passed;
+    }
+
+    /** Returns the seconds between start and end as a clock shows them that is never changed, or absent. */
+    private long shown(int row) {
         long start = start(row);
         long end = ends.valueAt(row);
         if (!Absent.has(start) || !Absent.has(end)) {
@@ -77,6 +97,9 @@ final class EntryHours {
             table.doubt(Doubt.HOURS_AGAINST_CLOCK, row);
         } else if (Absent.has(span) && ends.valueAt(row) < start(row)) {
             table.doubt(Doubt.OVER_MIDNIGHT, row);
+        }
+        if (Absent.has(span) && span != shown(row)) {
+            table.doubt(Doubt.CLOCKS_CHANGED, row);
         }
     }
 

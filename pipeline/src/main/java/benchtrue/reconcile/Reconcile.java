@@ -15,6 +15,6 @@ public final class Reconcile {
      * @throws IllegalStateException where a balance fails: a fault of the program
      */
     public Reconciled reconcile(Exports exports, Settings settings, int asOf) {
-        return new BuildLedger(exports, asOf).build();
+        return new BuildLedger(exports, settings.zone(), asOf).build();
     }
 }
