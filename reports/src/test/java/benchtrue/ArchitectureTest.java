@@ -27,6 +27,7 @@ class ArchitectureTest {
     /** A package may import those to its left, and the common ones. */
     private static final List<String> FLOW = List.of(
             "intake",
+            "mapping",
             "reconcile",
             "hours",
             "costing",

@@ -89,7 +89,7 @@ final class Inbox {
         }
     }
 
-    private static boolean isVisible(Path path) {
+    static boolean isVisible(Path path) {
         String name = path.getFileName().toString();
         return !name.startsWith(".") && !name.startsWith("~$");
     }
@@ -119,7 +119,7 @@ final class Inbox {
     }
 
     /** Returns the table with the longest name that a file's name begins with. */
-    private static Optional<Table> table(String file) {
+    static Optional<Table> table(String file) {
         return Stream.of(Table.values())
                 .filter(table -> file.startsWith(table.title()))
                 .filter(table ->

@@ -14,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToIntFunction;
 
 /**
  * The sheet of a workbook that holds the table.
@@ -56,6 +57,27 @@ record SheetSource(
             }
             requireOne(whole, best, workbook, file);
             return source(workbook, best, said, file);
+        }
+    }
+
+    /** Tells the sheet and the header's row of a workbook of which no table is known, by the names that look like columns. */
+    static SheetSource unknown(ExportFile file, ToIntFunction<List<String>> familiar) throws IOException {
+        try (Workbook workbook = Workbook.open(file.path(), file.name())) {
+            Candidate best = new Candidate(-1, 1, -1);
+            for (int sheet = 0; sheet < workbook.sheets().size(); sheet++) {
+                if (isRead(workbook.sheets().get(sheet), Optional.empty())) {
+                    try (SheetRecords records =
+                            workbook.records(workbook.sheets().get(sheet))) {
+                        for (int rows = 0; rows < MOST_TITLE_ROWS && records.next(); rows++) {
+                            int columns = familiar.applyAsInt(cells(records));
+                            records.forgetWidth();
+                            best = columns > best.columns() ? new Candidate(sheet, records.line(), columns) : best;
+                        }
+                    }
+                }
+            }
+            requireOne(List.of(), best, workbook, file);
+            return source(workbook, best, Optional.empty(), file);
         }
     }
 

@@ -107,7 +107,7 @@ final class TellDialect {
         return evidence;
     }
 
-    private static List<String> lines(byte[] beginning, Encoding encoding, long size) {
+    static List<String> lines(byte[] beginning, Encoding encoding, long size) {
         Charset charset = encoding.charset();
         String text = new String(beginning, encoding.mark(), beginning.length - encoding.mark(), charset);
         List<String> lines = TextLine.lines(text);

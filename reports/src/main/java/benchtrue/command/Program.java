@@ -77,6 +77,7 @@ final class Program implements Runnable {
         return new CommandLine(this)
                 .addSubcommand(new NightlyCommand(console))
                 .addSubcommand(new CheckCommand(console))
+                .addSubcommand(new MapCommand(console))
                 .addSubcommand(new AdoptCommand(console))
                 .addSubcommand(new CloseCommand(console))
                 .addSubcommand(new VerifyCommand(console))

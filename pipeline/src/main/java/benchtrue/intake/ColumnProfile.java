@@ -1,0 +1,119 @@
+package benchtrue.intake;
+
+import benchtrue.settings.DateOrder;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * What stands in one column of a file.
+ *
+ * @param header its name there
+ * @param known the canonical column it is, where the file's columns are known
+ * @param filled how many of its cells hold anything
+ * @param texts how many cells hold each text, first met first; at most {@link #MOST_TEXTS} of a file
+ */
+public record ColumnProfile(String header, Optional<Column> known, long filled, Map<String, Long> texts) {
+    static final int MOST_TEXTS = 50_000;
+
+    private static final Pattern MARK = Pattern.compile("[\\p{L}\\p{Sc}][\\p{L}\\p{Sc}.]*");
+    private static final CellFormat DAY_FIRST =
+            new WrittenCells(() -> DateOrder.DAY_MONTH_YEAR, Evidence::asItTells, DateSystem.FROM_1900);
+    private static final CellFormat MONTH_FIRST =
+            new WrittenCells(() -> DateOrder.MONTH_DAY_YEAR, Evidence::asItTells, DateSystem.FROM_1900);
+
+    /** Returns what stands in this column and in another file's of the same name. */
+    ColumnProfile with(ColumnProfile other) {
+        Map<String, Long> all = new LinkedHashMap<>(texts);
+        other.texts.forEach((text, count) -> all.merge(text, count, Long::sum));
+        return new ColumnProfile(header, known, filled + other.filled, all);
+    }
+
+    /** Returns the share of its cells that can be read as a canonical column's; 0 without any. */
+    public double fits(Column column) {
+        long all = texts.values().stream().mapToLong(count -> count).sum();
+        long fitting = texts.entrySet().stream()
+                .filter(text -> says(column, text.getKey()))
+                .mapToLong(Map.Entry::getValue)
+                .sum();
+        return all == 0 ? 0 : (double) fitting / all;
+    }
+
+    private static boolean says(Column column, String text) {
+        if (column.cell().kind() == Kind.MONTH) {
+            Optional<LocalDate> day = DateText.read(text, () -> DateOrder.DAY_MONTH_YEAR, DateSystem.FROM_1900);
+            if (day.isPresent()) {
+                return day.get().getDayOfMonth() == 1;
+            }
+        }
+        return reads(DAY_FIRST, column, text) || reads(MONTH_FIRST, column, text);
+    }
+
+    private static boolean reads(CellFormat cells, Column column, String text) {
+        return ReadCell.read(column.cell(), cells.canonical(column, text)).problem() == Problem.NONE;
+    }
+
+    /** Returns whether no text stands there twice. */
+    public boolean isUnique() {
+        return filled > 0 && texts.size() == filled;
+    }
+
+    /** Returns the share of its different texts that are among others; 0 without any. */
+    public double among(Collection<String> others) {
+        long found = texts.keySet().stream().filter(others::contains).count();
+        return texts.isEmpty() ? 0 : (double) found / texts.size();
+    }
+
+    /** Returns its plain numbers in ascending order, one a cell. */
+    public List<Double> numbers() {
+        List<Double> numbers = new ArrayList<>();
+        texts.forEach((text, count) -> {
+            String number = NumberText.canonical(text, Evidence::asItTells);
+            if (number.matches("-?\\d+(\\.\\d*)?")) {
+                for (long i = 0; i < count; i++) {
+                    numbers.add(Double.valueOf(number));
+                }
+            }
+        });
+        numbers.sort(null);
+        return numbers;
+    }
+
+    /** Returns how many of its different dates can be read with the day or the month first, and nothing tells which. */
+    public boolean leavesDatesOpen() {
+        return has(DateText.Order.OPEN) && !has(DateText.Order.DAY_FIRST) && !has(DateText.Order.MONTH_FIRST);
+    }
+
+    private boolean has(DateText.Order order) {
+        Predicate<String> tells = text -> DateText.tells(text) == order;
+        return texts.keySet().stream().anyMatch(tells);
+    }
+
+    /** Returns the codes (ISO 4217) that every currency in it and in its name may mean; none where there is no currency. */
+    public Set<String> currencies() {
+        Set<String> common = new TreeSet<>();
+        List<String> places = new ArrayList<>(texts.keySet());
+        places.add(header);
+        for (String text : places) {
+            Matcher mark = MARK.matcher(text);
+            while (mark.find()) {
+                Set<String> codes = CurrencySigns.codes(mark.group());
+                if (common.isEmpty()) {
+                    common.addAll(codes);
+                } else if (!codes.isEmpty()) {
+                    common.retainAll(codes);
+                }
+            }
+        }
+        return common;
+    }
+}

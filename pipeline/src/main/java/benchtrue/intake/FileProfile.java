@@ -1,0 +1,41 @@
+package benchtrue.intake;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What stands in a file, whether or not it is known which table it is.
+ *
+ * @param name path within the shop folder with forward slashes
+ * @param table the table it is read as; empty where neither its name nor a rule tells
+ * @param columns in the file's order; none where it can't be read
+ * @param rows how many were looked at
+ * @param refusal why it can't be read
+ */
+public record FileProfile(
+        String name, Optional<Table> table, List<ColumnProfile> columns, long rows, Optional<String> refusal) {
+    public FileProfile {
+        columns = List.copyOf(columns);
+    }
+
+    /** Returns one profile of files with the same columns, by the name of the first. */
+    public static FileProfile together(List<FileProfile> alike) {
+        FileProfile first = alike.get(0);
+        List<ColumnProfile> columns = new ArrayList<>();
+        for (int column = 0; column < first.columns.size(); column++) {
+            ColumnProfile together = first.columns.get(column);
+            for (FileProfile other : alike.subList(1, alike.size())) {
+                together = together.with(other.columns.get(column));
+            }
+            columns.add(together);
+        }
+        long rows = alike.stream().mapToLong(FileProfile::rows).sum();
+        return new FileProfile(first.name, first.table, columns, rows, first.refusal);
+    }
+
+    /** Returns the names of its columns in the file's order. */
+    public List<String> headers() {
+        return columns.stream().map(ColumnProfile::header).toList();
+    }
+}

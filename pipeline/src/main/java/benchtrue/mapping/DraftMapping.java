@@ -1,0 +1,172 @@
+package benchtrue.mapping;
+
+import benchtrue.intake.ColumnProfile;
+import benchtrue.intake.FileProfile;
+import benchtrue.intake.Kind;
+import benchtrue.intake.Need;
+import benchtrue.intake.ProfileFiles;
+import benchtrue.intake.Table;
+import benchtrue.settings.ReadSettings;
+import benchtrue.settings.Settings;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+
+/** Drafts how a shop's own files are read. */
+public final class DraftMapping {
+    private final TradeWords words = new TradeWords();
+    private final List<String> found = new ArrayList<>();
+    private final List<String> questions = new ArrayList<>();
+
+    /**
+     * Returns the draft for the files that neither their names nor the settings explain.
+     *
+     * @param shop the shop's folder
+     * @param settings the shop's settings, which are carried over
+     * @param own text of {@code shop.toml}, empty without one
+     * @throws benchtrue.shop.Refusal where the folder or its inbox is missing
+     */
+    public Draft draft(Path shop, Settings settings, String own) {
+        List<FileProfile> files = new ProfileFiles().profile(shop, settings.files(), words::familiar);
+        List<FileProfile> known =
+                files.stream().filter(file -> file.table().isPresent()).toList();
+        Map<Guess, List<FileProfile>> found = guesses(files);
+        List<Guess> guesses = List.copyOf(found.keySet());
+        askForTables(known, guesses);
+        List<String> rules = rules(files, known, found);
+        return new Draft(rules.isEmpty() ? "" : text(settings, own, guesses, rules), this.found, questions);
+    }
+
+    /** Returns a guess for each system's files, of which those of different months have the same columns. */
+    private Map<Guess, List<FileProfile>> guesses(List<FileProfile> files) {
+        GuessTable guess = new GuessTable(words);
+        Map<Guess, List<FileProfile>> guesses = new LinkedHashMap<>();
+        for (List<FileProfile> alike : alike(files)) {
+            Optional<Guess> made = guess.guess(FileProfile.together(alike));
+            made.ifPresent(found -> guesses.put(found, alike));
+            if (made.isEmpty()) {
+                alike.forEach(file -> this.found.add(file.name() + ": "
+                        + file.refusal()
+                                .map(why -> "can't be read (" + why + ")")
+                                .orElse("looks like no table.")));
+            }
+        }
+        Overlap overlap = new Overlap(known(files), List.copyOf(guesses.keySet()));
+        Map<Guess, List<FileProfile>> weighed = new LinkedHashMap<>();
+        guesses.forEach((made, alike) -> weighed.put(overlap.weigh(made), alike));
+        return weighed;
+    }
+
+    private static List<List<FileProfile>> alike(List<FileProfile> files) {
+        Map<List<Object>, List<FileProfile>> alike = new LinkedHashMap<>();
+        for (FileProfile file : files) {
+            if (file.table().isEmpty()) {
+                Object columns = file.refusal().isPresent() ? file.name() : file.headers();
+                alike.computeIfAbsent(List.of(file.name().split("/")[0], columns), fresh -> new ArrayList<>())
+                        .add(file);
+            }
+        }
+        return List.copyOf(alike.values());
+    }
+
+    private static List<FileProfile> known(List<FileProfile> files) {
+        return files.stream().filter(file -> file.table().isPresent()).toList();
+    }
+
+    private List<String> rules(
+            List<FileProfile> files, List<FileProfile> known, Map<Guess, List<FileProfile>> guesses) {
+        List<Guess> all = List.copyOf(guesses.keySet());
+        ValueWords values = new ValueWords(words, new Overlap(known, all), known, all);
+        List<String> lines = new ArrayList<>();
+        guesses.forEach((guess, alike) -> {
+            List<String> names = alike.stream().map(DraftMapping::plainName).toList();
+            List<String> others = files.stream()
+                    .map(DraftMapping::plainName)
+                    .filter(name -> !names.contains(name))
+                    .toList();
+            for (String pattern : FilePattern.of(names, others)) {
+                DraftRule rule = new DraftRule(guess, values);
+                lines.add("");
+                lines.addAll(rule.lines(pattern));
+                rule.questions().stream()
+                        .filter(question -> !questions.contains(question))
+                        .forEach(questions::add);
+            }
+            alike.forEach(file -> tell(file, guess));
+        });
+        return lines;
+    }
+
+    private void tell(FileProfile file, Guess guess) {
+        found.add(file.name() + ": " + guess.table().title() + ", " + StrictMath.round(100 * guess.confidence())
+                + " % sure.");
+        if (guess.table() == Table.PRICE_BOOK && file.name().startsWith("exports/")) {
+            questions.add(file.name() + ": from which day does this price book hold? Move it to price-book, named by"
+                    + " that day, such as price-book/2026-01-01.csv, and name it so in the draft.");
+        }
+    }
+
+    private static String plainName(FileProfile file) {
+        return file.name().substring(file.name().indexOf('/') + 1);
+    }
+
+    private void askForTables(List<FileProfile> known, List<Guess> guesses) {
+        for (Table table : Table.values()) {
+            boolean there = known.stream().anyMatch(file -> file.table().get() == table)
+                    || guesses.stream().anyMatch(guess -> guess.table() == table);
+            if (!there && table.need() == Need.REQUIRED) {
+                questions.add("No file looks like " + table.title() + " (one row is " + table.oneRow()
+                        + "): export it, a run needs it.");
+            }
+        }
+    }
+
+    private String text(Settings settings, String own, List<Guess> guesses, List<String> rules) {
+        List<String> lines = new ArrayList<>();
+        lines.add(
+                "# Drafted by benchtrue map from the files of this shop. Behind each column stand how sure the draft is, in");
+        lines.add("# percent, and why. Correct what is wrong, answer what is ASKED, and rename the file to "
+                + ReadSettings.FILE + ".");
+        Set<String> currencies =
+                settings.currency().equals(Settings.DEFAULTS.currency()) ? currencies(guesses) : Set.of();
+        if (currencies.size() == 1) {
+            lines.add("currency = " + DraftRule.quoted(currencies.iterator().next()) + "  # it stands in the amounts");
+        }
+        if (own.isBlank()) {
+            lines.add("# zone = \"Europe/Dublin\"  # the shop's time zone");
+        } else {
+            lines.add("");
+            lines.add("# Carried over from " + ReadSettings.FILE + ":");
+            own.strip().lines().forEach(lines::add);
+        }
+        lines.addAll(rules);
+        return String.join("\n", lines) + "\n";
+    }
+
+    private static Set<String> currencies(List<Guess> guesses) {
+        Set<String> common = new TreeSet<>();
+        for (ColumnProfile source :
+                guesses.stream().flatMap(DraftMapping::money).toList()) {
+            Set<String> codes = source.currencies();
+            if (common.isEmpty()) {
+                common.addAll(codes);
+            } else if (!codes.isEmpty()) {
+                common.retainAll(codes);
+            }
+        }
+        return common;
+    }
+
+    private static Stream<ColumnProfile> money(Guess guess) {
+        return guess.matches().stream()
+                .filter(match -> match.column().cell().kind() == Kind.MONEY
+                        || match.column().cell().kind() == Kind.SIGNED_MONEY)
+                .map(Match::source);
+    }
+}

@@ -1,0 +1,149 @@
+package benchtrue.mapping;
+
+import benchtrue.intake.Column;
+import benchtrue.intake.ColumnProfile;
+import benchtrue.intake.Kind;
+import benchtrue.intake.Table;
+import benchtrue.shop.Words;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.stream.Collectors;
+
+/** The text of one {@code [[files]]} rule, with what speaks for each line of it behind. */
+final class DraftRule {
+    /** More words than these in one column are keys or free text, and asking for each would help nobody. */
+    private static final int MOST_QUESTIONS = 40;
+
+    private final Guess guess;
+    private final ValueWords words;
+    private final List<String> lines = new ArrayList<>();
+    private final List<String> questions = new ArrayList<>();
+
+    DraftRule(Guess guess, ValueWords words) {
+        this.guess = guess;
+        this.words = words;
+    }
+
+    /** Returns what a person must still say, one sentence each. */
+    List<String> questions() {
+        return List.copyOf(questions);
+    }
+
+    /**
+     * Returns the lines of the rule.
+     *
+     * @param pattern of the files' names
+     */
+    List<String> lines(String pattern) {
+        lines.add("[[files]]");
+        lines.add("name = " + quoted(pattern));
+        lines.add("table = " + quoted(guess.table().title()) + "  # one row is "
+                + guess.table().oneRow());
+        UnitOfHours.of(guess)
+                .ifPresent(unit -> lines.add(
+                        "hours = " + quoted(Words.of(unit.unit())) + "  # " + unit.percent() + " %: " + unit.reason()));
+        dates();
+        columns();
+        missing();
+        guess.matches().stream().filter(Match::isSure).forEach(this::words);
+        return List.copyOf(lines);
+    }
+
+    private void dates() {
+        List<Match> days = guess.matches().stream()
+                .filter(match -> match.column().cell().kind() == Kind.DAY)
+                .toList();
+        boolean open = days.stream().anyMatch(match -> match.source().leavesDatesOpen())
+                && days.stream()
+                        .allMatch(match ->
+                                match.source().filled() == 0 || match.source().leavesDatesOpen());
+        if (open) {
+            ask("which comes first in its dates, day or month?", "dates = \"day-month-year\"  # or month-day-year");
+        }
+    }
+
+    private void ask(String question, String line) {
+        questions.add(guess.file().name() + ": " + question);
+        lines.add("# ASKED: " + question);
+        lines.add("# " + line);
+    }
+
+    private void columns() {
+        lines.add("[files.columns]");
+        for (Match match : guess.matches()) {
+            String line = match.column().header() + " = "
+                    + quoted(match.source().header()) + "  # " + match.percent() + " %: " + match.reason();
+            lines.add(match.isSure() ? line : "# " + line);
+        }
+        List<ColumnProfile> unused = guess.unused();
+        if (!unused.isEmpty()) {
+            lines.add("# not read: "
+                    + unused.stream().map(source -> quoted(source.header())).collect(Collectors.joining(", ")));
+        }
+    }
+
+    private void missing() {
+        for (Column column : guess.missing()) {
+            String question = "which column says " + column.cell().meaning() + "?";
+            ask(question, column.header() + " = \"its header\"  # or, where one answer holds for all rows, below");
+            lines.add("# [files.constants]");
+            lines.add("# " + column.header() + " = \"the answer\"");
+        }
+        if (guess.table() == Table.TIME_LOG && !hasHours()) {
+            ask("which column says how long, or when it began and ended?", "hours = \"its header\"");
+        }
+    }
+
+    private boolean hasHours() {
+        List<String> found = guess.matches().stream()
+                .filter(Match::isSure)
+                .map(match -> match.column().header())
+                .toList();
+        return found.contains("hours") || found.containsAll(List.of("start", "end"));
+    }
+
+    private void words(Match match) {
+        SortedMap<String, Optional<String>> told = words.of(match);
+        if (told.isEmpty()
+                || told.size() > MOST_QUESTIONS && told.values().stream().allMatch(Optional::isEmpty)) {
+            return;
+        }
+        Column column = match.column();
+        lines.add("[files.values." + column.header() + "]");
+        String choice = column.cell().words().isEmpty()
+                ? "a repair type of the price book, or one-off"
+                : "one of " + String.join(", ", column.cell().words());
+        for (Map.Entry<String, Optional<String>> word : told.entrySet()) {
+            if (word.getValue().isPresent()) {
+                lines.add(quoted(word.getKey()) + " = " + quoted(word.getValue().get()));
+            } else {
+                long rows = match.source().texts().get(word.getKey());
+                ask(
+                        "what does " + quoted(word.getKey()) + " in "
+                                + quoted(match.source().header()) + " mean (" + rows
+                                + (rows == 1 ? " row)?" : " rows)?"),
+                        quoted(word.getKey()) + " = \"" + choice + "\"");
+            }
+        }
+    }
+
+    /** Returns text as TOML writes it. */
+    static String quoted(String text) {
+        StringBuilder quoted = new StringBuilder("\"");
+        for (char letter : text.toCharArray()) {
+            if (letter == '"' || letter == '\\') {
+                quoted.append('\\').append(letter);
+            } else if (letter < ' ' || letter == 0x7F) {
+                quoted.append("\\u00")
+                        .append(Character.forDigit(letter >> 4, 16))
+                        .append(Character.forDigit(letter & 15, 16));
+            } else {
+                quoted.append(letter);
+            }
+        }
+        return quoted.append('"').toString();
+    }
+}

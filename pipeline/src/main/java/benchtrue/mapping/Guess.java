@@ -1,0 +1,52 @@
+package benchtrue.mapping;
+
+import benchtrue.intake.Column;
+import benchtrue.intake.ColumnProfile;
+import benchtrue.intake.FileProfile;
+import benchtrue.intake.Need;
+import benchtrue.intake.Table;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A file taken for a table.
+ *
+ * @param file what stands in it
+ * @param table what it is taken for
+ * @param matches its columns, in the table's order
+ * @param score how much speaks for it; only to be compared
+ */
+record Guess(FileProfile file, Table table, List<Match> matches, double score) {
+    Guess {
+        matches = List.copyOf(matches);
+    }
+
+    /** Returns needed columns that nothing in the file is taken for. */
+    List<Column> missing() {
+        return table.columns().stream()
+                .filter(column -> column.cell().need() == Need.REQUIRED)
+                .filter(column -> matches.stream().noneMatch(match -> match.column() == column && match.isSure()))
+                .toList();
+    }
+
+    /** Returns columns of the file that are taken for nothing. */
+    List<ColumnProfile> unused() {
+        List<ColumnProfile> unused = new ArrayList<>(file.columns());
+        matches.forEach(match -> unused.remove(match.source()));
+        return unused;
+    }
+
+    /** Returns how sure the needed columns are on average, 0 to 1. */
+    double confidence() {
+        List<Match> needed = matches.stream()
+                .filter(match -> match.column().cell().need() == Need.REQUIRED)
+                .toList();
+        double sum = needed.stream().mapToDouble(Match::confidence).sum();
+        int all = needed.size() + missing().size();
+        return all == 0 ? 0 : sum / all;
+    }
+
+    Guess with(List<Match> others) {
+        return new Guess(file, table, others, score);
+    }
+}

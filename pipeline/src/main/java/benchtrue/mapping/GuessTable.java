@@ -1,0 +1,129 @@
+package benchtrue.mapping;
+
+import benchtrue.intake.Column;
+import benchtrue.intake.ColumnProfile;
+import benchtrue.intake.FileProfile;
+import benchtrue.intake.Kind;
+import benchtrue.intake.Need;
+import benchtrue.intake.Table;
+import benchtrue.intake.TimeColumn;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Guesses which table a file is, from the names of its columns, what stands in them and the file's own name. */
+final class GuessTable {
+    private static final double READABLE = 0.8;
+    private static final double MISSING = 1.2;
+    private static final double MAY_BE = 0.6;
+    private final TradeWords words;
+    private final Map<List<Object>, Double> fits = new HashMap<>();
+
+    /** A column of the file and one of the table, with what speaks for both being one. */
+    private record Pair(Column column, ColumnProfile source, double name, double readable) {
+        double score() {
+            return name * readable;
+        }
+    }
+
+    GuessTable(TradeWords words) {
+        this.words = words;
+    }
+
+    /** Returns the table that most speaks for; empty where no table is likely. */
+    Optional<Guess> guess(FileProfile file) {
+        fits.clear();
+        boolean book = file.name().startsWith("price-book/");
+        return Stream.of(Table.values())
+                .filter(table -> !book || table == Table.PRICE_BOOK)
+                .map(table -> guess(file, table))
+                .filter(guess -> guess.score() > 0 && guess.matches().size() > 1)
+                .max(Comparator.comparingDouble(Guess::score));
+    }
+
+    private Guess guess(FileProfile file, Table table) {
+        List<Match> matches = new ArrayList<>();
+        List<ColumnProfile> taken = new ArrayList<>();
+        double score =
+                2 * words.likeness(table, file.name().substring(file.name().indexOf('/') + 1));
+        for (Pair pair : pairs(file, table)) {
+            boolean free =
+                    !taken.contains(pair.source) && matches.stream().noneMatch(match -> match.column() == pair.column);
+            if (free) {
+                taken.add(pair.source);
+                matches.add(match(pair));
+                score += pair.score() * (pair.column.cell().need() == Need.REQUIRED ? 1 : MAY_BE);
+            }
+        }
+        stamp(file, table, matches);
+        matches.sort(Comparator.comparingInt(match -> match.column().ordinal()));
+        Guess guess = new Guess(file, table, matches, 0);
+        return new Guess(file, table, matches, score - MISSING * guess.missing().size());
+    }
+
+    private List<Pair> pairs(FileProfile file, Table table) {
+        List<Pair> pairs = new ArrayList<>();
+        for (ColumnProfile source : file.columns()) {
+            for (Column column : table.columns()) {
+                double name = words.likeness(table, column, source.header());
+                double readable = name == 0 ? 0 : readable(column, source);
+                if (readable >= READABLE) {
+                    pairs.add(new Pair(column, source, name, readable));
+                }
+            }
+        }
+        pairs.sort(Comparator.comparingDouble(Pair::score).reversed());
+        return pairs;
+    }
+
+    /** Returns the share of a column's cells that the other can take; an empty column tells nothing and may be any. */
+    private double readable(Column column, ColumnProfile source) {
+        Kind kind = column.cell().kind();
+        if (source.filled() == 0) {
+            return column.cell().need() == Need.OPTIONAL ? 1 : 0;
+        }
+        if (kind == Kind.WORD) {
+            long known = source.texts().keySet().stream()
+                    .filter(text -> words.meaning(column, text).isPresent())
+                    .count();
+            return known == 0
+                    ? 0
+                    : READABLE + (1 - READABLE) * known / source.texts().size();
+        }
+        return fits.computeIfAbsent(List.of(kind, source.header()), fresh -> source.fits(column));
+    }
+
+    private static Match match(Pair pair) {
+        String name = pair.name == 1 ? "the header says so" : "the header is close to it";
+        String cells = pair.source.filled() == 0
+                ? "all cells are empty"
+                : Percent.of(pair.readable) + " of its cells can be read as " + kind(pair.column);
+        return new Match(pair.column, pair.source, (0.45 + 0.5 * pair.name) * pair.readable, name + "; " + cells);
+    }
+
+    private static String kind(Column column) {
+        return column.cell().kind() == Kind.WORD
+                ? "its words"
+                : column.cell().kind().expected();
+    }
+
+    /** Where the day of work has no column of its own, the stamp at which the stretch began tells it. */
+    private static void stamp(FileProfile file, Table table, List<Match> matches) {
+        boolean dated = matches.stream().anyMatch(match -> match.column() == TimeColumn.WORK_DATE);
+        if (table == Table.TIME_LOG && !dated) {
+            matches.stream()
+                    .filter(match -> match.column() == TimeColumn.START)
+                    .filter(match -> match.source().fits(TimeColumn.WORK_DATE) >= READABLE)
+                    .findFirst()
+                    .ifPresent(start -> matches.add(new Match(
+                            TimeColumn.WORK_DATE,
+                            start.source(),
+                            start.confidence(),
+                            "the stamp holds the day as well")));
+        }
+    }
+}

@@ -1,0 +1,110 @@
+package benchtrue.mapping;
+
+import benchtrue.intake.BookColumn;
+import benchtrue.intake.Column;
+import benchtrue.intake.ColumnProfile;
+import benchtrue.intake.FileProfile;
+import benchtrue.intake.LineColumn;
+import benchtrue.intake.PaidColumn;
+import benchtrue.intake.PartColumn;
+import benchtrue.intake.TicketColumn;
+import benchtrue.intake.TimeColumn;
+import benchtrue.intake.WageColumn;
+import benchtrue.intake.WaitColumn;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Weighs columns that hold another file's keys by how many of their values are there. */
+final class Overlap {
+    private static final double MANY = 0.7;
+    private static final int FEWEST_TEXTS = 3;
+
+    private static final Map<Column, Column> TARGETS = Map.ofEntries(
+            Map.entry(LineColumn.TICKET, TicketColumn.TICKET),
+            Map.entry(TimeColumn.TICKET, TicketColumn.TICKET),
+            Map.entry(PartColumn.TICKET, TicketColumn.TICKET),
+            Map.entry(WaitColumn.TICKET, TicketColumn.TICKET),
+            Map.entry(TicketColumn.REWORK_OF, TicketColumn.TICKET),
+            Map.entry(LineColumn.REWORK_OF, TicketColumn.TICKET),
+            Map.entry(LineColumn.REPAIR_TYPE, BookColumn.REPAIR_TYPE),
+            Map.entry(TimeColumn.REPAIR_TYPE, BookColumn.REPAIR_TYPE),
+            Map.entry(TimeColumn.TECHNICIAN, WageColumn.TECHNICIAN),
+            Map.entry(PaidColumn.TECHNICIAN, WageColumn.TECHNICIAN));
+
+    private final Map<Column, Set<String>> keys = new HashMap<>();
+
+    /**
+     * Takes what is known of all files.
+     *
+     * @param known files that need no mapping
+     */
+    Overlap(List<FileProfile> known, List<Guess> guesses) {
+        for (FileProfile file : known) {
+            file.columns().forEach(source -> source.known().ifPresent(column -> add(column, source)));
+        }
+        guesses.forEach(guess -> guess.matches().forEach(match -> add(match.column(), match.source())));
+    }
+
+    private void add(Column column, ColumnProfile source) {
+        keys.computeIfAbsent(column, fresh -> new HashSet<>())
+                .addAll(source.texts().keySet());
+    }
+
+    /** Returns the texts of a canonical column in all files. */
+    Set<String> texts(Column column) {
+        return keys.getOrDefault(column, Set.of());
+    }
+
+    /** Returns a guess with what the values say of its columns. */
+    Guess weigh(Guess guess) {
+        List<Match> matches = new ArrayList<>();
+        guess.matches().forEach(match -> matches.add(weigh(match)));
+        for (Column column : guess.table().columns()) {
+            if (TARGETS.containsKey(column) && matches.stream().noneMatch(match -> match.column() == column)) {
+                unnamed(guess, column).ifPresent(matches::add);
+            }
+        }
+        matches.sort(Comparator.comparingInt(match -> match.column().ordinal()));
+        return guess.with(matches);
+    }
+
+    private Match weigh(Match match) {
+        Set<String> there = texts(TARGETS.get(match.column()));
+        if (there.isEmpty() || match.source().filled() == 0) {
+            return match;
+        }
+        double share = match.source().among(there);
+        return new Match(
+                match.column(),
+                match.source(),
+                Math.min(0.99, match.confidence() * (0.6 + 0.4 * share) + (share >= MANY ? 0.04 : 0)),
+                match.reason() + "; " + reason(match.column(), share));
+    }
+
+    private Optional<Match> unnamed(Guess guess, Column column) {
+        Set<String> there = texts(TARGETS.get(column));
+        return guess.unused().stream()
+                .filter(source -> source.texts().size() >= FEWEST_TEXTS && source.among(there) >= MANY)
+                .max(Comparator.comparingDouble(source -> source.among(there)))
+                .map(source -> new Match(
+                        column,
+                        source,
+                        0.8 * source.among(there),
+                        "the header does not tell; " + reason(column, source.among(there))));
+    }
+
+    private static String reason(Column column, double share) {
+        return Percent.of(share) + " of its values are "
+                + switch (TARGETS.get(column).header()) {
+                    case "ticket" -> "tickets of the tickets file";
+                    case "repair_type" -> "repair types of the price book";
+                    default -> "technicians of the wages file";
+                };
+    }
+}

@@ -1,0 +1,198 @@
+package benchtrue.mapping;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import benchtrue.ShopFolder;
+import benchtrue.intake.ReadExports;
+import benchtrue.intake.Table;
+import benchtrue.settings.ReadSettings;
+import benchtrue.settings.Settings;
+import benchtrue.shop.ExitCode;
+import benchtrue.shop.Refusal;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** A shop whose tickets, lines and price book are known, and a time log that is not. */
+class DraftMappingTest {
+    @TempDir
+    Path folder;
+
+    private ShopFolder shop() {
+        return new ShopFolder(folder).without("exports/time-log.csv");
+    }
+
+    private Draft draft(ShopFolder shop) {
+        return draft(shop, "");
+    }
+
+    private Draft draft(ShopFolder shop, String own) {
+        Settings settings = new ReadSettings().read(shop.path());
+        return new DraftMapping().draft(shop.path(), settings, own);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "Job No;Tech;Date;Hours Worked;Activity     | T1;Ada;2026-03-03;1.5;repair        | hours   | bench",
+                "Auftrag;Mitarbeiterin;Tag;Std.;Art          | T1;Ada;03.03.2026;1,5;Werkbank      | hours   | bench",
+                "No ordre;Technicien;Jour;Dur\u00e9e;Activit\u00e9 | T1;Ada;03/03/2026;1,5;devis   | hours   | quoting",
+                "Orden de trabajo;Empleado;Fecha;Horas;Tipo  | T1;Ada;13/03/2026;1,5;limpieza      | hours   | shop",
+                "Commessa;Operatore;Giorno;Ore;Attivit\u00e0 | T1;Ada;13/03/2026;1,5;preventivo    | hours   | quoting",
+                "Opdrachtnr;Monteur;Datum;Minuten;Soort      | T1;Ada;13-03-2026;90;schoonmaak     | minutes | shop",
+                "Uppdrag;Tekniker;Dag;Tid;Typ                | T1;Ada;2026-03-13;1:30;bank         | hours   | bench",
+            })
+    void aTimeLogInTheShopsLanguageIsDraftedSuchThatItCanBeRead(String header, String row, String unit, String kind)
+            throws IOException {
+        ShopFolder shop = shop().file("exports/clock.csv", header.strip(), row.strip());
+        Draft draft = draft(shop);
+        assertThat(draft.questions()).as(draft.text()).isEmpty();
+        assertThat(draft.text())
+                .contains("name = \"clock.csv\"", "table = \"time-log\"", " = \"" + kind + "\"")
+                .contains(unit.equals("minutes") ? "hours = \"minutes\"" : "[files.columns]");
+        Files.writeString(folder.resolve(ReadSettings.FILE), draft.text());
+        assertThat(shop.reconciled().setAside().tables()).isEmpty();
+        assertThat(shop.reconciled().ledger().time().seconds(0)).isEqualTo(5_400);
+    }
+
+    @Test
+    void eachColumnIsGivenWithConfidenceAndReason() {
+        Draft draft = draft(shop().file(
+                        "exports/Zeiten.csv", "Auftrag,Mitarbeiter,Tag,Stunden,Kunde", "T1,Ada,2026-03-03,1.5,Erna"));
+        assertThat(draft.text())
+                .contains("ticket = \"Auftrag\"  # 99 %: the header says so; all of its cells can be read as keys")
+                .contains("all of its values are tickets of the tickets file")
+                .contains("# not read: \"Kunde\"")
+                .doesNotContain("Erna");
+        assertThat(draft.found()).containsExactly("exports/Zeiten.csv: time-log, 95 % sure.");
+    }
+
+    @Test
+    void aColumnWithoutATellingNameIsFoundByItsValues() {
+        ShopFolder shop = shop().file(
+                        "exports/tickets.csv",
+                        "ticket,opened,instrument_class",
+                        "T1,2026-03-02,a",
+                        "T2,2026-03-02,a",
+                        "T3,2026-03-02,a")
+                .file(
+                        "exports/clock.csv",
+                        "Ref 7,Worker,Day,Hours",
+                        "T1,Ada,2026-03-03,1",
+                        "T2,Ada,2026-03-03,1",
+                        "T3,Ada,2026-03-03,1");
+        assertThat(draft(shop).text())
+                .contains("ticket = \"Ref 7\"  # 80 %: the header does not tell; all of its values are tickets");
+    }
+
+    @Test
+    void repairsNamedByTheirTitlesBecomeThePriceBooksKeys() {
+        Draft draft = draft(shop().file(
+                        "exports/clock.csv",
+                        "Job,Worker,Day,Hours,Operation",
+                        "T1,Ada,2026-03-03,1,Refret",
+                        "T1,Ada,2026-03-03,1,Buffing"));
+        assertThat(draft.text()).contains("[files.values.repair_type]", "\"Refret\" = \"refret\"");
+        assertThat(draft.questions())
+                .containsExactly("exports/clock.csv: what does \"Buffing\" in \"Operation\" mean (1 row)?");
+    }
+
+    @Test
+    void aWordThatNobodyKnowsIsAskedFor() {
+        Draft draft = draft(shop().file(
+                        "exports/clock.csv",
+                        "Job,Worker,Day,Hours,Kind",
+                        "T1,Ada,2026-03-03,1,repair",
+                        "T1,Ada,2026-03-03,1,Zzz",
+                        "T1,Ada,2026-03-03,1,Zzz"));
+        assertThat(draft.questions())
+                .containsExactly("exports/clock.csv: what does \"Zzz\" in \"Kind\" mean (2 rows)?");
+        assertThat(draft.text()).contains("# \"Zzz\" = \"one of bench, handling, quoting, shop\"");
+    }
+
+    @Test
+    void whatIsMissingIsAskedForInPlainWords() {
+        Draft draft = draft(shop().file("exports/Stunden.csv", "Auftrag,Tag,Stunden", "T1,2026-03-03,1"));
+        assertThat(draft.questions()).containsExactly("exports/Stunden.csv: which column says who did the work?");
+        assertThat(draft.text()).contains("# technician = \"its header\"", "# [files.constants]");
+    }
+
+    @Test
+    void aNeededTableThatNoFileLooksLikeIsAskedFor() {
+        Draft draft = draft(shop().file("exports/Kunden.csv", "Vorname,Strasse", "Erna,Gasse 1"));
+        assertThat(draft.text()).isEmpty();
+        assertThat(draft.found()).containsExactly("exports/Kunden.csv: looks like no table.");
+        assertThat(draft.questions())
+                .containsExactly(
+                        "No file looks like time-log (one row is one stretch of one technician's time): export it,"
+                                + " a run needs it.");
+    }
+
+    @Test
+    void datesThatCanBeReadInTwoWaysAreAskedFor() {
+        Draft draft = draft(shop().file("exports/clock.csv", "Job,Worker,Day,Hours", "T1,Ada,03/04/2026,1"));
+        assertThat(draft.questions())
+                .containsExactly("exports/clock.csv: which comes first in its dates, day or month?");
+    }
+
+    @Test
+    void nextMonthsFileOfTheSameSystemNeedsNoNewRule() throws IOException {
+        String header = "Job,Worker,Day,Hours";
+        ShopFolder shop = shop().file("exports/clock_2026-09.csv", header, "T1,Ada,2026-09-03,1")
+                .file("exports/clock_2026-10.csv", header, "T1,Ada,2026-10-03,1");
+        Draft draft = draft(shop);
+        assertThat(draft.text()).containsOnlyOnce("[[files]]").contains("name = \"clock_*.csv\"");
+        Files.writeString(folder.resolve(ReadSettings.FILE), draft.text());
+        shop.file("exports/clock_2026-11.csv", header, "T1,Ada,2026-11-01,1");
+        assertThat(shop.exports().rows(Table.TIME_LOG).size()).isEqualTo(3);
+    }
+
+    @Test
+    void settingsAreCarriedOverAsTheyStand() throws IOException {
+        String own = "# ours\nzone = \"Europe/Dublin\"\n[[files]]\nname = \"old.csv\"\ntable = \"waits\"\n";
+        ShopFolder shop =
+                shop().file("shop.toml", own).file("exports/clock.csv", "Job,Worker,Day,Hours", "T1,Ada,2026-03-03,1");
+        String text = draft(shop, own).text();
+        assertThat(text).contains(own);
+        Files.writeString(folder.resolve(ReadSettings.FILE), text);
+        assertThat(new ReadSettings().read(folder).files()).hasSize(2);
+        assertThat(new ReadSettings().read(folder).zone().getId()).isEqualTo("Europe/Dublin");
+    }
+
+    @Test
+    void aDraftThatSomebodyChangedIsNeverWrittenOver() throws IOException {
+        WriteDraft write = new WriteDraft();
+        Path draft = write.write(folder, "a = 1\n");
+        assertThat(write.write(folder, "a = 2\n")).hasContent(Files.readString(draft));
+        Files.writeString(draft, Files.readString(draft).replace("a = 2", "a = 3"));
+        assertThatThrownBy(() -> write.write(folder, "a = 4\n"))
+                .isInstanceOfSatisfying(
+                        Refusal.class, refusal -> assertThat(refusal.exitCode()).isEqualTo(ExitCode.CANNOT_WRITE))
+                .hasMessageContaining("shop-draft.toml: found changes of yours");
+        assertThat(draft).content().contains("a = 3");
+    }
+
+    @Test
+    void whereEveryFileIsKnownThereIsNothingToDraft() {
+        Draft draft = draft(new ShopFolder(folder));
+        assertThat(draft.text()).isEmpty();
+        assertThat(draft.questions()).isEmpty();
+        assertThat(new ReadExports().read(folder, Settings.DEFAULTS).notices()).isEmpty();
+    }
+
+    @Test
+    void aPriceListInTheInboxIsToBeMoved() {
+        Draft draft = draft(shop().file(
+                        "exports/Preisliste.csv",
+                        "Leistungsnr,Bezeichnung,Gruppe,Richtzeit,Preis",
+                        "a,Neu,fretwork,12,1200"));
+        assertThat(draft.questions())
+                .anySatisfy(question -> assertThat(question).contains("Move it to price-book"));
+    }
+}
