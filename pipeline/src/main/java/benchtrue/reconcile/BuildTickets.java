@@ -20,16 +20,25 @@ final class BuildTickets {
     private final TableRows rows;
     private final int asOf;
     private final List<List<String>> traits;
+    private final String[] classes;
+    private final String[] writers;
     private final Map<String, Integer> places = new HashMap<>();
 
     BuildTickets(Sifting table, int asOf) {
         this.table = table;
         rows = table.rows();
         this.asOf = asOf;
+        classes = texts(rows.column(TicketColumn.INSTRUMENT_CLASS));
+        writers = texts(rows.column(TicketColumn.QUOTED_BY));
         TextColumn words = rows.column(TicketColumn.TRAITS);
         traits = IntStream.range(0, words.distinct())
                 .mapToObj(code -> Traits.of(words.text(code)))
                 .toList();
+    }
+
+    /** Each text once, however many tickets share it. */
+    private static String[] texts(TextColumn column) {
+        return IntStream.range(0, column.distinct()).mapToObj(column::text).toArray(String[]::new);
     }
 
     /** A ticket's key and the row it stands in. */
@@ -67,10 +76,10 @@ final class BuildTickets {
                 closed,
                 finished,
                 status(row, closed),
-                rows.text(TicketColumn.INSTRUMENT_CLASS, row),
+                classes[rows.code(TicketColumn.INSTRUMENT_CLASS, row)],
                 rows.day(TicketColumn.BUILT_YEAR, row),
                 traits.get(rows.code(TicketColumn.TRAITS, row)),
-                rows.text(TicketColumn.QUOTED_BY, row),
+                writers[rows.code(TicketColumn.QUOTED_BY, row)],
                 earlier(row));
     }
 

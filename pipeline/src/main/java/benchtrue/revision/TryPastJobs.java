@@ -17,11 +17,13 @@ import java.util.stream.IntStream;
  * Tries proposals on past jobs (methods, section 9): at each cut-off the hours are split and studied again with what was known
  * the day before, and the jobs quoted in the quarter after are held against what each method would have said.
  *
- * <p>Work is bounded: the newest {@value #MOST_CUT_OFFS} cut-offs, each with the newest {@value #MOST_LINES} lines before it.
+ * <p>Work is bounded: the newest {@value #MOST_CUT_OFFS} cut-offs, each with the newest {@value #MOST_LINES} lines before it,
+ * and no more than {@value #MOST_IN_ALL} lines in all: a shop so large tells enough in its newest quarters.
  */
 final class TryPastJobs {
     private static final int MOST_CUT_OFFS = 40;
     private static final int MOST_LINES = 20_000;
+    private static final int MOST_IN_ALL = 240_000;
 
     /** What was known at the end of a day, of visits that came in from a day on. */
     interface Known {
@@ -51,7 +53,14 @@ final class TryPastJobs {
     /** Returns the cut-offs, oldest first. */
     List<LocalDate> days() {
         List<LocalDate> all = Quarters.of(jobs);
-        return all.subList(Math.max(0, all.size() - MOST_CUT_OFFS), all.size());
+        int[] opened = opened();
+        int oldest = all.size();
+        int lines = 0;
+        while (oldest > 0 && all.size() - oldest < MOST_CUT_OFFS && lines < MOST_IN_ALL) {
+            oldest--;
+            lines += Math.min(MOST_LINES, before(opened, (int) all.get(oldest).toEpochDay() - 1));
+        }
+        return all.subList(oldest, all.size());
     }
 
     /** Returns how every method did with its factors at some cut-offs. */
@@ -66,11 +75,7 @@ final class TryPastJobs {
 
     /** Returns the factors of each cut-off. */
     List<FactorsThen> factors(List<LocalDate> days) {
-        int[] opened = IntStream.range(0, jobs.size())
-                .map(line ->
-                        jobs.ledger().tickets().opened(jobs.ledger().lines().ticket(line)))
-                .sorted()
-                .toArray();
+        int[] opened = opened();
         return days.parallelStream()
                 .map(day -> (int) day.toEpochDay() - 1)
                 .map(day -> known.of(jobs.ledger(), openedFrom(opened, day), day))
@@ -78,10 +83,24 @@ final class TryPastJobs {
                 .toList();
     }
 
+    /** Returns the day each line's visit came in, sorted. */
+    private int[] opened() {
+        return IntStream.range(0, jobs.size())
+                .map(line ->
+                        jobs.ledger().tickets().opened(jobs.ledger().lines().ticket(line)))
+                .sorted()
+                .toArray();
+    }
+
     private static int openedFrom(int[] opened, int day) {
-        int place = Arrays.binarySearch(opened, day + 1);
-        int before = place < 0 ? -place - 1 : place;
+        int before = before(opened, day);
         return before > MOST_LINES ? opened[before - MOST_LINES] : Absent.DAY;
+    }
+
+    /** Returns how many lines came in up to a day. */
+    private static int before(int[] opened, int day) {
+        int place = Arrays.binarySearch(opened, day + 1);
+        return place < 0 ? -place - 1 : place;
     }
 
     private PastMethod used(List<CutOff> before) {
