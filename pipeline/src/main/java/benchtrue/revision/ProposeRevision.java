@@ -3,6 +3,7 @@ package benchtrue.revision;
 import benchtrue.costing.CostedLines;
 import benchtrue.findings.Findings;
 import benchtrue.findings.RepairFinding;
+import benchtrue.findings.Slowing;
 import benchtrue.findings.UsualJob;
 import benchtrue.reconcile.Ledger;
 import benchtrue.settings.Settings;
@@ -31,13 +32,16 @@ public final class ProposeRevision {
         Map<String, Kept> still = kept.stream()
                 .filter(keep -> keep.until() > ledger.asOf())
                 .collect(Collectors.toMap(Kept::repairType, Function.identity()));
+        Map<Integer, Slowing> slower = findings.drift().slowings().stream()
+                .collect(Collectors.toMap(Slowing::repairType, Function.identity()));
         List<ProposedChange> changes = new ArrayList<>();
         for (RepairFinding finding : findings.repairs()) {
             Optional<RepairType> today = ledger.books()
                     .inForce(ledger.asOf())
                     .type(ledger.repairTypes().name(finding.repairType()));
+            Optional<Slowing> slowing = Optional.ofNullable(slower.get(finding.repairType()));
             Optional<UsualJob> job = Optional.ofNullable(usual.get(finding.repairType()));
-            Target target = Target.of(Taken.of(finding), job, past, settings)
+            Target target = Target.of(Taken.of(finding, slowing), job, past, settings)
                     .orOf(backTest.used(), past, finding.repairType(), settings.figures());
             today.ifPresent(type -> changes.add(
                     change(type, finding, target, past, costs.shopRate(), settings, still.get(type.repairType()))));

@@ -1,10 +1,13 @@
 package benchtrue.revision;
 
 import benchtrue.findings.RepairFinding;
+import benchtrue.findings.Slowing;
 import benchtrue.hours.JobLines;
 import benchtrue.shop.Absent;
+import benchtrue.shop.Figures;
 import benchtrue.shop.Hours;
 import java.util.Arrays;
+import java.util.Optional;
 
 /**
  * What the judged jobs of one repair type took, added up.
@@ -15,17 +18,22 @@ import java.util.Arrays;
  * @param loadFactor (hours + putting right) / quoted hours against the book; NaN without jobs
  * @param actualSeconds their hours, without putting right
  * @param reworkSeconds hours spent putting them right
+ * @param since day from which the jobs count, {@link Absent#DAY} where all do
  */
-record Taken(int repairType, int jobs, int tickets, double loadFactor, long actualSeconds, long reworkSeconds) {
-    /** Takes what a review found. */
-    static Taken of(RepairFinding finding) {
+record Taken(
+        int repairType, int jobs, int tickets, double loadFactor, long actualSeconds, long reworkSeconds, int since) {
+    /** Takes what a review found; of a repair type that surely got slower, the jobs since. */
+    static Taken of(RepairFinding finding, Optional<Slowing> slowing) {
+        Optional<Slowing> current = slowing.filter(slow -> Double.isFinite(slow.loadSince()));
+        int jobs = current.map(Slowing::jobsSince).orElse(finding.lines());
         return new Taken(
                 finding.repairType(),
-                finding.lines(),
-                finding.lines(),
-                finding.loadFactor(),
+                jobs,
+                jobs,
+                current.map(Slowing::loadSince).orElse(finding.loadFactor()),
                 finding.actualSeconds(),
-                finding.reworkSeconds());
+                finding.reworkSeconds(),
+                current.map(Slowing::startDay).orElse(Absent.DAY));
     }
 
     /** Returns the sums of every repair type, by code. */
@@ -34,7 +42,7 @@ record Taken(int repairType, int jobs, int tickets, double loadFactor, long actu
         Taken[] sums = new Taken[types];
         double[] quoted = new double[types];
         int[] lastTicket = new int[types];
-        Arrays.setAll(sums, type -> new Taken(type, 0, 0, Double.NaN, 0, 0));
+        Arrays.setAll(sums, type -> new Taken(type, 0, 0, Double.NaN, 0, 0, Absent.DAY));
         Arrays.fill(lastTicket, Absent.INDEX);
         for (int line = 0; line < jobs.size(); line++) {
             if (jobs.judged(line)) {
@@ -52,11 +60,17 @@ record Taken(int repairType, int jobs, int tickets, double loadFactor, long actu
         long actual = actualSeconds + all.actualSeconds(line);
         long rework = reworkSeconds + all.reworkSeconds(line);
         double load = Hours.of(actual + rework) / quotedHours;
-        return new Taken(repairType, jobs + 1, tickets + newTickets, load, actual, rework);
+        return new Taken(repairType, jobs + 1, tickets + newTickets, load, actual, rework, since);
     }
 
     /** Returns hours with putting right per hour without. */
     double withRework() {
         return actualSeconds > 0 ? 1 + reworkSeconds / (double) actualSeconds : 1;
+    }
+
+    /** Returns which jobs these are, in words. */
+    String words(Figures figures) {
+        String all = figures.count(jobs, "job", "jobs");
+        return Absent.has(since) ? all + " since it got slower on " + figures.day(since) : all;
     }
 }

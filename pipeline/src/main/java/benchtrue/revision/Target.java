@@ -69,12 +69,11 @@ record Target(double factor, String basis, double mean, double usual, double spr
     }
 
     private static String meanBasis(Taken taken, double mean, Figures figures) {
-        return "what " + figures.count(taken.jobs(), "job", "jobs") + " took together: " + figures.ratio(mean)
-                + " hours per quoted hour";
+        return "what " + taken.words(figures) + " took together: " + figures.ratio(mean) + " hours per quoted hour";
     }
 
     private static String fitBasis(Taken taken, double fit, Policy policy, Figures figures) {
-        return figures.percent(policy.coverage()) + " of " + figures.count(taken.jobs(), "job", "jobs") + " fit at "
-                + figures.ratio(fit) + " hours per quoted hour";
+        return figures.percent(policy.coverage()) + " of " + taken.words(figures) + " fit at " + figures.ratio(fit)
+                + " hours per quoted hour";
     }
 }

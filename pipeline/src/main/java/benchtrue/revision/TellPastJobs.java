@@ -54,6 +54,8 @@ final class TellPastJobs {
     private Optional<String> nearer(PastMethod best) {
         double book = test.total(PastMethod.KEEP_THE_BOOK).loss();
         double less = 1 - test.total(best).loss() / book;
-        return book > 0 ? Optional.of(" (by " + figures.percent(less) + " than the book)") : Optional.empty();
+        return book > 0
+                ? Optional.of(", missing by " + figures.percent(less) + " less than the book")
+                : Optional.empty();
     }
 }
