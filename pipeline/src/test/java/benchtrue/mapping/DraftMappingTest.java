@@ -11,8 +11,12 @@ import benchtrue.settings.Settings;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Refusal;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -176,6 +180,30 @@ class DraftMappingTest {
                         Refusal.class, refusal -> assertThat(refusal.exitCode()).isEqualTo(ExitCode.CANNOT_WRITE))
                 .hasMessageContaining("shop-draft.toml: found changes of yours");
         assertThat(draft).content().contains("a = 3");
+    }
+
+    @Test
+    void aWorkbookWithATitleAboveItsColumnsIsDraftedToo() throws IOException {
+        ShopFolder shop = shop();
+        try (XSSFWorkbook book = new XSSFWorkbook();
+                OutputStream out = Files.newOutputStream(folder.resolve("exports/Stunden.xlsx"))) {
+            XSSFSheet sheet = book.createSheet("Oktober");
+            row(sheet, 0, "Zeiterfassung");
+            row(sheet, 2, "Auftrag", "Mitarbeiter", "Tag", "Stunden");
+            row(sheet, 3, "T1", "Ada", "03.03.2026", "1,5");
+            book.write(out);
+        }
+        Draft draft = draft(shop);
+        assertThat(draft.text()).contains("name = \"Stunden.xlsx\"", "hours = \"Stunden\"");
+        Files.writeString(folder.resolve(ReadSettings.FILE), draft.text());
+        assertThat(shop.reconciled().ledger().time().seconds(0)).isEqualTo(5_400);
+    }
+
+    private static void row(XSSFSheet sheet, int at, String... cells) {
+        XSSFRow row = sheet.createRow(at);
+        for (int cell = 0; cell < cells.length; cell++) {
+            row.createCell(cell).setCellValue(cells[cell]);
+        }
     }
 
     @Test
