@@ -98,9 +98,13 @@ final class TryPastJobs {
     }
 
     /** Returns how many lines came in up to a day. */
-    private static int before(int[] opened, int day) {
+    static int before(int[] opened, int day) {
         int place = Arrays.binarySearch(opened, day + 1);
-        return place < 0 ? -place - 1 : place;
+        int before = place < 0 ? -place - 1 : place;
+        while (before > 0 && opened[before - 1] > day) {
+            before--;
+        }
+        return before;
     }
 
     private PastMethod used(List<CutOff> before) {

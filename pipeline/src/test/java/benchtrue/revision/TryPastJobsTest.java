@@ -225,4 +225,13 @@ class TryPastJobsTest {
         BackTest test = TellPastJobs.tell(List.of(cutOff(40, 50, 60, 30)), PastMethod.PROPOSAL, Settings.DEFAULTS);
         assertThat(test.sentence()).contains("each repair's middle job came nearer to them than the proposal");
     }
+
+    @Test
+    void visitsOfTheCutOffItselfDoNotMoveTheWindowBeforeIt() {
+        int[] opened = {1, 2, 5, 5, 5, 5, 5, 9};
+        assertThat(TryPastJobs.before(opened, 4)).isEqualTo(2);
+        assertThat(TryPastJobs.before(opened, 5)).isEqualTo(7);
+        assertThat(TryPastJobs.before(opened, 0)).isZero();
+        assertThat(TryPastJobs.before(opened, 10)).isEqualTo(8);
+    }
 }
