@@ -2,9 +2,13 @@ package benchtrue.intake;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Tells a totals row at a file's end: it lacks what a row needs, and says so or adds up what stands above it. Mutable. */
 final class TotalsRows {
@@ -38,6 +42,11 @@ final class TotalsRows {
             "\u5408\u8a08",
             "\u5408\u8ba1");
 
+    private static final Pattern NUMBER = Pattern.compile("-?(?:\\d{1,15}(?:\\.\\d{0,15})?|\\.\\d{1,15})");
+    private static final BigDecimal UNREADABLE = BigDecimal.valueOf(-1, 30);
+    private static final int REMEMBERED = 20_000;
+
+    private final Map<String, BigDecimal> read = new HashMap<>();
     private final List<Column> needed = new ArrayList<>();
     private final List<Column> numbers = new ArrayList<>();
     private final BigDecimal[] sums;
@@ -58,7 +67,7 @@ final class TotalsRows {
             }
         }
         sums = new BigDecimal[numbers.size()];
-        java.util.Arrays.fill(sums, BigDecimal.ZERO);
+        Arrays.fill(sums, BigDecimal.ZERO);
     }
 
     /** Returns whether a cell says that its row is a total. */
@@ -96,7 +105,10 @@ final class TotalsRows {
     }
 
     private String reason(Records record) {
-        long empty = needed.stream().filter(column -> isEmpty(record, column)).count();
+        int empty = 0;
+        for (Column column : needed) {
+            empty += isEmpty(record, column) ? 1 : 0;
+        }
         if (empty == 0 && !isEmptyNumber(record)) {
             return "";
         }
@@ -109,12 +121,25 @@ final class TotalsRows {
     }
 
     private boolean isEmptyNumber(Records record) {
-        return numbers.stream().anyMatch(column -> column.cell().need() == Need.REQUIRED && isEmpty(record, column));
+        for (Column column : numbers) {
+            if (column.cell().need() == Need.REQUIRED && isEmpty(record, column)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean isEmpty(Records record, Column column) {
         int cell = header.cell(column);
-        return cell >= record.size() || Evidence.text(record, cell).isBlank();
+        if (cell >= record.size()) {
+            return true;
+        }
+        for (int at = record.start(cell); at < record.end(cell); at++) {
+            if (record.bytes()[at] > ' ' || record.bytes()[at] < 0) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private boolean addsUp(Records record) {
@@ -137,18 +162,24 @@ final class TotalsRows {
         }
     }
 
-    private static final BigDecimal UNREADABLE = BigDecimal.valueOf(-1, 30);
-
     /** Returns a number read by what it tells itself, null for an empty cell. */
     private BigDecimal number(Records record, Column column) {
-        int cell = header.cell(column);
-        String text = cell < record.size() ? Evidence.text(record, cell).strip() : "";
-        if (text.isEmpty()) {
+        if (isEmpty(record, column)) {
             return null;
         }
+        String text = Evidence.text(record, header.cell(column));
+        BigDecimal known = read.get(text);
+        if (known == null) {
+            known = number(text.strip());
+            if (read.size() < REMEMBERED) {
+                read.put(text, known);
+            }
+        }
+        return known;
+    }
+
+    private static BigDecimal number(String text) {
         String plain = NumberText.canonical(text, Evidence::asItTells);
-        return plain.matches("-?\\d{0,15}(\\.\\d{0,15})?") && plain.matches(".*\\d.*")
-                ? new BigDecimal(plain)
-                : UNREADABLE;
+        return NUMBER.matcher(plain).matches() ? new BigDecimal(plain) : UNREADABLE;
     }
 }

@@ -34,7 +34,7 @@ import java.util.stream.Stream;
  */
 final class MutationLoop {
     private static final int FILES_PER_SHOP = 100;
-    private static final int NIGHT_EVERY = 20;
+    private static final int NIGHT_EVERY = 40;
     private static final Settings QUICK = new Settings(
             "XXX",
             ZoneOffset.UTC,
