@@ -27,6 +27,7 @@ class GoldenPicturesTest {
         return Stream.of(
                 Arguments.of("marks", marks()),
                 Arguments.of("bars", bars()),
+                Arguments.of("changes", changes()),
                 Arguments.of("jobs", jobs()),
                 Arguments.of("curves", curves()),
                 Arguments.of("panels", panels()));
@@ -51,6 +52,16 @@ class GoldenPicturesTest {
                 .map(mark -> Key.of(mark, mark.words()))
                 .toList();
         return new RowChart("hours for each hour quoted", RowChart.Form.MARKS, 1, 0.05, rows, keys, FIGURES);
+    }
+
+    private static RowChart changes() {
+        List<RowChart.Row> rows = List.of(
+                new RowChart.Row("nearer", 1.4, 1.1, 1.0, 1.2, Mark.PLAIN, "12 and 9 jobs"),
+                new RowChart.Row("further", 0.9, 0.7, 0.6, 0.8, Mark.PLAIN, "8 and 8 jobs"),
+                new RowChart.Row("no job before", Double.NaN, 1.3, 1.1, 1.6, Mark.PLAIN, "0 and 8 jobs"),
+                new RowChart.Row("one job since", 1.2, 1.6, Double.NaN, Double.NaN, Mark.PLAIN, "9 and 1 job"));
+        List<Key> keys = List.of(Key.of(Mark.BEFORE, "before"), Key.of(Mark.PLAIN, "since"));
+        return new RowChart("hours for each book hour", RowChart.Form.CHANGES, 1, 0.05, rows, keys, FIGURES);
     }
 
     private static RowChart bars() {
