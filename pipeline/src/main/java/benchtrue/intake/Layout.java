@@ -8,10 +8,9 @@ import java.util.List;
  * @param delimiter between cells
  * @param quote around text, or {@link benchtrue.settings.FileRule#NO_QUOTE}
  * @param headerLine line of the column names, from 1
- * @param cells cells of the header
  * @param reasons how that was told, for a person
  */
-record Layout(char delimiter, char quote, int headerLine, int cells, List<String> reasons) {
+record Layout(char delimiter, char quote, int headerLine, List<String> reasons) {
     Layout {
         reasons = List.copyOf(reasons);
     }

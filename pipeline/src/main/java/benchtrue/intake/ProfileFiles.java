@@ -90,7 +90,7 @@ public final class ProfileFiles {
     /** Returns how to open a file of which no table is known, by the header that looks most like one. */
     private static Source source(ExportFile file, ToIntFunction<List<String>> familiar) throws IOException {
         if (file.isSheet()) {
-            return SheetSource.unknown(file, familiar);
+            return TellSheet.unknown(file, familiar);
         }
         byte[] beginning = FirstLook.beginning(file.path());
         KnownKinds.requireTable(beginning, 0, beginning.length, file.name());

@@ -51,7 +51,7 @@ final class TellDialect {
     }
 
     private static Dialect whole(ExportFile file) throws IOException {
-        Source source = file.isSheet() ? SheetSource.of(file) : text(file);
+        Source source = file.isSheet() ? TellSheet.of(file) : text(file);
         try (DigestedFile bytes = new DigestedFile(file.path(), file.name());
                 Records records = source.open(bytes, file.name())) {
             return new StudiedFile(file, source, evidence(file, records));

@@ -46,7 +46,6 @@ final class TellLayout {
                                 delimiter,
                                 quote,
                                 line,
-                                cells.size(),
                                 names + " known columns of line " + line + " stand apart with it");
                     }
                 }
@@ -68,17 +67,16 @@ final class TellLayout {
         char quote = rule.flatMap(FileRule::quote).orElse('"');
         if (most == 0) {
             int line = Math.min(firstLine(), Math.max(1, lines.size()));
-            return layout(rule.flatMap(FileRule::delimiter).orElse(','), quote, line, 1, "nothing speaks for another");
+            return layout(rule.flatMap(FileRule::delimiter).orElse(','), quote, line, "nothing speaks for another");
         }
         int line = firstLine();
         while (line < lastLine() && size(line, delimiter) != usual(delimiter)) {
             line++;
         }
-        return layout(
-                delimiter, quote, line, size(line, delimiter), most + " of the first lines have as many cells with it");
+        return layout(delimiter, quote, line, most + " of the first lines have as many cells with it");
     }
 
-    private Layout layout(char delimiter, char quote, int line, int cells, String why) {
+    private Layout layout(char delimiter, char quote, int line, String why) {
         List<String> reasons = new ArrayList<>();
         reasons.add("delimiter " + Layout.name(delimiter) + " ("
                 + (rule.flatMap(FileRule::delimiter).isPresent() ? "shop.toml says so" : why) + ")");
@@ -94,7 +92,7 @@ final class TellLayout {
                             : "the lines before hold none")
                     + ")");
         }
-        return new Layout(delimiter, quote, line, cells, reasons);
+        return new Layout(delimiter, quote, line, reasons);
     }
 
     private int firstLine() {
