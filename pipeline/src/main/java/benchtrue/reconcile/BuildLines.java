@@ -61,7 +61,7 @@ final class BuildLines {
                 Arrays.stream(order).map(this::lineCode).toArray(),
                 Arrays.stream(order).map(this::ticket).toArray(),
                 tickets.size());
-        QuotedLines.Builder lines = new QuotedLines.Builder();
+        QuotedLines.Builder lines = new QuotedLines.Builder(order.length);
         int firstBook = books.versions().get(0).effective();
         for (int row : order) {
             lines.add(quoted(row));

@@ -54,7 +54,7 @@ final class BuildTime {
                 .filter(row -> !cancelled.get(row))
                 .toArray();
         order = RowOrder.sorted(counting, tickets::ticket, row -> rows.day(TimeColumn.WORK_DATE, row));
-        TimeEntries.Builder entries = new TimeEntries.Builder();
+        TimeEntries.Builder entries = new TimeEntries.Builder(order.length);
         for (int row : order) {
             add(entries, row);
         }

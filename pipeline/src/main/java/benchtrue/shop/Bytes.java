@@ -4,8 +4,19 @@ import java.util.Arrays;
 
 /** A growing column of bytes. Not thread-safe; for building, never passed between stages. */
 public final class Bytes {
-    private byte[] values = new byte[16];
+    private static final int ROOM = 16;
+    private byte[] values;
     private int size;
+
+    /** Begins an empty column. */
+    public Bytes() {
+        this(ROOM);
+    }
+
+    /** Begins an empty column with room for so many values that are sure to come. */
+    public Bytes(int room) {
+        values = new byte[Math.max(room, ROOM)];
+    }
 
     /** Appends a value. */
     public void add(byte value) {
@@ -28,5 +39,13 @@ public final class Bytes {
     /** Returns the values in an array of their own. */
     public byte[] toArray() {
         return Arrays.copyOf(values, size);
+    }
+
+    /** Returns the values and forgets them; without a copy where there was room for just so many. */
+    public byte[] handOver() {
+        byte[] all = size == values.length ? values : toArray();
+        values = new byte[ROOM];
+        size = 0;
+        return all;
     }
 }

@@ -4,8 +4,19 @@ import java.util.Arrays;
 
 /** A growing column of ints. Not thread-safe; for building, never passed between stages. */
 public final class Ints {
-    private int[] values = new int[16];
+    private static final int ROOM = 16;
+    private int[] values;
     private int size;
+
+    /** Begins an empty column. */
+    public Ints() {
+        this(ROOM);
+    }
+
+    /** Begins an empty column with room for so many values that are sure to come. */
+    public Ints(int room) {
+        values = new int[Math.max(room, ROOM)];
+    }
 
     /** Appends a value. */
     public void add(int value) {
@@ -33,5 +44,13 @@ public final class Ints {
     /** Returns the values in an array of their own. */
     public int[] toArray() {
         return Arrays.copyOf(values, size);
+    }
+
+    /** Returns the values and forgets them; without a copy where there was room for just so many. */
+    public int[] handOver() {
+        int[] all = size == values.length ? values : toArray();
+        values = new int[ROOM];
+        size = 0;
+        return all;
     }
 }

@@ -4,8 +4,19 @@ import java.util.Arrays;
 
 /** A growing column of longs. Not thread-safe; for building, never passed between stages. */
 public final class Longs {
-    private long[] values = new long[16];
+    private static final int ROOM = 16;
+    private long[] values;
     private int size;
+
+    /** Begins an empty column. */
+    public Longs() {
+        this(ROOM);
+    }
+
+    /** Begins an empty column with room for so many values that are sure to come. */
+    public Longs(int room) {
+        values = new long[Math.max(room, ROOM)];
+    }
 
     /** Appends a value. */
     public void add(long value) {
@@ -28,5 +39,13 @@ public final class Longs {
     /** Returns the values in an array of their own. */
     public long[] toArray() {
         return Arrays.copyOf(values, size);
+    }
+
+    /** Returns the values and forgets them; without a copy where there was room for just so many. */
+    public long[] handOver() {
+        long[] all = size == values.length ? values : toArray();
+        values = new long[ROOM];
+        size = 0;
+        return all;
     }
 }

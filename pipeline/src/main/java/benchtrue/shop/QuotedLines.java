@@ -30,24 +30,24 @@ public final class QuotedLines {
     private final byte[] returnReason;
 
     private QuotedLines(Builder rows) {
-        ticket = rows.ticket.toArray();
+        ticket = rows.ticket.handOver();
         line = rows.line.toArray(String[]::new);
-        repairType = rows.repairType.toArray();
-        quotedSeconds = rows.quotedSeconds.toArray();
-        quotedLabour = rows.quotedLabour.toArray();
-        quotedParts = rows.quotedParts.toArray();
-        outcome = rows.outcome.toArray();
-        quotedOn = rows.quotedOn.toArray();
-        firstQuotedSeconds = rows.firstQuotedSeconds.toArray();
-        firstQuotedLabour = rows.firstQuotedLabour.toArray();
-        billedLabour = rows.billedLabour.toArray();
-        billedParts = rows.billedParts.toArray();
-        chargeKind = rows.chargeKind.toArray();
-        quoteBasis = rows.quoteBasis.toArray();
-        paidBy = rows.paidBy.toArray();
-        reworkOf = rows.reworkOf.toArray();
-        reworkOfLine = rows.reworkOfLine.toArray();
-        returnReason = rows.returnReason.toArray();
+        repairType = rows.repairType.handOver();
+        quotedSeconds = rows.quotedSeconds.handOver();
+        quotedLabour = rows.quotedLabour.handOver();
+        quotedParts = rows.quotedParts.handOver();
+        outcome = rows.outcome.handOver();
+        quotedOn = rows.quotedOn.handOver();
+        firstQuotedSeconds = rows.firstQuotedSeconds.handOver();
+        firstQuotedLabour = rows.firstQuotedLabour.handOver();
+        billedLabour = rows.billedLabour.handOver();
+        billedParts = rows.billedParts.handOver();
+        chargeKind = rows.chargeKind.handOver();
+        quoteBasis = rows.quoteBasis.handOver();
+        paidBy = rows.paidBy.handOver();
+        reworkOf = rows.reworkOf.handOver();
+        reworkOfLine = rows.reworkOfLine.handOver();
+        returnReason = rows.returnReason.handOver();
     }
 
     /** Returns how many rows there are. */
@@ -193,24 +193,51 @@ public final class QuotedLines {
 
     /** Takes rows in the order of their keys. */
     public static final class Builder {
-        private final Ints ticket = new Ints();
-        private final List<String> line = new ArrayList<>();
-        private final Ints repairType = new Ints();
-        private final Longs quotedSeconds = new Longs();
-        private final Longs quotedLabour = new Longs();
-        private final Longs quotedParts = new Longs();
-        private final Bytes outcome = new Bytes();
-        private final Ints quotedOn = new Ints();
-        private final Longs firstQuotedSeconds = new Longs();
-        private final Longs firstQuotedLabour = new Longs();
-        private final Longs billedLabour = new Longs();
-        private final Longs billedParts = new Longs();
-        private final Bytes chargeKind = new Bytes();
-        private final Bytes quoteBasis = new Bytes();
-        private final Bytes paidBy = new Bytes();
-        private final Ints reworkOf = new Ints();
-        private final Ints reworkOfLine = new Ints();
-        private final Bytes returnReason = new Bytes();
+        private final Ints ticket;
+        private final List<String> line;
+        private final Ints repairType;
+        private final Longs quotedSeconds;
+        private final Longs quotedLabour;
+        private final Longs quotedParts;
+        private final Bytes outcome;
+        private final Ints quotedOn;
+        private final Longs firstQuotedSeconds;
+        private final Longs firstQuotedLabour;
+        private final Longs billedLabour;
+        private final Longs billedParts;
+        private final Bytes chargeKind;
+        private final Bytes quoteBasis;
+        private final Bytes paidBy;
+        private final Ints reworkOf;
+        private final Ints reworkOfLine;
+        private final Bytes returnReason;
+
+        /** Begins without rows. */
+        public Builder() {
+            this(0);
+        }
+
+        /** Begins without rows, with room for so many that are sure to come. */
+        public Builder(int room) {
+            ticket = new Ints(room);
+            line = new ArrayList<>(room);
+            repairType = new Ints(room);
+            quotedSeconds = new Longs(room);
+            quotedLabour = new Longs(room);
+            quotedParts = new Longs(room);
+            outcome = new Bytes(room);
+            quotedOn = new Ints(room);
+            firstQuotedSeconds = new Longs(room);
+            firstQuotedLabour = new Longs(room);
+            billedLabour = new Longs(room);
+            billedParts = new Longs(room);
+            chargeKind = new Bytes(room);
+            quoteBasis = new Bytes(room);
+            paidBy = new Bytes(room);
+            reworkOf = new Ints(room);
+            reworkOfLine = new Ints(room);
+            returnReason = new Bytes(room);
+        }
 
         /** Appends a row and returns this builder. */
         public Builder add(QuotedLine row) {
@@ -241,7 +268,7 @@ public final class QuotedLines {
             return ticket.size();
         }
 
-        /** Returns the rows as columns. */
+        /** Returns the rows as columns, and forgets them. */
         public QuotedLines build() {
             return new QuotedLines(this);
         }

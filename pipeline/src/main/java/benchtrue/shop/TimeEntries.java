@@ -19,13 +19,13 @@ public final class TimeEntries {
     private final Map<Integer, int[]> sharedTickets;
 
     private TimeEntries(Builder rows) {
-        ticket = rows.ticket.toArray();
-        line = rows.line.toArray();
-        repairType = rows.repairType.toArray();
-        technician = rows.technician.toArray();
-        workDay = rows.workDay.toArray();
-        seconds = rows.seconds.toArray();
-        kind = rows.kind.toArray();
+        ticket = rows.ticket.handOver();
+        line = rows.line.handOver();
+        repairType = rows.repairType.handOver();
+        technician = rows.technician.handOver();
+        workDay = rows.workDay.handOver();
+        seconds = rows.seconds.handOver();
+        kind = rows.kind.handOver();
         sharedTickets = Map.copyOf(rows.sharedTickets);
     }
 
@@ -82,14 +82,30 @@ public final class TimeEntries {
 
     /** Takes rows in the order of their keys. */
     public static final class Builder {
-        private final Ints ticket = new Ints();
-        private final Ints line = new Ints();
-        private final Ints repairType = new Ints();
-        private final Ints technician = new Ints();
-        private final Ints workDay = new Ints();
-        private final Longs seconds = new Longs();
-        private final Bytes kind = new Bytes();
+        private final Ints ticket;
+        private final Ints line;
+        private final Ints repairType;
+        private final Ints technician;
+        private final Ints workDay;
+        private final Longs seconds;
+        private final Bytes kind;
         private final Map<Integer, int[]> sharedTickets = new HashMap<>();
+
+        /** Begins without rows. */
+        public Builder() {
+            this(0);
+        }
+
+        /** Begins without rows, with room for so many that are sure to come. */
+        public Builder(int room) {
+            ticket = new Ints(room);
+            line = new Ints(room);
+            repairType = new Ints(room);
+            technician = new Ints(room);
+            workDay = new Ints(room);
+            seconds = new Longs(room);
+            kind = new Bytes(room);
+        }
 
         /** Appends a row and returns this builder. */
         public Builder add(TimeEntry row) {
@@ -114,7 +130,7 @@ public final class TimeEntries {
             return ticket.size();
         }
 
-        /** Returns the rows as columns. */
+        /** Returns the rows as columns, and forgets them. */
         public TimeEntries build() {
             return new TimeEntries(this);
         }
