@@ -49,7 +49,6 @@ class KilledRunsTest {
     }
 
     @Test
-    @Tag("proof")
     void aKillAtAnyMomentLeavesTheLastGoodResult() throws Exception {
         WriteSample.write(SampleOptions.standard(shop).withTickets(300).withYears(2));
         killRuns(25, List.of(), List.of("-XX:TieredStopAtLevel=1"));
