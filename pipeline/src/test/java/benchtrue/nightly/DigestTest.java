@@ -3,17 +3,8 @@ package benchtrue.nightly;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchtrue.ShopBuilder;
-import benchtrue.costing.CostLines;
-import benchtrue.costing.CostedLines;
 import benchtrue.costing.Restatement;
-import benchtrue.findings.FindVerdicts;
-import benchtrue.findings.Findings;
 import benchtrue.findings.RepairFinding;
-import benchtrue.hours.JobLines;
-import benchtrue.hours.SplitHours;
-import benchtrue.reconcile.Ledger;
-import benchtrue.revision.ProposeRevision;
-import benchtrue.settings.Settings;
 import benchtrue.tables.EarlierFinding;
 import java.time.LocalDate;
 import java.util.List;
@@ -57,22 +48,7 @@ class DigestTest {
     }
 
     private static Review review(ShopBuilder shop, List<Restatement> restatements) {
-        Settings settings = Settings.DEFAULTS;
-        Ledger ledger = shop.build();
-        JobLines jobs = new SplitHours().split(ledger, settings);
-        CostedLines costs = new CostLines().cost(jobs, settings);
-        Findings findings = new FindVerdicts().find(costs, settings);
-        return new Review(
-                settings,
-                ledger,
-                jobs,
-                costs,
-                findings,
-                new ProposeRevision().propose(costs, findings, settings, List.of()),
-                costs.balances(),
-                List.of(),
-                restatements,
-                new TreeMap<>(java.util.Map.of("time-log", 3L)));
+        return Reviewed.shop(shop, restatements, new TreeMap<>(java.util.Map.of("time-log", 3L)));
     }
 
     private static List<EarlierFinding> earlier(Review review) {

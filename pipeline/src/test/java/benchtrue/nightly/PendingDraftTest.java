@@ -3,15 +3,6 @@ package benchtrue.nightly;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchtrue.ShopBuilder;
-import benchtrue.costing.CostLines;
-import benchtrue.costing.CostedLines;
-import benchtrue.findings.FindVerdicts;
-import benchtrue.findings.Findings;
-import benchtrue.hours.JobLines;
-import benchtrue.hours.SplitHours;
-import benchtrue.reconcile.Ledger;
-import benchtrue.revision.ProposeRevision;
-import benchtrue.settings.Settings;
 import benchtrue.shop.Absent;
 import benchtrue.tables.WriteTables;
 import java.io.IOException;
@@ -19,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -35,19 +27,7 @@ class PendingDraftTest {
         for (int i = 0; i < 20; i++) {
             shop.ticket("T" + (10 + i)).line("refret", 10).logged("ada", "1", 12.5 + i % 3 * 0.5);
         }
-        Settings settings = Settings.DEFAULTS;
-        Ledger ledger = shop.build();
-        JobLines jobs = new SplitHours().split(ledger, settings);
-        CostedLines costs = new CostLines().cost(jobs, settings);
-        Findings findings = new FindVerdicts().find(costs, settings);
-        return new Review(
-                settings,
-                ledger,
-                jobs,
-                costs,
-                findings,
-                new ProposeRevision().propose(costs, findings, settings, List.of()),
-                costs.balances());
+        return Reviewed.shop(shop, List.of(), new TreeMap<>());
     }
 
     private void result(String date, String revision) throws IOException {
