@@ -76,6 +76,7 @@ final class DirtyShop {
                 "price-book/" + date + ".csv",
                 "repair_type,title,family,book_hours,book_labour,hazards",
                 "refret,Refret,fretwork,12,1200,dust",
+                "binding,Binding,structural,soon,600,",
                 "setup,Setup,setup,1.5,150,",
                 "neck-reset,Neck reset,structural," + amount() + ",1500,",
                 chance(30) ? "fret-dress,,fretwork,2,200," : "fret-dress,Fret dress,fretwork,2,200,");

@@ -93,7 +93,12 @@ class RoundTripTest {
                     Table.WAITS,
                     "ticket,from,reason",
                     "TICKET,DAY,pick-up",
-                    l -> l.waits().size()));
+                    l -> l.waits().size()),
+            new Corrected(
+                    Table.PRICE_BOOK,
+                    "repair_type,title,family,book_hours,book_labour",
+                    "KEY,Corrected,setup,1,100",
+                    l -> typesByVersion(l).stream().mapToInt(Integer::intValue).sum()));
 
     @ParameterizedTest
     @MethodSource("fewSeeds")
@@ -122,6 +127,29 @@ class RoundTripTest {
                 .as("the same files twice")
                 .usingRecursiveComparison()
                 .isEqualTo(after.ledger());
+    }
+
+    @ParameterizedTest
+    @MethodSource("fewSeeds")
+    void correctedRowsOfThePriceBookReturnToTheVersionTheyCameFrom(long seed) {
+        ShopFolder shop = new DirtyShop(folder, seed).shop();
+        Reconciled before = shop.reconciled();
+        List<SetAsideRow> older = rows(before, Table.PRICE_BOOK).stream()
+                .filter(row -> row.file().equals("price-book/2026-01-01.csv"))
+                .toList();
+        assertThat(older).as("seed %d", seed).isNotEmpty();
+        putBack(shop, OTHERS.get(OTHERS.size() - 1), "-corrected", older, "");
+
+        List<Integer> types = typesByVersion(before.ledger());
+        assertThat(typesByVersion(shop.reconciled().ledger()))
+                .as("seed %d", seed)
+                .containsExactly(types.get(0) + older.size(), types.get(1));
+    }
+
+    private static List<Integer> typesByVersion(Ledger ledger) {
+        return ledger.books().versions().stream()
+                .map(book -> book.types().size())
+                .toList();
     }
 
     private static void putBack(
@@ -224,8 +252,9 @@ class RoundTripTest {
     }
 
     private static long rowsOf(Reconciled result, String table, String fate) {
+        String folder = table.equals("price-book") ? "price-book/" : "exports/" + table;
         return result.balances().stream()
-                .filter(balance -> balance.name().startsWith("rows of exports/" + table))
+                .filter(balance -> balance.name().startsWith("rows of " + folder))
                 .flatMap(balance -> balance.terms().stream())
                 .filter(term -> term.name().equals(fate))
                 .mapToLong(Balance.Term::amount)
