@@ -10,6 +10,8 @@ import benchtrue.shop.RepairType;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.ForkJoinTask;
 
 /** Puts revenue, wages, parts and overhead on every quoted line (methods, section 7, the line part). */
 public final class CostLines {
@@ -23,13 +25,16 @@ public final class CostLines {
         List<Balance> balances = new ArrayList<>(revenue.balances());
         Wages wages = new Wages(ledger, settings.burden());
         OverheadRates rates = new OverheadRates(ledger, settings.money().overheadRate());
+        ForkJoinTask<Optional<HourCosts>> carrying =
+                ForkJoinTask.adapt(() -> overhead(jobs, rates)).fork();
+        Optional<HourCosts> labour = labour(jobs, wages);
         PartShares parts = PartShares.of(jobs, revenue.parts());
         LineMoney money = new LineMoney(
                 revenue.labour(),
                 revenue.parts(),
-                labour(jobs, wages, balances),
+                ofLines(jobs, labour, "wages and payroll on-costs", balances),
                 parts(jobs, parts, balances),
-                overhead(jobs, rates, balances));
+                ofLines(jobs, carrying.join(), "overhead carried by jobs", balances));
         long overheadRate = rates.hourly(Months.year(Months.of(ledger.asOf())));
         CostedLines lines = new CostedLines(jobs, money, shopRate(ledger, settings), overheadRate, balances);
         ShopMoney shop = new SumShop(lines, settings).sum(wages, rates, parts);
@@ -39,22 +44,17 @@ public final class CostLines {
         return new CostedLines(jobs, money, lines.shopRate(), overheadRate, balances, shop);
     }
 
-    private static long[] labour(JobLines jobs, Wages wages, List<Balance> balances) {
-        if (jobs.ledger().wages().isEmpty()) {
-            return unknown(jobs);
-        }
-        HourCosts costs = FollowHours.follow(jobs, wages);
-        balances.add(costs.balance("wages and payroll on-costs"));
-        return costs.ofLines();
+    private static Optional<HourCosts> labour(JobLines jobs, Wages wages) {
+        return jobs.ledger().wages().isEmpty() ? Optional.empty() : Optional.of(FollowHours.follow(jobs, wages));
     }
 
-    private static long[] overhead(JobLines jobs, OverheadRates rates, List<Balance> balances) {
-        if (jobs.ledger().overheads().isEmpty()) {
-            return unknown(jobs);
-        }
-        HourCosts costs = FollowHours.follow(jobs, rates);
-        balances.add(costs.balance("overhead carried by jobs"));
-        return costs.ofLines();
+    private static Optional<HourCosts> overhead(JobLines jobs, OverheadRates rates) {
+        return jobs.ledger().overheads().isEmpty() ? Optional.empty() : Optional.of(FollowHours.follow(jobs, rates));
+    }
+
+    private static long[] ofLines(JobLines jobs, Optional<HourCosts> costs, String what, List<Balance> balances) {
+        costs.ifPresent(known -> balances.add(known.balance(what)));
+        return costs.map(HourCosts::ofLines).orElseGet(() -> unknown(jobs));
     }
 
     private static long[] parts(JobLines jobs, PartShares parts, List<Balance> balances) {

@@ -40,6 +40,17 @@ final class Effects {
         all().forEach(effects -> Arrays.fill(effects, 0));
     }
 
+    /** Adds up with what another has summed. */
+    void add(Effects other) {
+        for (int kind = 0; kind < all().size(); kind++) {
+            double[] sums = all().get(kind);
+            double[] more = other.all().get(kind);
+            for (int i = 0; i < sums.length; i++) {
+                sums[i] += more[i];
+            }
+        }
+    }
+
     /** Returns the sum of a line's effects. */
     double of(int line) {
         int ticket = data.facts.ticket[line];

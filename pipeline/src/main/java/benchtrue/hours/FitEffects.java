@@ -169,16 +169,11 @@ final class FitEffects {
         lower = Symmetric.factor(leaning(ofTickets));
         double change = Double.MAX_VALUE;
         Effects effects = new Effects(data, technicians);
-        Effects scores = new Effects(data, technicians);
+        ScoreTickets all = new ScoreTickets(data, technicians);
         for (int round = 0; round < MOST_POLISHES && change > POLISH_TOLERANCE; round++) {
             layout.write(parameters, effects);
-            TicketSplit split = new TicketSplit(data, data.facts.baseHours, effects, spreads, parameters[layout.visit]);
-            ScorePass pass = new ScorePass(data, spreads, split, scores);
-            pass.clear();
-            for (int ticket : data.tickets) {
-                pass.add(ticket, 1);
-            }
-            change = step(layout.score(scores, pass.visitScore(), parameters));
+            all.score(effects, spreads, parameters[layout.visit]);
+            change = step(layout.score(all.scores(), all.visitScore(), parameters));
         }
     }
 }

@@ -11,6 +11,7 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ForkJoinTask;
 import java.util.stream.IntStream;
 
 /**
@@ -76,11 +77,16 @@ final class TryPastJobs {
     /** Returns the factors of each cut-off. */
     List<FactorsThen> factors(List<LocalDate> days) {
         int[] opened = opened();
-        return days.parallelStream()
+        // A parallel stream would hand them out by threes, and one thread would wait for the other's last.
+        List<ForkJoinTask<FactorsThen>> trying = days.stream()
                 .map(day -> (int) day.toEpochDay() - 1)
-                .map(day -> known.of(jobs.ledger(), openedFrom(opened, day), day))
-                .map(then -> FactorsThen.of(then, settings))
+                .map(day -> ForkJoinTask.adapt(() -> factors(opened, day)))
                 .toList();
+        return ForkJoinTask.invokeAll(trying).stream().map(ForkJoinTask::join).toList();
+    }
+
+    private FactorsThen factors(int[] opened, int day) {
+        return FactorsThen.of(known.of(jobs.ledger(), openedFrom(opened, day), day), settings);
     }
 
     /** Returns the day each line's visit came in, sorted. */

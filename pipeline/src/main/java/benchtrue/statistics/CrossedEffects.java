@@ -24,10 +24,10 @@ public final class CrossedEffects {
     private final double[] weights;
     private final Henderson equations;
     private final double residualVariance;
-    private final Uncertainty uncertainty;
     private final double[] fixed;
     private final double[][] effects;
     private double[] residuals;
+    private Uncertainty uncertainty;
 
     private CrossedEffects(double[] y, double[][] columns, double[] weights, Henderson equations, double variance) {
         this.y = y;
@@ -35,7 +35,6 @@ public final class CrossedEffects {
         this.weights = weights;
         this.equations = equations;
         this.residualVariance = variance;
-        uncertainty = new Uncertainty(equations);
         MixedRows rows = equations.rows;
         effects = new double[rows.factors.length][];
         for (int f = 0; f < effects.length; f++) {
@@ -196,7 +195,17 @@ public final class CrossedEffects {
         for (int j = 0; index == 0 && j < columns.length; j++) {
             v[rows.effects + 1 + j] = aliased(j + 1) ? 0 : -rows.means[j];
         }
-        return aliased(index) ? Double.NaN : deviation(uncertainty.combination(v, -1, 0));
+        return aliased(index) ? Double.NaN : deviation(uncertainty().combination(v, -1, 0));
+    }
+
+    /** Kept; the steps of a robust fit never ask. Two threads may reckon it, to the same numbers. */
+    private Uncertainty uncertainty() {
+        Uncertainty known = uncertainty;
+        if (known == null) {
+            known = new Uncertainty(equations);
+            uncertainty = known;
+        }
+        return known;
     }
 
     private boolean aliased(int index) {
@@ -214,12 +223,12 @@ public final class CrossedEffects {
 
     /** Returns the standard deviation of a level's effect given the data, fixed effects taken as known (lme4's conditional one). */
     public double conditionalDeviation(int factor, int level) {
-        return equations.theta[factor] * deviation(uncertainty.conditional(factor, level));
+        return equations.theta[factor] * deviation(uncertainty().conditional(factor, level));
     }
 
     /** Returns the standard error of a level's effect as a prediction of the true one, with the fixed effects' own error. */
     public double effectError(int factor, int level) {
-        return equations.theta[factor] * deviation(uncertainty.level(factor, level));
+        return equations.theta[factor] * deviation(uncertainty().level(factor, level));
     }
 
     /**
@@ -257,7 +266,7 @@ public final class CrossedEffects {
                 v[rows.start[f] + levels[f]] = equations.theta[f];
             }
         }
-        return deviation(uncertainty.combination(v, aside, amount));
+        return deviation(uncertainty().combination(v, aside, amount));
     }
 
     /** Returns y minus its expectation given all effects, one a row. */

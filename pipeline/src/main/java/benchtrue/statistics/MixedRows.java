@@ -68,11 +68,7 @@ final class MixedRows {
         values = new double[places.length];
         means = new double[columns.length + 1];
         shift = new double[size + 1];
-        for (int j = 0; j < columns.length; j++) {
-            means[j] = mean(columns[j]);
-            shift[effects + 1 + j] = mostlyZero(columns[j]) ? means[j] : 0;
-        }
-        means[columns.length] = mean(y);
+        centre();
         centred = IntStream.range(0, columns.length)
                 .filter(j -> shift[effects + 1 + j] == 0)
                 .toArray();
@@ -83,14 +79,26 @@ final class MixedRows {
         return new MixedRows(response, columns, nonzeros, factors, rowWeights);
     }
 
-    private boolean mostlyZero(double[] column) {
-        double zero = 0;
+    /** Sets the means, and the shift of columns that are mostly 0; in one pass over what is not. */
+    private void centre() {
         double total = 0;
-        for (int i = 0; i < column.length; i++) {
-            zero += column[i] == 0 ? weights[i] : 0;
-            total += weights[i];
+        double response = 0;
+        double[] sums = new double[columns.length];
+        double[] notZero = new double[columns.length];
+        for (int i = 0; i < y.length; i++) {
+            double weight = weights[i];
+            total += weight;
+            response += weight * y[i];
+            for (int at = nonzeros.from[i]; at < nonzeros.from[i + 1]; at++) {
+                sums[nonzeros.column[at]] += weight * nonzeros.value[at];
+                notZero[nonzeros.column[at]] += weight;
+            }
         }
-        return total > 0 && 2 * zero >= total;
+        for (int j = 0; j < columns.length; j++) {
+            means[j] = sums[j] / total;
+            shift[effects + 1 + j] = total > 0 && 2 * (total - notZero[j]) >= total ? means[j] : 0;
+        }
+        means[columns.length] = response / total;
     }
 
     private static int largest(Factor[] factors) {
@@ -101,16 +109,6 @@ final class MixedRows {
             }
         }
         return largest;
-    }
-
-    private double mean(double[] column) {
-        double sum = 0;
-        double total = 0;
-        for (int i = 0; i < column.length; i++) {
-            sum += weights[i] * column[i];
-            total += weights[i];
-        }
-        return sum / total;
     }
 
     int count() {

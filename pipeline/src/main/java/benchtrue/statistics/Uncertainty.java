@@ -46,17 +46,30 @@ final class Uncertainty {
             return inverse[at][at];
         }
         double pivot = equations.pivot(level);
-        double sum = 0;
-        for (int a = sums.from[level]; a < sums.from[level + 1] - 1; a++) {
-            double[] row = inverse[sums.places[a]];
-            double part = 0;
-            for (int b = sums.from[level]; b < sums.from[level + 1] - 1; b++) {
-                part += equations.scale[sums.places[b]] * sums.values[b] * row[sums.places[b]];
-            }
-            sum += equations.scale[sums.places[a]] * sums.values[a] * part;
-        }
         double factorAside = equations.aside() / pivot;
-        return 1 / pivot + factorAside * factorAside * sum;
+        return 1 / pivot + factorAside * factorAside * form(level);
+    }
+
+    /** Returns the quadratic form of the inverse in a kept-aside level's scaled sums. */
+    private double form(int level) {
+        int from = sums.from[level];
+        int count = Math.max(0, sums.from[level + 1] - 1 - from);
+        double[] scaled = new double[count];
+        int[] places = new int[count];
+        for (int a = 0; a < count; a++) {
+            places[a] = sums.places[from + a];
+            scaled[a] = equations.scale[places[a]] * sums.values[from + a];
+        }
+        double sum = 0;
+        for (int a = 0; a < count; a++) {
+            double[] row = inverse[places[a]];
+            double part = 0;
+            for (int b = 0; b < count; b++) {
+                part += scaled[b] * row[places[b]];
+            }
+            sum += scaled[a] * part;
+        }
+        return sum;
     }
 
     /**
