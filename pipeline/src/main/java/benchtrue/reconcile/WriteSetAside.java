@@ -4,11 +4,11 @@ import benchtrue.intake.Column;
 import benchtrue.intake.Kind;
 import benchtrue.intake.SourceColumn;
 import benchtrue.intake.Table;
+import benchtrue.shop.FileOut;
 import benchtrue.shop.Harmless;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.io.Writer;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -30,7 +30,7 @@ public final class WriteSetAside {
         for (Table table : rows.tables()) {
             Files.createDirectories(folder);
             Path file = folder.resolve(table.title() + ".csv");
-            try (Writer out = Files.newBufferedWriter(file, StandardCharsets.UTF_8)) {
+            try (Writer out = FileOut.text(file)) {
                 out.write(header(table));
                 rows.forEach(table, row -> write(row, out));
             } catch (UncheckedIOException failed) {

@@ -1,19 +1,19 @@
 package benchtrue.sample;
 
-import java.io.BufferedWriter;
+import benchtrue.shop.FileOut;
 import java.io.Closeable;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
+import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
 /** A CSV file being written. */
 final class CsvFile implements Closeable {
-    private final BufferedWriter out;
+    private final Writer out;
 
     CsvFile(Path file, String header) throws IOException {
         Files.createDirectories(file.getParent());
-        out = new BufferedWriter(Files.newBufferedWriter(file, StandardCharsets.UTF_8), 1 << 16);
+        out = FileOut.text(file);
         out.write(header + "\r\n");
     }
 

@@ -1,5 +1,6 @@
 package benchtrue.workbook;
 
+import benchtrue.shop.FileOut;
 import java.io.File;
 import java.io.FileOutputStream;
 import java.io.IOException;
@@ -60,7 +61,7 @@ final class SteadyWorkbook extends SXSSFWorkbook {
             return new SheetDataWriter() {
                 @Override
                 protected OutputStream decorateOutputStream(FileOutputStream rows) {
-                    return new RowsOut(rows);
+                    return new FileOut(rows);
                 }
             };
         } finally {
