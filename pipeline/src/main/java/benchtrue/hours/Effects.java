@@ -17,14 +17,33 @@ final class Effects {
     final double[] writer;
     final double[] technician;
     final double[] traits;
-    private final SplitData data;
+    // Looked up here, not through the data's parts: these two methods are most of what fitting does.
+    private final int[] ticketOf;
+    private final int[] cellOf;
+    private final double[] quoteRatio;
+    private final int[] classOf;
+    private final int[] writerOf;
+    private final int[] setOf;
+    private final int[] firstOf;
+    private final int[] secondOf;
+    private final float[] firstShare;
+    private final Cells cells;
     private final int families;
 
     Effects(SplitData data, int technicians) {
-        this.data = data;
-        families = data.cells.families();
-        cell = new double[data.cells.size()];
-        slope = new double[data.cells.size()];
+        ticketOf = data.facts.ticket;
+        cellOf = data.facts.cell;
+        quoteRatio = data.facts.quoteRatio;
+        classOf = data.traits.classOf;
+        writerOf = data.traits.writerOf;
+        setOf = data.traits.setOf;
+        firstOf = data.workers.first;
+        secondOf = data.workers.second;
+        firstShare = data.workers.firstShare;
+        cells = data.cells;
+        families = cells.families();
+        cell = new double[cells.size()];
+        slope = new double[cells.size()];
         // The last place of each stands for what was not recorded: no effect, and no test in the inner loops.
         classes = new double[data.traits.classes.size() + 1];
         writer = new double[data.traits.writers.size() + 1];
@@ -53,31 +72,31 @@ final class Effects {
 
     /** Returns the sum of a line's effects. */
     double of(int line) {
-        int ticket = data.facts.ticket[line];
-        int group = data.facts.cell[line];
-        double first = technician[data.workers.first[line]];
-        double second = technician[data.workers.second[line]];
+        int ticket = ticketOf[line];
+        int group = cellOf[line];
+        double first = technician[firstOf[line]];
+        double second = technician[secondOf[line]];
         return cell[group]
-                + slope[group] * data.facts.quoteRatio[line]
-                + classes[data.traits.classOf[ticket]]
-                + writer[data.traits.writerOf[ticket]]
-                + traits[data.traits.setOf[ticket] * families + data.cells.family(group)]
+                + slope[group] * quoteRatio[line]
+                + classes[classOf[ticket]]
+                + writer[writerOf[ticket]]
+                + traits[setOf[ticket] * families + cells.family(group)]
                 + second
-                + data.workers.firstShare[line] * (first - second);
+                + firstShare[line] * (first - second);
     }
 
     /** Adds an amount to each of a line's effects. */
     void add(int line, double amount) {
-        int ticket = data.facts.ticket[line];
-        int group = data.facts.cell[line];
-        float share = data.workers.firstShare[line];
+        int ticket = ticketOf[line];
+        int group = cellOf[line];
+        float share = firstShare[line];
         cell[group] += amount;
-        slope[group] += amount * data.facts.quoteRatio[line];
-        classes[data.traits.classOf[ticket]] += amount;
-        writer[data.traits.writerOf[ticket]] += amount;
-        traits[data.traits.setOf[ticket] * families + data.cells.family(group)] += amount;
-        technician[data.workers.first[line]] += share * amount;
-        technician[data.workers.second[line]] += (1 - share) * amount;
+        slope[group] += amount * quoteRatio[line];
+        classes[classOf[ticket]] += amount;
+        writer[writerOf[ticket]] += amount;
+        traits[setOf[ticket] * families + cells.family(group)] += amount;
+        technician[firstOf[line]] += share * amount;
+        technician[secondOf[line]] += (1 - share) * amount;
     }
 
     /** Returns the exponential; a short series near 0, where resampling spends its time. */

@@ -63,12 +63,18 @@ final class SumGroups {
             double[] reach = slopes.of(type);
             Symmetric.solve(fit.lower(), reach);
             for (int group = 0; group < score.length; group++) {
-                for (int i = 0; i < reach.length; i++) {
-                    moves[group][type] += reach[i] * score[group][i];
-                }
+                moves[group][type] = product(reach, score[group]);
             }
         }
         return moves;
+    }
+
+    private static double product(double[] reach, double[] score) {
+        double sum = 0;
+        for (int i = 0; i < reach.length; i++) {
+            sum += reach[i] * score[i];
+        }
+        return sum;
     }
 
     /** Returns the tickets that count, group by group. */
