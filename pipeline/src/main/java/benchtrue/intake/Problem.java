@@ -27,7 +27,9 @@ enum Problem {
 
     /** Returns text made fit for one line of a message. */
     static String shown(String text) {
-        String cut = text.length() > 60 ? text.substring(0, 60) + "..." : text;
+        int end = Math.min(60, text.length());
+        end -= end < text.length() && Character.isSurrogatePair(text.charAt(end - 1), text.charAt(end)) ? 1 : 0;
+        String cut = end < text.length() ? text.substring(0, end) + "..." : text;
         return cut.replaceAll("\\p{Cntrl}", "?");
     }
 }

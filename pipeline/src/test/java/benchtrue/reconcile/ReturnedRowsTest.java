@@ -122,4 +122,15 @@ class ReturnedRowsTest {
                         .map(SetAsideRow::texts)
                         .toList());
     }
+
+    /** The letter is two units wide, and the text is cut for the message in the midst of it. */
+    @Test
+    void aTextThatIsCutWithinALetterIsToldAndWrittenAsWholeLetters() throws IOException {
+        String violin = new String(Character.toChars(0x1F3BB));
+        ShopFolder shop = new ShopFolder(folder)
+                .file("exports/time-log.csv", LOG, "E1,T1,Ada,2026-03-03," + "x".repeat(59) + violin);
+        new WriteSetAside().write(shop.reconciled().setAside(), folder.resolve("out"));
+        assertThat(Files.readString(folder.resolve("out/time-log.csv")))
+                .contains("found \"\"" + "x".repeat(59) + "...\"\"", "x".repeat(59) + violin);
+    }
 }
