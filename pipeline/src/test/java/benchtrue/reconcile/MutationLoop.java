@@ -28,13 +28,16 @@ import java.util.stream.Stream;
 
 /**
  * Damages one file of a random untidy shop at a time, written as the data contract writes or in any dialect and as sheets, and
- * reads the shop, now and then through the whole night: it must balance, or end with words that name the file. Run alone with
- * {@code -Xmx512m}: arguments are a folder, the first seed, and how many files to damage or, as {@code 60m}, for how many
- * minutes.
+ * reads the shop, now and then through the whole night: it must balance, or end with words that name the file. Each hundred
+ * damaged files are of one shop; the number of a file tells its shop and its damage. Run alone with {@code -Xmx512m}: arguments
+ * are a folder, the number of the first file, and how many files to damage or, as {@code 60m}, for how many minutes.
  */
 final class MutationLoop {
     private static final int FILES_PER_SHOP = 100;
     private static final int NIGHT_EVERY = 40;
+    private static final int TOLD_EVERY = 1_000;
+    private static final long FIRST_SEED_ALONE = 1_000;
+    private static final Duration LONGEST = Duration.ofMinutes(5);
     private static final Settings QUICK = new Settings(
             "XXX",
             ZoneOffset.UTC,
@@ -51,35 +54,70 @@ final class MutationLoop {
             1);
 
     private final Path folder;
+    private final long firstSeed;
+    private volatile int at;
     private int done;
     private int refused;
     private int nights;
 
-    MutationLoop(Path folder) {
+    MutationLoop(Path folder, long firstSeed) {
         this.folder = folder;
+        this.firstSeed = firstSeed;
     }
 
     public static void main(String[] args) throws IOException {
-        MutationLoop loop = new MutationLoop(Path.of(args[0]));
+        MutationLoop loop = new MutationLoop(Path.of(args[0]), FIRST_SEED_ALONE);
+        loop.watch();
+        int first = Integer.parseInt(args[1]);
         if (args[2].endsWith("m")) {
             Duration length = Duration.ofMinutes(Long.parseLong(args[2].substring(0, args[2].length() - 1)));
             long began = System.nanoTime();
-            for (long seed = Long.parseLong(args[1]); System.nanoTime() - began < length.toNanos(); seed++) {
-                loop.run(seed, FILES_PER_SHOP);
+            for (int file = first; System.nanoTime() - began < length.toNanos(); file += FILES_PER_SHOP) {
+                loop.run(file, FILES_PER_SHOP);
             }
         } else {
-            loop.run(Long.parseLong(args[1]), Integer.parseInt(args[2]));
+            loop.run(first, Integer.parseInt(args[2]));
         }
-        System.out.println(loop.done + " damaged files, " + loop.nights + " of them through the whole night, "
-                + loop.refused + " refused, the others balance");
+        System.out.println(loop.told() + ", the others balance");
     }
 
-    /** Returns how many of the damaged files were refused so far. */
-    int run(long firstSeed, int count) throws IOException {
-        for (int begun = 0; begun < count; begun += FILES_PER_SHOP) {
-            long seed = firstSeed + begun / FILES_PER_SHOP;
-            Path shop = folder.resolve("shop-" + seed);
-            damage(written(shop, seed), seed, Math.min(FILES_PER_SHOP, count - begun));
+    /** Ends the process where one file takes for ever, so that it is known which. */
+    private void watch() {
+        Thread watch = new Thread(() -> {
+            try {
+                for (int before = -1; before != at; ) {
+                    before = at;
+                    Thread.sleep(LONGEST.toMillis());
+                }
+                System.out.println(which() + ": not read within " + LONGEST.toMinutes() + " minutes");
+                Runtime.getRuntime().halt(1);
+            } catch (InterruptedException over) {
+                Thread.currentThread().interrupt();
+            }
+        });
+        watch.setDaemon(true);
+        watch.start();
+    }
+
+    private String told() {
+        return done + " damaged files, " + nights + " of them through the whole night, " + refused + " refused";
+    }
+
+    /** Says how to damage the file at hand once more. */
+    private String which() {
+        return "file " + at + " (seed " + seed(at) + ", damage " + at % FILES_PER_SHOP
+                + "; again with -Dbenchtrue.damaged.from=" + at + " -Dbenchtrue.damaged.files=1)";
+    }
+
+    private long seed(int file) {
+        return firstSeed + file / FILES_PER_SHOP;
+    }
+
+    /** Damages some files from a number on, and returns how many were refused so far. */
+    int run(int first, int count) throws IOException {
+        for (int file = first; file < first + count; file += FILES_PER_SHOP - file % FILES_PER_SHOP) {
+            Path shop = folder.resolve("shop-" + seed(file));
+            damage(written(shop, seed(file)), file, first + count);
             delete(shop);
         }
         return refused;
@@ -96,15 +134,17 @@ final class MutationLoop {
         return folder.resolve("written");
     }
 
-    private void damage(Path shop, long seed, int count) throws IOException {
-        Random random = new Random(seed);
+    /** Damages a shop's files one by one; those before the first are only passed, so that every number has its own damage. */
+    private void damage(Path shop, int first, int end) throws IOException {
+        Random random = new Random(seed(first));
         List<Path> files = new ArrayList<>();
         for (String place : List.of("exports", "price-book")) {
             try (Stream<Path> found = Files.list(shop.resolve(place))) {
                 found.sorted().forEach(files::add);
             }
         }
-        for (int i = 0; i < count; i++) {
+        int begin = first - first % FILES_PER_SHOP;
+        for (int number = begin; number < Math.min(end, begin + FILES_PER_SHOP); number++) {
             Path file = files.get(random.nextInt(files.size()));
             byte[] whole = Files.readAllBytes(file);
             byte[] damaged = whole;
@@ -113,9 +153,12 @@ final class MutationLoop {
                         ? MutatedSheet.of(damaged, random, bytes -> mutated(bytes, random))
                         : mutated(damaged, random);
             }
-            Files.write(file, damaged);
-            read(shop, file, "seed " + seed + ", damage " + i);
-            Files.write(file, whole);
+            if (number >= first) {
+                at = number;
+                Files.write(file, damaged);
+                read(shop, file);
+                Files.write(file, whole);
+            }
         }
     }
 
@@ -123,22 +166,25 @@ final class MutationLoop {
         return file.toString().endsWith(".xlsx");
     }
 
-    private void read(Path shop, Path file, String which) {
+    private void read(Path shop, Path file) {
         done++;
         try {
             balances(shop).stream()
                     .filter(balance -> !balance.holds())
                     .findFirst()
                     .ifPresent(fails -> {
-                        throw new AssertionError(which + ": a balance fails: " + fails);
+                        throw new AssertionError("a balance fails: " + fails);
                     });
         } catch (Refusal refusal) {
             refused++;
             if (!refusal.getMessage().contains(file.getFileName().toString()) && !isOpenAnyway(refusal)) {
-                throw new AssertionError(which + ": the message names no file: " + refusal.getMessage(), refusal);
+                throw new AssertionError(which() + ": the message names no file: " + refusal.getMessage(), refusal);
             }
-        } catch (RuntimeException fault) {
-            throw new AssertionError(which + ": " + file, fault);
+        } catch (RuntimeException | Error fault) {
+            throw new AssertionError(which() + ": " + file, fault);
+        }
+        if (done % TOLD_EVERY == 0) {
+            System.out.println(told());
         }
     }
 
@@ -148,7 +194,7 @@ final class MutationLoop {
     }
 
     private List<Balance> balances(Path shop) {
-        if (done % NIGHT_EVERY == 0) {
+        if ((at + 1) % NIGHT_EVERY == 0) {
             nights++;
             return new Night(List.of(), Progress.UNHEARD, Clock.fixed(Instant.EPOCH, ZoneOffset.UTC), "1")
                     .run(shop, QUICK, ShopFolder.AS_OF)

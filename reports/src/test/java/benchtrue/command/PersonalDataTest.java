@@ -103,7 +103,8 @@ class PersonalDataTest {
     @ParameterizedTest
     @EnumSource(Table.class)
     void aRefusalQuotesNoCustomer(Table table) throws IOException {
-        Path file = tables().stream().filter(each -> isOf(each, table)).findFirst().orElseThrow();
+        Path file =
+                tables().stream().filter(each -> isOf(each, table)).findFirst().orElseThrow();
         List<String> lines = Files.readAllLines(file);
         for (List<String> damaged : List.of(
                 lines.subList(1, lines.size()),
@@ -173,7 +174,8 @@ class PersonalDataTest {
             Sheet sheet = workbook.createSheet("export");
             rows.forEach(record -> {
                 Row row = sheet.createRow(sheet.getPhysicalNumberOfRows());
-                record.forEach(text -> row.createCell(Math.max(0, row.getLastCellNum())).setCellValue(text));
+                record.forEach(text ->
+                        row.createCell(Math.max(0, row.getLastCellNum())).setCellValue(text));
             });
             workbook.write(out);
         }
