@@ -9,7 +9,6 @@ import java.util.Arrays;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
-import org.apache.poi.util.XMLHelper;
 
 /**
  * Rows of a sheet, one at a time. Every row behind the header has as many cells as the header: in a sheet nothing can slip
@@ -38,7 +37,7 @@ final class SheetRecords implements Records {
         this.cells = cells;
         this.file = file;
         this.sheet = sheet;
-        xml = XMLHelper.newXMLInputFactory().createXMLStreamReader(part);
+        xml = PartText.open(part);
     }
 
     /** Leaves out the rows above one and takes that one for the header. */

@@ -17,7 +17,6 @@ import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.openxml4j.opc.PackageAccess;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
-import org.apache.poi.util.XMLHelper;
 import org.apache.poi.xssf.eventusermodel.ReadOnlySharedStringsTable;
 import org.apache.poi.xssf.eventusermodel.XSSFReader;
 import org.apache.poi.xssf.model.SharedStrings;
@@ -139,7 +138,7 @@ final class Workbook implements Closeable {
 
     private void readParts() throws IOException, OpenXML4JException, SAXException, XMLStreamException {
         try (InputStream xml = reader.getWorkbookData()) {
-            XMLStreamReader in = XMLHelper.newXMLInputFactory().createXMLStreamReader(xml);
+            XMLStreamReader in = PartText.open(xml);
             while (in.hasNext()) {
                 if (in.next() == XMLStreamConstants.START_ELEMENT) {
                     readElement(in);

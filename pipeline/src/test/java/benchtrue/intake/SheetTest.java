@@ -9,9 +9,12 @@ import benchtrue.shop.Refusal;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
@@ -27,6 +30,8 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Workbooks as exports. */
 @Timeout(60)
@@ -247,5 +252,51 @@ class SheetTest {
         refused("waits", with("xl/worksheets/sheet1.xml", bytes), "damaged");
         refused("waits", with("xl/sharedStrings.xml", bytes), "damaged");
         refused("waits", with("xl/workbook.xml", bytes), "damaged");
+    }
+
+    /** A library that writes on its own where it finds no letters would put its words between those for the owner. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "[Content_Types].xml",
+                "_rels/.rels",
+                "xl/workbook.xml",
+                "xl/_rels/workbook.xml.rels",
+                "xl/styles.xml",
+                "xl/sharedStrings.xml",
+                "xl/worksheets/sheet1.xml"
+            })
+    void aDamagedPartIsToldByTheRefusalAlone(String part) throws IOException {
+        sheet("waits", 1, "ticket", "from", "reason");
+        for (String damaged : List.of("<a>\u00ff\u00ff</a>", "<a><b></a>", "<a", "\u00fe\u00ff\u00d8")) {
+            byte[] bytes = with(part, damaged.getBytes(StandardCharsets.ISO_8859_1));
+            PrintStream screen = System.err;
+            ByteArrayOutputStream said = new ByteArrayOutputStream();
+            System.setErr(new PrintStream(said, true, StandardCharsets.UTF_8));
+            try {
+                refused("waits", bytes, "exports/waits.xlsx");
+            } finally {
+                System.setErr(screen);
+            }
+            assertThat(said.toString(StandardCharsets.UTF_8)).as(damaged).doesNotContain("[Fatal Error]");
+        }
+    }
+
+    @Test
+    void aSheetWithAMarkOrInUtf16IsReadAsTheFormatHasIt() throws IOException {
+        sheet("waits", 1, "ticket", "from", "reason");
+        String xml = "<worksheet xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\"><sheetData>"
+                + line(1, "ticket", "from", "reason") + line(2, "T\u00fc1", "2026-03-09", "parts")
+                + "</sheetData></worksheet>";
+        for (Charset letters : List.of(StandardCharsets.UTF_8, StandardCharsets.UTF_16BE, StandardCharsets.UTF_16LE)) {
+            TableRows rows = read("waits", with("xl/worksheets/sheet1.xml", ("\uFEFF" + xml).getBytes(letters)))
+                    .rows(Table.WAITS);
+            assertThat(rows.text(WaitColumn.TICKET, 0)).as(letters.name()).isEqualTo("T\u00fc1");
+        }
+    }
+
+    private static String line(int row, String... cells) {
+        return "<row r=\"" + row + "\"><c t=\"str\"><v>" + String.join("</v></c><c t=\"str\"><v>", cells)
+                + "</v></c></row>";
     }
 }
