@@ -3,13 +3,17 @@ package benchtrue.tables;
 import benchtrue.costing.CostedLines;
 import benchtrue.hours.JobLines;
 import benchtrue.reconcile.Ledger;
+import benchtrue.shop.Absent;
+import benchtrue.shop.LineState;
 import benchtrue.shop.QuotedLines;
 import benchtrue.shop.RepairType;
 import benchtrue.shop.Tickets;
 import benchtrue.shop.Words;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 
 /** {@code lines.csv}: one row a quoted line, by ticket then line. */
 final class LinesTable {
@@ -37,22 +41,38 @@ final class LinesTable {
             "overhead_cost",
             "margin",
             "effective_rate");
+    private static final byte[] NOBODY = {};
 
     private final CostedLines costs;
     private final JobLines jobs;
     private final Ledger ledger;
-    private final String[] families;
+    private final byte[][] types;
+    private final byte[][] families;
+    private final byte[][] technicians;
+    private final Map<LineState, byte[]> states = new EnumMap<>(LineState.class);
 
     LinesTable(CostedLines costs) {
         this.costs = costs;
         this.jobs = costs.jobs();
         this.ledger = jobs.ledger();
-        this.families = ledger.repairTypes().all().stream()
-                .map(key -> ledger.books()
-                        .type(key, ledger.asOf())
-                        .map(RepairType::family)
-                        .orElse(""))
-                .toArray(String[]::new);
+        List<String> keys = ledger.repairTypes().all();
+        this.types = cells(keys);
+        this.families = cells(keys.stream().map(this::family).toList());
+        this.technicians = cells(ledger.technicians().all());
+        for (LineState state : LineState.values()) {
+            states.put(state, CsvFile.cell(Words.of(state)));
+        }
+    }
+
+    private static byte[][] cells(List<String> words) {
+        return words.stream().map(CsvFile::cell).toArray(byte[][]::new);
+    }
+
+    private String family(String type) {
+        return ledger.books()
+                .type(type, ledger.asOf())
+                .map(RepairType::family)
+                .orElse("");
     }
 
     void write(Path file) throws IOException {
@@ -73,23 +93,24 @@ final class LinesTable {
         int type = lines.repairType(line);
         csv.text(tickets.ticket(ticket))
                 .text(lines.line(line))
-                .text(ledger.repairTypes().name(type))
-                .text(families[type])
+                .cell(types[type])
+                .cell(families[type])
                 .text(tickets.instrumentClass(ticket))
                 .text(tickets.quotedBy(ticket))
                 .day(tickets.opened(ticket))
                 .day(tickets.closed(ticket))
-                .text(Words.of(jobs.state(line)));
+                .cell(states.get(jobs.state(line)));
     }
 
     private void hours(CsvFile csv, int line) throws IOException {
+        int technician = jobs.mainTechnician(line);
         csv.hours(ledger.lines().judgedSeconds(line))
                 .hours(jobs.bookSecondsThen(line))
                 .hours(jobs.actualSeconds(line))
                 .hours(jobs.labelledSeconds(line))
                 .hours(jobs.splitSeconds(line))
                 .hours(jobs.reworkSeconds(line))
-                .text(ledger.technicians().name(jobs.mainTechnician(line)));
+                .cell(technician == Absent.INDEX ? NOBODY : technicians[technician]);
     }
 
     private void money(CsvFile csv, int line) throws IOException {

@@ -5,9 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Hours;
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -96,6 +98,32 @@ class CsvFileTest {
             assertThat(written(csv -> csv.hours(seconds)))
                     .as("seed %d, %d s", seed, seconds)
                     .isEqualTo(Hours.text(seconds));
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {4, 5})
+    void numbersOfEveryLengthAreWrittenAsExactArithmeticWouldWriteThem(long seed) throws IOException {
+        Random random = new Random(seed);
+        for (int i = 0; i < 500; i++) {
+            long number = random.nextLong() >> random.nextInt(63);
+            assertThat(written(csv -> csv.count(number).money(number)))
+                    .as("seed %d, %d", seed, number)
+                    .isEqualTo(number + "," + BigDecimal.valueOf(number, 4).toPlainString());
+        }
+        for (long number = 1; number > 0 && number <= Long.MAX_VALUE / 10; number *= 10) {
+            long ten = number;
+            assertThat(written(csv -> csv.count(ten - 1).count(ten))).isEqualTo((ten - 1) + "," + ten);
+        }
+    }
+
+    @Test
+    void everyDayOfTwoCenturiesIsIsoHoweverOftenItComes() throws IOException {
+        for (int day = -36_500; day < 36_500; day += 61) {
+            int first = day;
+            assertThat(written(csv -> csv.day(first).day(first + 8_192).day(first)))
+                    .isEqualTo(LocalDate.ofEpochDay(first) + "," + LocalDate.ofEpochDay(first + 8_192) + ","
+                            + LocalDate.ofEpochDay(first));
         }
     }
 }
