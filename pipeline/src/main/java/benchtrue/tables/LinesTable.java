@@ -69,10 +69,7 @@ final class LinesTable {
     }
 
     private String family(String type) {
-        return ledger.books()
-                .type(type, ledger.asOf())
-                .map(RepairType::family)
-                .orElse("");
+        return ledger.books().type(type, ledger.asOf()).map(RepairType::family).orElse("");
     }
 
     void write(Path file) throws IOException {

@@ -28,7 +28,7 @@ import picocli.CommandLine.Mixin;
         versionProvider = Program.Version.class)
 final class NightlyCommand implements Callable<Integer> {
     static final List<Report> REPORTS =
-            List.of(new DrawCharts(), new WriteWorkbook(), new WriteRevisionWorkbook(), new WritePage());
+            List.of(new WriteWorkbook(), new WriteRevisionWorkbook(), new DrawCharts(), new WritePage());
 
     @Mixin
     private ShopOption shop;
