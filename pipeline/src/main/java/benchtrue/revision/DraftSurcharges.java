@@ -3,7 +3,6 @@ package benchtrue.revision;
 import benchtrue.findings.Driver;
 import benchtrue.settings.Settings;
 import benchtrue.shop.Hours;
-import benchtrue.shop.Money;
 import java.util.List;
 
 /**
@@ -29,8 +28,7 @@ final class DraftSurcharges {
                 driver.trait(),
                 driver.jobsWith(),
                 seconds,
-                Price.rounded(
-                        Money.perHour(shopRate, seconds), settings.policy().priceRounding()),
+                Price.ofHours(driver.family(), seconds, shopRate, settings.policy()),
                 driver.extraLower(),
                 driver.extraUpper());
     }

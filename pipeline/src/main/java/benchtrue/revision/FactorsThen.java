@@ -6,6 +6,7 @@ import benchtrue.findings.Verdict;
 import benchtrue.hours.JobLines;
 import benchtrue.hours.SplitHours;
 import benchtrue.reconcile.Ledger;
+import benchtrue.settings.Policy;
 import benchtrue.settings.Settings;
 import benchtrue.shop.PriceBooks;
 import benchtrue.shop.RepairType;
@@ -42,12 +43,20 @@ final class FactorsThen {
             railed.put(method, new double[types]);
         }
         for (int type = 0; type < types; type++) {
-            Target target = Target.of(taken[type], Optional.of(usual.get(type)), past, settings);
+            Target target =
+                    Target.of(taken[type], Optional.of(usual.get(type)), past, policy(type), settings.figures());
             put(PastMethod.PROPOSAL, type, target.factor());
             put(PastMethod.KEEP_THE_BOOK, type, 1);
             put(PastMethod.PLAIN_AVERAGE, type, past.yearlyAverage(type));
             put(PastMethod.UNPOOLED_MEDIAN, type, past.quantile(type, 0.5));
         }
+    }
+
+    private Policy policy(int type) {
+        return known.books()
+                .type(known.repairTypes().name(type), known.asOf())
+                .map(row -> settings.policy().of(row.family()))
+                .orElse(settings.policy());
     }
 
     /** Returns the factors by what a ledger knows. */

@@ -6,6 +6,7 @@ import benchtrue.findings.RepairFinding;
 import benchtrue.findings.Slowing;
 import benchtrue.findings.UsualJob;
 import benchtrue.reconcile.Ledger;
+import benchtrue.settings.Policy;
 import benchtrue.settings.Settings;
 import benchtrue.shop.Hours;
 import benchtrue.shop.RepairType;
@@ -41,10 +42,13 @@ public final class ProposeRevision {
                     .type(ledger.repairTypes().name(finding.repairType()));
             Optional<Slowing> slowing = Optional.ofNullable(slower.get(finding.repairType()));
             Optional<UsualJob> job = Optional.ofNullable(usual.get(finding.repairType()));
-            Target target = Target.of(Taken.of(finding, slowing), job, past, settings)
-                    .orOf(backTest.used(), past, finding.repairType(), settings.figures());
-            today.ifPresent(type -> changes.add(
-                    change(type, finding, target, past, costs.shopRate(), settings, still.get(type.repairType()))));
+            today.ifPresent(type -> {
+                Policy policy = settings.policy().of(type.family());
+                Target target = Target.of(Taken.of(finding, slowing), job, past, policy, settings.figures())
+                        .orOf(backTest.used(), past, finding.repairType(), settings.figures());
+                changes.add(
+                        change(type, finding, target, past, costs.shopRate(), settings, still.get(type.repairType())));
+            });
         }
         return new Revision(
                 changes,

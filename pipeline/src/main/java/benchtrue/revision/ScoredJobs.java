@@ -102,16 +102,21 @@ final class ScoredJobs {
      *
      * @param factors by repair-type code, hours per hour of the book then
      * @param bookThen by code, hours of the book then per hour of today's
-     * @param share of jobs that should fit
+     * @param shares by code, of jobs that should fit; a ticket scored by its total takes its lines' by their predicted hours
      */
-    PastScore score(List<Job> scored, double[] factors, double[] bookThen, double share) {
+    PastScore score(List<Job> scored, double[] factors, double[] bookThen, double[] shares) {
         PastScore score = PastScore.NONE;
         for (Job job : scored) {
             double predicted = 0;
+            double first = shares[jobs.ledger().lines().repairType(job.lines()[0])];
+            double beyond = 0;
             for (int line : job.lines()) {
                 int type = jobs.ledger().lines().repairType(line);
-                predicted += jobs.todayQuotedHours(line) * bookThen[type] * factors[type];
+                double hours = jobs.todayQuotedHours(line) * bookThen[type] * factors[type];
+                predicted += hours;
+                beyond += hours * (shares[type] - first);
             }
+            double share = predicted > 0 ? first + beyond / predicted : first;
             // A repair type that stood in no book then could not have been predicted.
             score = Double.isNaN(predicted) ? score : score.with(job.lines().length, predicted, job.hours(), share);
         }

@@ -2,13 +2,12 @@ package benchtrue.revision;
 
 import benchtrue.findings.UsualJob;
 import benchtrue.settings.Policy;
-import benchtrue.settings.Settings;
 import benchtrue.shop.Figures;
 import benchtrue.statistics.Normal;
 import java.util.Optional;
 
 /**
- * What the shop's policy asks for, before any guard rail.
+ * What the policy of the shop, or of the repair's family, asks for, before any guard rail.
  *
  * <p>The mean is what all jobs of the type took together, those logged with their ticket as a whole included, as if similar
  * repairs had lent {@value #LENT_JOBS} jobs at the mean of the model of hours; times what putting right adds. The quantile is
@@ -24,9 +23,7 @@ import java.util.Optional;
 record Target(double factor, String basis, double mean, double usual, double spread) {
     private static final int LENT_JOBS = 8;
 
-    static Target of(Taken taken, Optional<UsualJob> job, PastJobs past, Settings settings) {
-        Policy policy = settings.policy();
-        Figures figures = settings.figures();
+    static Target of(Taken taken, Optional<UsualJob> job, PastJobs past, Policy policy, Figures figures) {
         Optional<UsualJob> known =
                 job.filter(model -> taken.jobs() > 0 && Double.isFinite(model.mean() * model.spread()));
         double once = known.map(model -> leaning(taken, model.mean())).orElse(Double.NaN);

@@ -31,7 +31,13 @@ final class TellPastJobs {
                 + ", each time with what was known before: " + figures.percent(proposal.coverage())
                 + " fitted the hours proposed and " + figures.percent(book.coverage()) + " the book";
         return tried + ", where you ask for "
-                + figures.percent(settings.policy().coverage()) + "; " + outcome() + ".";
+                + figures.percent(settings.policy().coverage()) + families() + "; " + outcome() + ".";
+    }
+
+    private String families() {
+        boolean own = settings.policy().families().stream()
+                .anyMatch(family -> family.coverage().isPresent());
+        return own ? " and of some families another share" : "";
     }
 
     private String outcome() {

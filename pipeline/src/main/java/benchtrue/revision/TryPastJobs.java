@@ -117,13 +117,26 @@ final class TryPastJobs {
         return settings.policy().fallBack() == FallBack.NEVER ? PastMethod.PROPOSAL : BackTest.best(before);
     }
 
+    /** Returns by code the share of jobs of a repair type that should fit. */
+    private double[] shares() {
+        Ledger ledger = jobs.ledger();
+        double[] shares = new double[ledger.repairTypes().size()];
+        Arrays.setAll(
+                shares,
+                type -> ledger.books()
+                        .type(ledger.repairTypes().name(type), ledger.asOf())
+                        .map(row -> settings.policy().of(row.family()).coverage())
+                        .orElse(settings.policy().coverage()));
+        return shares;
+    }
+
     private CutOff score(LocalDate day, FactorsThen factors, ScoredJobs scored, PastMethod used) {
         int first = (int) day.toEpochDay();
         int next = (int) day.plusMonths(Quarters.MONTHS).toEpochDay();
         List<ScoredJobs.Job> quoted = scored.quoted(first, next);
         double[] bookThen =
                 factors.bookThenPer(jobs.ledger().books(), jobs.ledger().asOf());
-        double share = settings.policy().coverage();
+        double[] share = shares();
         Map<PastMethod, PastScore> raw = new EnumMap<>(PastMethod.class);
         Map<PastMethod, PastScore> railed = new EnumMap<>(PastMethod.class);
         for (PastMethod method : PastMethod.values()) {

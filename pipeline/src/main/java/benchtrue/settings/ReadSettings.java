@@ -22,7 +22,8 @@ public final class ReadSettings {
     /** The file's name in the shop folder. */
     public static final String FILE = "shop.toml";
 
-    private static final long MILLION = 1_000_000 * Money.UNIT;
+    /** The most that an hour may cost, in ten-thousandths. */
+    static final long MILLION = 1_000_000 * Money.UNIT;
 
     /**
      * Returns the settings of a shop folder; the defaults where it has no {@code shop.toml}.
@@ -85,13 +86,15 @@ public final class ReadSettings {
                         Key.POLICY_RULE,
                         absent.rule(),
                         word -> Words.parse(Policy.Rule.class, word).orElse(null)),
-                file.number(Key.POLICY_COVERAGE, 0.3, 0.95, absent.coverage()),
+                file.number(Key.POLICY_COVERAGE, Policy.LEAST_COVERAGE, Policy.MOST_COVERAGE, absent.coverage()),
                 file.number(Key.POLICY_LARGEST_STEP, 0.01, 1, absent.largestStep()),
-                file.amount(Key.POLICY_PRICE_ROUNDING, Money.UNIT / 100, 1_000 * Money.UNIT, absent.priceRounding()),
+                file.amount(
+                        Key.POLICY_PRICE_ROUNDING, Policy.LEAST_ROUNDING, Policy.MOST_ROUNDING, absent.priceRounding()),
                 file.text(
                         Key.POLICY_FALL_BACK,
                         absent.fallBack(),
-                        word -> Words.parse(Policy.FallBack.class, word).orElse(null)));
+                        word -> Words.parse(Policy.FallBack.class, word).orElse(null)),
+                file.families());
     }
 
     private static String currency(String code) {

@@ -132,6 +132,11 @@ public record Settings(
         values.put(Key.POLICY_LARGEST_STEP.path(), policy.largestStep());
         values.put(Key.POLICY_PRICE_ROUNDING.path(), Money.text(policy.priceRounding()));
         values.put(Key.POLICY_FALL_BACK.path(), Words.of(policy.fallBack()));
+        if (!policy.families().isEmpty()) {
+            SortedMap<String, Object> families = new TreeMap<>();
+            policy.families().forEach(family -> families.put(family.family(), family.byKey()));
+            values.put(String.join(".", ReadFamilies.SECTION), families);
+        }
         values.put(Key.MONEY_OVERTIME_PREMIUM.path(), money.overtimePremium());
         values.put(Key.MONEY_OVERTIME_AFTER.path(), Hours.text(money.overtimeAfterSeconds()));
         values.put(Key.MONEY_TARGET_MARGIN.path(), money.targetMargin());

@@ -58,8 +58,12 @@ final class SettingsFile {
     private boolean known(List<String> path, Set<String> sections) {
         boolean section = path.size() == 1 && sections.contains(path.get(0)) && values.isTable(path);
         boolean rules = path.equals(List.of(ReadFileRules.SECTION)) && values.isArray(path);
+        boolean families = path.size() >= ReadFamilies.SECTION.size()
+                && path.subList(0, ReadFamilies.SECTION.size()).equals(ReadFamilies.SECTION)
+                && values.isTable(ReadFamilies.SECTION);
         return section
                 || rules
+                || families
                 || Arrays.stream(Key.values()).anyMatch(key -> key.parts().equals(path));
     }
 
@@ -76,27 +80,33 @@ final class SettingsFile {
 
     /** Returns a key's number, a whole number included, or what stands in its place where the file lacks it. */
     double number(Key key, double low, double high, double absent) {
-        return value(key, absent, found -> {
-            if (found instanceof Long || found instanceof Double) {
-                double number = ((Number) found).doubleValue();
-                return number >= low && number <= high ? number : null;
-            }
-            return null;
-        });
+        return value(key, absent, found -> number(found, low, high));
+    }
+
+    /** Returns a number within its limits, or null where something else was found. */
+    static Double number(Object found, double low, double high) {
+        if (found instanceof Long || found instanceof Double) {
+            double number = ((Number) found).doubleValue();
+            return number >= low && number <= high ? number : null;
+        }
+        return null;
     }
 
     /** Returns a key's amount in ten-thousandths; amounts finer than that are refused. */
     long amount(Key key, long low, long high, long absent) {
-        return value(key, absent, found -> {
-            if (found instanceof Long || found instanceof Double d && Double.isFinite(d)) {
-                BigDecimal scaled = new BigDecimal(found.toString()).movePointRight(4);
-                boolean inRange = scaled.compareTo(BigDecimal.valueOf(low)) >= 0
-                        && scaled.compareTo(BigDecimal.valueOf(high)) <= 0
-                        && scaled.stripTrailingZeros().scale() <= 0;
-                return inRange ? scaled.longValueExact() : null;
-            }
-            return null;
-        });
+        return value(key, absent, found -> amount(found, low, high));
+    }
+
+    /** Returns an amount within its limits in ten-thousandths, or null where something else was found. */
+    static Long amount(Object found, long low, long high) {
+        if (found instanceof Long || found instanceof Double d && Double.isFinite(d)) {
+            BigDecimal scaled = new BigDecimal(found.toString()).movePointRight(4);
+            boolean inRange = scaled.compareTo(BigDecimal.valueOf(low)) >= 0
+                    && scaled.compareTo(BigDecimal.valueOf(high)) <= 0
+                    && scaled.stripTrailingZeros().scale() <= 0;
+            return inRange ? scaled.longValueExact() : null;
+        }
+        return null;
     }
 
     long whole(Key key, long low, long high, long absent) {
@@ -116,6 +126,11 @@ final class SettingsFile {
     /** Returns the rules for files, in the file's order. */
     List<FileRule> files() {
         return ReadFileRules.read(values.getArrayOrEmpty(List.of(ReadFileRules.SECTION)));
+    }
+
+    /** Returns the families with values of their own, by name. */
+    List<FamilyPolicy> families() {
+        return ReadFamilies.read(values.getTableOrEmpty(ReadFamilies.SECTION));
     }
 
     private <T> T value(Key key, T absent, Function<Object, T> reading) {

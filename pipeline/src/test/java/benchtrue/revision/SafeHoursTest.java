@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import benchtrue.findings.Verdict;
+import benchtrue.settings.FamilyPolicy;
 import benchtrue.settings.Policy;
 import benchtrue.settings.Settings;
 import benchtrue.shop.Absent;
@@ -14,12 +15,15 @@ import benchtrue.shop.Refusal;
 import benchtrue.shop.RepairType;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Tries to make the program cut hazardous work or the shortest safe hours: any book, policy, method and decision. */
 class SafeHoursTest {
+    private static final List<String> FAMILIES = List.of("setup", "fretwork", "structural", "finish", "electronics");
     private static final int ROUNDS = 5_000;
     private static final int EFFECTIVE = 20_500;
 
@@ -45,12 +49,21 @@ class SafeHoursTest {
     private static RepairType type(SplittableRandom random) {
         long book = random.nextInt(50) == 0 ? 0 : 36L * (1 + random.nextInt(1_500));
         long least = random.nextInt(3) == 0 ? Absent.AMOUNT : book * random.nextInt(20, 140) / 100;
-        String family = List.of("setup", "fretwork", "structural", "finish", "electronics")
-                .get(random.nextInt(5));
+        String family = FAMILIES.get(random.nextInt(FAMILIES.size()));
         List<String> hazards = random.nextInt(3) == 0 ? List.of("solvent") : List.of();
         long leastLabour = random.nextBoolean() ? Absent.AMOUNT : Money.UNIT * random.nextInt(150);
         return new RepairType(
                 "job", "Job", family, book, 100 * Money.UNIT * book / Hours.SECONDS, least, hazards, leastLabour, 0);
+    }
+
+    private static FamilyPolicy family(SplittableRandom random) {
+        return new FamilyPolicy(
+                FAMILIES.get(random.nextInt(FAMILIES.size())),
+                Optional.of(Policy.Rule.values()[random.nextInt(3)]),
+                OptionalDouble.of(0.3 + 0.6 * random.nextDouble()),
+                random.nextBoolean() ? Absent.AMOUNT : 1 + random.nextInt(200) * Money.UNIT,
+                random.nextBoolean() ? Absent.AMOUNT : Money.UNIT * (1 + random.nextInt(50)),
+                1);
     }
 
     private static Settings settings(SplittableRandom random) {
@@ -59,7 +72,9 @@ class SafeHoursTest {
                 Policy.Rule.values()[random.nextInt(3)],
                 0.3 + 0.6 * random.nextDouble(),
                 0.01 + 0.99 * random.nextDouble(),
-                Money.UNIT * (1 + random.nextInt(20)));
+                Money.UNIT * (1 + random.nextInt(20)),
+                Policy.FallBack.NEVER,
+                random.nextBoolean() ? List.of() : List.of(family(random)));
         return new Settings(
                 d.currency(),
                 d.zone(),

@@ -194,10 +194,14 @@ class TryPastJobsTest {
         assertThat(quoted).hasSize(1);
         assertThat(quoted.get(0).lines()).hasSize(2);
         double[] ones = {1, 1};
-        PastScore score = scored.score(quoted, ones, ones, 0.6);
+        PastScore score = scored.score(quoted, ones, ones, new double[] {0.6, 0.6});
         assertThat(score.lines()).isEqualTo(2);
         assertThat(score.loss()).isEqualTo(0.6 * 5, within(1e-9));
         assertThat(score.hoursBias()).isEqualTo(12 / 17.0 - 1, within(1e-9));
+        double refrets =
+                scored.score(quoted, ones, ones, new double[] {0.8, 0.5}).loss();
+        double together = (10 * 0.8 + 2 * 0.5) / 12;
+        assertThat(refrets).isEqualTo(together * 5, within(1e-9));
     }
 
     @Test

@@ -2,6 +2,7 @@ package benchtrue.settings;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Refusal;
@@ -11,6 +12,7 @@ import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -113,6 +115,13 @@ class ReadSettingsTest {
                 "show_people = \"yes\"     | 1 | 1 | `expected true or false`",
                 "policy = 1                | 1 | 1 | `unknown key \"policy\"`",
                 "[policy]\\nrule = \"most\" | 2 | 1 | `expected \"larger\", \"break-even\" or \"coverage\"`",
+                "[policy.family]\\nfinish = 1 | 2 | 1 | `\"policy.family.finish\" is 1, expected a section of its own`",
+                "[policy.family.finish]\\ncoverge = 0.5 | 2 | 1 | `unknown key \"coverge\" of [policy.family.finish]. Did you mean \"coverage\"?`",
+                "[policy.family.finish]\\ncoverage = 0.99 | 2 | 1 | `\"policy.family.finish.coverage\" is 0.99, expected a share from 0.3 to 0.95`",
+                "[policy.family.finish]\\nrule = \"most\" | 2 | 1 | `expected \"larger\", \"break-even\" or \"coverage\"`",
+                "[policy.family.finish]\\nrate = 0 | 2 | 1 | `expected an amount above 0`",
+                "[policy.family.finish]\\nprice_rounding = \"5\" | 2 | 1 | `expected an amount from 0.01 to 1000`",
+                "[policy.family.finish]\\n[policy.family.finish.rate] | 2 | 1 | `is a section, expected an amount above 0`",
                 "shop_rate = 95,50         | 1 | 15 | `not TOML`",
                 "seed = 1\\nseed = 2       | 2 | 1 | `not TOML: seed previously defined`",
             })
@@ -122,6 +131,42 @@ class ReadSettingsTest {
                         Refusal.class, r -> assertThat(r.exitCode()).isEqualTo(ExitCode.SETTINGS))
                 .hasMessageStartingWith("shop.toml, line " + line + ", column " + column + ": ")
                 .hasMessageContaining(words);
+    }
+
+    @Test
+    void aFamilyHasItsOwnValuesAndFollowsTheShopInTheRest() throws IOException {
+        Settings read = read("""
+                [policy]
+                coverage = 0.7
+                price_rounding = 5
+                [policy.family.structural]
+                rule = "break-even"
+                rate = 110.5
+                [policy.family."finish work"]
+                coverage = 0.8
+                price_rounding = 10
+                """);
+        Policy shop = read.policy();
+        assertThat(shop.families())
+                .extracting(FamilyPolicy::family, FamilyPolicy::line)
+                .containsExactly(tuple("finish work", 7), tuple("structural", 4));
+        Policy structural = shop.of("structural");
+        assertThat(structural.rule()).isEqualTo(Policy.Rule.BREAK_EVEN);
+        assertThat(structural.coverage()).isEqualTo(0.7);
+        assertThat(structural.priceRounding()).isEqualTo(50_000);
+        assertThat(shop.rate("structural", 900_000)).isEqualTo(1_105_000);
+        Policy finish = shop.of("finish work");
+        assertThat(finish.rule()).isEqualTo(Policy.Rule.LARGER);
+        assertThat(finish.coverage()).isEqualTo(0.8);
+        assertThat(finish.priceRounding()).isEqualTo(100_000);
+        assertThat(shop.rate("finish work", 900_000)).isEqualTo(900_000);
+        assertThat(shop.of("setup")).isEqualTo(shop);
+        assertThat(read.byKey())
+                .containsEntry(
+                        "policy.family",
+                        Map.of(
+                                "finish work", Map.of("coverage", 0.8, "price_rounding", "10.0000"),
+                                "structural", Map.of("rule", "break-even", "rate", "110.5000")));
     }
 
     @Test

@@ -19,6 +19,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
@@ -66,7 +67,8 @@ record PastTruth(Map<PastMethod, PastScore> raw, Map<PastMethod, PastScore> rail
             FactorsThen then = factors.get(i);
             double[] bookThen =
                     then.bookThenPer(jobs.ledger().books(), jobs.ledger().asOf());
-            double share = settings.policy().coverage();
+            double[] share = new double[jobs.ledger().repairTypes().size()];
+            Arrays.fill(share, settings.policy().coverage());
             for (PastMethod method : PastMethod.values()) {
                 raw.merge(method, scored.score(quoted, then.raw(method), bookThen, share), PastScore::plus);
                 railed.merge(method, scored.score(quoted, then.railed(method), bookThen, share), PastScore::plus);
