@@ -25,6 +25,13 @@ final class TriedOnPastJobs {
         return test.tells() ? Optional.of(draw()) : Optional.empty();
     }
 
+    /** Families with a coverage of their own are weighed by it. */
+    private String families() {
+        boolean own = subject.review().settings().policy().families().stream()
+                .anyMatch(family -> family.coverage().isPresent());
+        return own ? "; some families by their own share" : "";
+    }
+
     private Picture draw() {
         List<PastMethod> methods = new ArrayList<>(List.of(PastMethod.values()));
         methods.sort(Comparator.comparingDouble(this::missed));
@@ -35,7 +42,8 @@ final class TriedOnPastJobs {
                         + " with what was known before it. An hour too short counts "
                         + subject.figures().number(share / (1 - share), 1) + " times one too long, since "
                         + subject.figures().percent(share)
-                        + " of jobs are to fit. Right: hours missed, jobs that fit. Lines with hours of their own one by"
+                        + " of jobs are to fit" + families()
+                        + ". Right: hours missed, jobs that fit. Lines with hours of their own one by"
                         + " one, other tickets by their total.",
                 new RowChart(
                         "hours missed a job",

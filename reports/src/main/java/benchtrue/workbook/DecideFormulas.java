@@ -1,5 +1,7 @@
 package benchtrue.workbook;
 
+import java.util.Map;
+
 /**
  * The formulas of one row on which the owner decides. A column is written as its name in braces; the row's number follows.
  * They work out the program's proposal again, so that another shop rate or policy shows what it would do.
@@ -42,9 +44,17 @@ final class DecideFormulas {
         return "IF(" + counted + ")=0,\"\"," + counted + ",JobRatio,\"<=\"&ROUND(" + ratio + ",6))/" + counted + "))";
     }
 
-    /** Returns a formula for a row, numbered from 1. */
-    static String at(String template, int row) {
+    /**
+     * Returns a formula for a row.
+     *
+     * @param row numbered from 1
+     * @param family by named input, the cell that holds for the row's family
+     */
+    static String at(String template, int row, Map<String, String> family) {
         String formula = template;
+        for (Map.Entry<String, String> input : family.entrySet()) {
+            formula = formula.replace(input.getKey(), input.getValue());
+        }
         for (DecideColumn column : DecideColumn.values()) {
             formula = formula.replace("{" + column.name() + "}", "$" + column.letter() + row);
         }

@@ -35,10 +35,12 @@ final class DecideInputs {
 
     private final Review review;
     private final String draft;
+    private final FamiliesSheet families;
 
-    DecideInputs(Review review, String draft) {
+    DecideInputs(Review review, String draft, FamiliesSheet families) {
         this.review = review;
         this.draft = draft;
+        this.families = families;
     }
 
     void write(SXSSFSheet sheet, Grid grid) {
@@ -68,5 +70,10 @@ final class DecideInputs {
         grid.row(row)
                 .text(
                         "Ventilation, cure, clamping and paperwork time belong in the quote. Quotes already accepted stand.");
+        if (families.needed()) {
+            grid.row(row + 1)
+                    .text("Some families of repairs have inputs of their own, on the sheet " + FamiliesSheet.NAME
+                            + "; all others follow those above.");
+        }
     }
 }

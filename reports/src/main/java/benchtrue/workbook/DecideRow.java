@@ -6,17 +6,20 @@ import benchtrue.settings.Policy;
 import benchtrue.shop.Hours;
 import benchtrue.shop.Money;
 import java.util.List;
+import java.util.Map;
 
 /** Writes the cells of one row that are worked out, each with the value that the program has for it. */
 final class DecideRow {
     private final Grid grid;
     private final int row;
     private final ProposedChange change;
+    private final Map<String, String> family;
 
-    DecideRow(Grid grid, int row, ProposedChange change) {
+    DecideRow(Grid grid, int row, ProposedChange change, Map<String, String> family) {
         this.grid = grid;
         this.row = row;
         this.change = change;
+        this.family = family;
     }
 
     /** Without a model of hours the asked-for hours can't be worked out again, and stand as they are. */
@@ -90,7 +93,7 @@ final class DecideRow {
     }
 
     private void put(DecideColumn column, String template, double value) {
-        at(column).formula(DecideFormulas.at(template, row), value, column.kind());
+        at(column).formula(DecideFormulas.at(template, row, family), value, column.kind());
     }
 
     /** Returns the word of a policy's rule as the sheet has it. */

@@ -26,12 +26,14 @@ final class DecideSheet {
     private final Review review;
     private final Ledger ledger;
     private final String draft;
+    private final FamiliesSheet families;
     private final Map<Integer, RepairFinding> findings;
 
-    DecideSheet(Review review, String draft) {
+    DecideSheet(Review review, String draft, FamiliesSheet families) {
         this.review = review;
         this.ledger = review.ledger();
         this.draft = draft;
+        this.families = families;
         findings = review.findings().repairs().stream()
                 .collect(Collectors.toMap(RepairFinding::repairType, Function.identity()));
     }
@@ -43,7 +45,7 @@ final class DecideSheet {
                         .reversed()
                         .thenComparingInt(ProposedChange::repairType))
                 .toList();
-        new DecideInputs(review, draft).write(sheet, grid);
+        new DecideInputs(review, draft, families).write(sheet, grid);
         List<Heading> headings =
                 Arrays.stream(DecideColumn.values()).map(DecideColumn::heading).toList();
         Heading.write(headings, FIRST_ROW - 1, sheet, grid);
@@ -70,11 +72,12 @@ final class DecideSheet {
         number(grid, DecideColumn.LOAD, finding.loadFactor());
         number(grid, DecideColumn.HOURS, Hours.of(change.bookSeconds()));
         number(grid, DecideColumn.PRICE, Money.units(change.bookLabour()));
-        new DecideRow(grid, row, change).proposal(why).decision().outcome();
-        working(grid, row, change, type);
+        DecideRow cells = new DecideRow(grid, row, change, families.cells(type.family()));
+        cells.proposal(why).decision().outcome();
+        working(grid, cells, change, type);
     }
 
-    private static void working(Grid grid, int row, ProposedChange change, RepairType type) {
+    private static void working(Grid grid, DecideRow cells, ProposedChange change, RepairType type) {
         Grounds grounds = change.grounds();
         number(grid, DecideColumn.MEAN, grounds.meanFactor());
         number(grid, DecideColumn.USUAL, grounds.usualFactor());
@@ -84,7 +87,7 @@ final class DecideSheet {
         text(grid, DecideColumn.SHORTENING, Words.of(grounds.shortening()).replace('-', ' '));
         number(grid, DecideColumn.LEAST_PRICE, Money.units(Absent.firstOf(type.leastLabour(), 0)));
         number(grid, DecideColumn.YEARLY, grounds.jobsAYear());
-        new DecideRow(grid, row, change).working();
+        cells.working();
     }
 
     private static float height(DecideColumn column, String words) {

@@ -36,7 +36,9 @@ public final class ReadDecisions {
             SheetCells cells = new SheetCells(file.toString(), workbook, sheet);
             cells.expectHeadings(DecideSheet.FIRST_ROW - 1);
             return new DecidedDraft(
-                    cells.named(DecideInputs.Input.DRAFT_DIGEST.title()).text(), file.toString(), rows(cells, sheet));
+                    cells.named(DecideInputs.Input.DRAFT_DIGEST.title()).text(),
+                    file.toString(),
+                    rows(cells, sheet, RowPrices.of(cells, workbook, file.toString())));
         } catch (java.nio.file.NoSuchFileException e) {
             throw new Refusal(
                     ExitCode.MISSING, file + ": found no such file, expected the workbook you decided in.", e);
@@ -55,21 +57,23 @@ public final class ReadDecisions {
                 cause);
     }
 
-    private static List<Decision> rows(SheetCells cells, Sheet sheet) {
-        double shopRate = cells.named(DecideInputs.Input.SHOP_RATE.title()).number();
-        double priceStep = cells.named(DecideInputs.Input.PRICE_STEP.title()).number();
+    private static List<Decision> rows(SheetCells cells, Sheet sheet, RowPrices prices) {
         List<Decision> decisions = new ArrayList<>();
         for (int number = DecideSheet.FIRST_ROW; number <= sheet.getLastRowNum() + 1; number++) {
             Row row = sheet.getRow(number - 1);
             if (row != null && !cells.at(row, DecideColumn.KEY).text().isBlank()) {
-                decisions.add(new DecidedRow(cells, row, shopRate, priceStep).decision());
+                decisions.add(new DecidedRow(
+                                cells,
+                                row,
+                                prices.of(cells.at(row, DecideColumn.FAMILY).text()))
+                        .decision());
             }
         }
         return decisions;
     }
 
     /** One row as the owner left it, checked against what its formulas should give. */
-    private record DecidedRow(SheetCells cells, Row row, double shopRate, double priceStep) {
+    private record DecidedRow(SheetCells cells, Row row, RowPrices.By prices) {
         private static final double NEAR = 0.006;
 
         Decision decision() {
@@ -109,7 +113,8 @@ public final class ReadDecisions {
             if (Math.abs(hours - today) < 1e-4) {
                 return price;
             }
-            double rounded = Math.floor(Math.rint(hours * shopRate * 1e4) / 1e4 / priceStep + 0.5) * priceStep;
+            double rounded =
+                    Math.floor(Math.rint(hours * prices.rate() * 1e4) / 1e4 / prices.step() + 0.5) * prices.step();
             double sameWay = hours > today ? Math.max(price, rounded) : Math.min(price, rounded);
             return Math.max(number(DecideColumn.LEAST_PRICE), sameWay);
         }

@@ -35,7 +35,12 @@ final class SheetCells {
     }
 
     Value at(Row row, DecideColumn column) {
-        return new Value(row.getCell(column.ordinal()), column.letter() + (row.getRowNum() + 1));
+        return at(row, column.ordinal());
+    }
+
+    /** Returns the cell of a row in a column, numbered from 0. */
+    Value at(Row row, int column) {
+        return new Value(row.getCell(column), CellReference.convertNumToColString(column) + (row.getRowNum() + 1));
     }
 
     Value named(String title) {

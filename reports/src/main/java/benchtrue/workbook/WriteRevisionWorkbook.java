@@ -26,10 +26,14 @@ public final class WriteRevisionWorkbook implements Report {
     private static void fill(SteadyWorkbook workbook, Review review, String draft) {
         Look look = new Look(workbook);
         JobsSheet jobs = new JobsSheet(review, JobsSheet.MOST_JOBS);
+        FamiliesSheet families = new FamiliesSheet(review);
         var decide = workbook.createSheet(DecideSheet.NAME);
+        if (families.needed()) {
+            families.write(workbook.createSheet(FamiliesSheet.NAME), look);
+        }
         jobs.write(workbook.createSheet(JobsSheet.NAME), look);
         jobs.name(workbook);
-        new DecideSheet(review, draft).write(decide, look);
+        new DecideSheet(review, draft, families).write(decide, look);
         new FirstLookSheet(review).write(workbook.createSheet(FirstLookSheet.NAME), look);
         new PastJobsSheet(review).write(workbook.createSheet(PastJobsSheet.NAME), look);
         new NotesSheet(review).write(workbook.createSheet(NotesSheet.NAME), look);

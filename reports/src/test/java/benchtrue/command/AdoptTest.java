@@ -161,6 +161,45 @@ class AdoptTest {
                 .isZero();
     }
 
+    private void fretworkAtItsOwnRate() throws IOException {
+        Files.writeString(
+                shop.resolve("shop.toml"),
+                Files.readString(shop.resolve("shop.toml"))
+                        + "\n[policy.family.fretwork]\nrate = 131\nprice_rounding = 5\n");
+        assertThat(run("nightly", "--quiet")).as(err.toString()).isZero();
+    }
+
+    @Test
+    void aFamilyIsDraftedDecidedAndWrittenAtItsOwnRate() throws IOException {
+        fretworkAtItsOwnRate();
+        assertThat(Files.readString(shop.resolve("out/2026-10-31/run.json")))
+                .contains("\"policy.family\"", "\"rate\": \"131.0000\"");
+        decide(sheet -> {
+            own(sheet, "refret", 20);
+            own(sheet, "neck-reset", 20);
+        });
+        assertThat(adopt()).as(err.toString()).isZero();
+        assertThat(book("refret")).contains(",20.0000,2620.0000,");
+        assertThat(book("neck-reset")).contains(",20.0000,1900.0000,");
+        assertThat(run("nightly", "--quiet")).as(err.toString()).isZero();
+    }
+
+    @Test
+    void aFamilysRateThatIsNoAmountIsRefusedWithItsCell() throws IOException {
+        fretworkAtItsOwnRate();
+        refused(
+                sheet -> {
+                    own(sheet, "refret", 20);
+                    for (Row row : sheet.getWorkbook().getSheet("Families")) {
+                        if (row.getCell(0).getStringCellValue().equals("fretwork")) {
+                            row.getCell(1).setCellValue(-3);
+                        }
+                    }
+                },
+                "cell B",
+                "an amount above 0");
+    }
+
     @Test
     void adoptingTwiceIsRefusedAndChangesNothing() throws IOException {
         decide(sheet -> own(sheet, "refret", 11.5));

@@ -9,22 +9,30 @@ import benchtrue.ReviewOf;
 import benchtrue.nightly.Review;
 import benchtrue.reconcile.Ledger;
 import benchtrue.revision.ProposedChange;
+import benchtrue.settings.FamilyPolicy;
 import benchtrue.settings.Policy;
 import benchtrue.settings.Settings;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Hours;
 import benchtrue.shop.Money;
+import benchtrue.shop.PriceBook;
+import benchtrue.shop.PriceBooks;
 import benchtrue.shop.RepairType;
+import benchtrue.shop.Words;
 import benchtrue.tables.WriteTables;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.CellReference;
@@ -36,6 +44,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The owner tries another rate or policy in the draft: it must say what the program would say under those settings. */
 class OtherInputsTest {
+    private static final List<String> FAMILIES = List.of("fretwork", "setup", "electronics", "fitting");
+
     @TempDir
     Path folder;
 
@@ -50,6 +60,113 @@ class OtherInputsTest {
                 usual.ledger(), with(usual.settings(), usual.settings().shopRate(), policy));
         Files.writeString(folder.resolve(WriteTables.REVISION), "repair_type\n");
         new WriteRevisionWorkbook().write(review, folder);
+    }
+
+    /** Makes the draft again for a shop where fretwork has a rate of its own and setups only have to pay for themselves. */
+    private void familiesWithInputsOfTheirOwn() throws IOException {
+        Policy d = review.settings().policy();
+        List<FamilyPolicy> own = List.of(
+                new FamilyPolicy(
+                        "fretwork", Optional.empty(), OptionalDouble.of(0.75), 120 * Money.UNIT, 5 * Money.UNIT, 1),
+                new FamilyPolicy(
+                        "setup",
+                        Optional.of(Policy.Rule.BREAK_EVEN),
+                        OptionalDouble.empty(),
+                        Absent.AMOUNT,
+                        Absent.AMOUNT,
+                        5));
+        Policy policy =
+                new Policy(d.rule(), d.coverage(), d.largestStep(), d.priceRounding(), Policy.FallBack.NEVER, own);
+        Settings settings = with(review.settings(), review.settings().shopRate(), policy);
+        review = ReviewOf.ledger(inFamilies(review.ledger()), settings);
+        new WriteRevisionWorkbook().write(review, folder);
+    }
+
+    /** Deals the repair types to four families. */
+    private static Ledger inFamilies(Ledger ledger) {
+        PriceBooks books = new PriceBooks(ledger.books().versions().stream()
+                .map(version -> new PriceBook(
+                        version.effective(),
+                        version.types().values().stream()
+                                .collect(Collectors.toMap(RepairType::repairType, OtherInputsTest::inFamily))))
+                .toList());
+        return new Ledger(
+                ledger.asOf(),
+                ledger.repairTypes(),
+                ledger.technicians(),
+                ledger.parts(),
+                books,
+                ledger.tickets(),
+                ledger.lines(),
+                ledger.time(),
+                ledger.partUses(),
+                ledger.wages(),
+                ledger.paidHours(),
+                ledger.overheads(),
+                ledger.waits(),
+                ledger.missing());
+    }
+
+    private static RepairType inFamily(RepairType type) {
+        String key = type.repairType();
+        return new RepairType(
+                key,
+                type.title(),
+                FAMILIES.get((key.charAt(key.length() - 1) - '0') % FAMILIES.size()),
+                type.bookSeconds(),
+                type.bookLabour(),
+                type.leastSeconds(),
+                type.hazards(),
+                type.leastLabour(),
+                type.freeWeeks());
+    }
+
+    /** Tries other inputs for some families, none for others. */
+    private static Settings randomFamilies(SplittableRandom random, Settings shop) {
+        List<FamilyPolicy> own = FAMILIES.stream()
+                .sorted()
+                .filter(family -> random.nextInt(3) > 0)
+                .map(family -> new FamilyPolicy(
+                        family,
+                        random.nextBoolean() ? Optional.empty() : Optional.of(Policy.Rule.values()[random.nextInt(3)]),
+                        random.nextBoolean()
+                                ? OptionalDouble.empty()
+                                : OptionalDouble.of((40 + random.nextInt(50)) / 100.0),
+                        random.nextBoolean() ? Absent.AMOUNT : Money.UNIT * (60 + random.nextInt(90)),
+                        random.nextBoolean() ? Absent.AMOUNT : Money.UNIT * (1 + random.nextInt(5)),
+                        1))
+                .toList();
+        Policy d = shop.policy();
+        return with(
+                shop,
+                shop.shopRate(),
+                new Policy(d.rule(), d.coverage(), d.largestStep(), d.priceRounding(), d.fallBack(), own));
+    }
+
+    private static void typeFamilies(XSSFWorkbook workbook, Settings settings) {
+        Sheet sheet = workbook.getSheet(FamiliesSheet.NAME);
+        for (int number = FamiliesSheet.FIRST_ROW - 1; number <= sheet.getLastRowNum(); number++) {
+            Row row = sheet.getRow(number);
+            for (int column = FamiliesSheet.OWN_RATE; column <= FamiliesSheet.OWN_STEP; column++) {
+                row.getCell(column).setBlank();
+            }
+            String family = row.getCell(0).getStringCellValue();
+            settings.policy().families().stream()
+                    .filter(own -> own.family().equals(family))
+                    .forEach(own -> typeFamily(row, own));
+        }
+    }
+
+    private static void typeFamily(Row row, FamilyPolicy own) {
+        if (Absent.has(own.rate())) {
+            row.getCell(FamiliesSheet.OWN_RATE).setCellValue(Money.units(own.rate()));
+        }
+        own.coverage()
+                .ifPresent(share -> row.getCell(FamiliesSheet.OWN_COVERAGE).setCellValue(share));
+        own.rule().ifPresent(rule -> row.getCell(FamiliesSheet.OWN_RULE).setCellValue(Words.of(rule)));
+        if (Absent.has(own.priceRounding())) {
+            row.getCell(FamiliesSheet.OWN_STEP).setCellValue(Money.units(own.priceRounding()));
+        }
     }
 
     private static Settings with(Settings d, long shopRate, Policy policy) {
@@ -100,6 +217,9 @@ class OtherInputsTest {
         named(workbook, "PolicyRule").setBlank();
         named(workbook, "PolicyRule").setCellValue(DecideRow.rule(settings.policy()));
         named(workbook, "PriceStep").setCellValue(Money.units(settings.policy().priceRounding()));
+        if (workbook.getSheet(FamiliesSheet.NAME) != null) {
+            typeFamilies(workbook, settings);
+        }
     }
 
     private static org.apache.poi.ss.usermodel.Cell named(XSSFWorkbook workbook, String name) {
@@ -165,6 +285,76 @@ class OtherInputsTest {
             try (XSSFWorkbook workbook = open(folder.resolve(WriteRevisionWorkbook.FILE))) {
                 type(workbook, settings);
                 workbook.getCreationHelper().createFormulaEvaluator().evaluateAll();
+                assertThat(compare(workbook, settings, "seed " + seed)).isEqualTo(InventedShop.TITLES.size());
+            }
+        }
+    }
+
+    @Test
+    void aShopWithoutFamiliesOfTheirOwnHasNoSheetForThem() throws IOException {
+        try (XSSFWorkbook workbook = open(folder.resolve(WriteRevisionWorkbook.FILE))) {
+            assertThat(workbook.getSheet(FamiliesSheet.NAME)).isNull();
+        }
+    }
+
+    @Test
+    void everyStoredValueOfADraftWithFamiliesIsWhatItsFormulaGives() throws IOException {
+        familiesWithInputsOfTheirOwn();
+        try (XSSFWorkbook stored = open(folder.resolve(WriteRevisionWorkbook.FILE));
+                XSSFWorkbook again = open(folder.resolve(WriteRevisionWorkbook.FILE))) {
+            again.getCreationHelper().createFormulaEvaluator().evaluateAll();
+            assertThat(sameFormulas(stored, again)).isGreaterThan(100);
+            assertThat(compare(stored, review.settings(), "as drafted")).isEqualTo(InventedShop.TITLES.size());
+        }
+    }
+
+    private static int sameFormulas(XSSFWorkbook stored, XSSFWorkbook again) {
+        int checked = 0;
+        for (Sheet sheet : stored) {
+            for (Cell cell : Formulas.formulas(sheet)) {
+                Formulas.same(
+                        cell,
+                        again.getSheet(sheet.getSheetName())
+                                .getRow(cell.getRowIndex())
+                                .getCell(cell.getColumnIndex()));
+                checked++;
+            }
+        }
+        return checked;
+    }
+
+    @Test
+    void aFamilyFollowsItsOwnInputsAndTheShopsWhereItsCellIsEmpty() throws IOException {
+        familiesWithInputsOfTheirOwn();
+        for (long seed = 101; seed <= 140; seed++) {
+            SplittableRandom random = new SplittableRandom(seed);
+            Settings settings = randomFamilies(random, random(random, review.settings()));
+            try (XSSFWorkbook workbook = open(folder.resolve(WriteRevisionWorkbook.FILE))) {
+                type(workbook, settings);
+                workbook.getCreationHelper().createFormulaEvaluator().evaluateAll();
+                assertThat(compare(workbook, settings, "seed " + seed)).isEqualTo(InventedShop.TITLES.size());
+            }
+        }
+    }
+
+    @Test
+    @Tag("office")
+    void familiesDoSoInASpreadsheetProgramOfAnotherMake() throws Exception {
+        familiesWithInputsOfTheirOwn();
+        Path drafted = folder.resolve(WriteRevisionWorkbook.FILE);
+        Path same =
+                new Office(folder.resolve("office-same")).recalculate(drafted).resolve(WriteRevisionWorkbook.FILE);
+        try (XSSFWorkbook stored = open(drafted);
+                XSSFWorkbook again = open(same)) {
+            assertThat(sameFormulas(stored, again)).isGreaterThan(100);
+        }
+        for (long seed = 121; seed <= 123; seed++) {
+            SplittableRandom random = new SplittableRandom(seed);
+            Settings settings = randomFamilies(random, random(random, review.settings()));
+            Path recalculated = new Office(folder.resolve("office-" + seed))
+                    .recalculate(typed(settings))
+                    .resolve("typed.xlsx");
+            try (XSSFWorkbook workbook = open(recalculated)) {
                 assertThat(compare(workbook, settings, "seed " + seed)).isEqualTo(InventedShop.TITLES.size());
             }
         }
