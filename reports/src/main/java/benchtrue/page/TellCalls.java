@@ -2,9 +2,11 @@ package benchtrue.page;
 
 import benchtrue.costing.Backlog;
 import benchtrue.costing.Call;
+import benchtrue.costing.OpenLine;
 import benchtrue.reconcile.Ledger;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 
 /** Fourth answer: which open instruments need a call to the customer before more work is done. */
@@ -13,10 +15,14 @@ final class TellCalls {
     private static final int MOST_LISTED = 200;
     private final Told told;
     private final Backlog backlog;
+    private final Map<Integer, List<OpenLine>> byTicket;
 
     TellCalls(Told told) {
         this.told = told;
         backlog = told.review().costs().shop().backlog();
+        byTicket = backlog.lines().stream()
+                .collect(Collectors.groupingBy(
+                        line -> told.review().ledger().lines().ticket(line.line())));
     }
 
     ReviewView.Calls tell() {
@@ -63,9 +69,8 @@ final class TellCalls {
     }
 
     private String repairs(Call call) {
-        return backlog.lines().stream()
-                .filter(line -> told.review().ledger().lines().ticket(line.line()) == call.ticket())
-                .sorted(Comparator.comparingInt(line -> line.line()))
+        return byTicket.getOrDefault(call.ticket(), List.of()).stream()
+                .sorted(Comparator.comparingInt(OpenLine::line))
                 .map(line -> told.label(told.review().ledger().lines().repairType(line.line())))
                 .distinct()
                 .collect(Collectors.joining(", "));

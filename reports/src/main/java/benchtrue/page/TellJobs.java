@@ -6,6 +6,7 @@ import benchtrue.reconcile.Ledger;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Ints;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** The latest jobs behind each repair type's figures; all of them stand in {@code lines.csv}. */
@@ -40,19 +41,30 @@ final class TellJobs {
     }
 
     private ReviewView.JobList list(int type, int[] lines) {
-        long[] order = new long[lines.length];
-        for (int i = 0; i < lines.length; i++) {
-            order[i] = ((long) day(lines[i]) << Integer.SIZE) + lines[i];
-        }
-        java.util.Arrays.sort(order);
-        List<ReviewView.Job> rows = new ArrayList<>();
-        for (int i = order.length - 1; i >= Math.max(0, order.length - MOST); i--) {
-            rows.add(job((int) order[i]));
-        }
+        List<ReviewView.Job> rows =
+                Arrays.stream(latest(lines)).mapToObj(this::job).toList();
         String note = lines.length <= MOST
                 ? told.count(lines.length, "job", "jobs")
                 : "the latest " + told.figures().count(MOST) + " of " + told.count(lines.length, "job", "jobs");
         return new ReviewView.JobList(Told.jobsId(type), told.label(type), note, rows);
+    }
+
+    /** Returns the lines of the latest days, the latest first; of one day, the last in their order first. */
+    private int[] latest(int[] lines) {
+        long[] latest = new long[Math.min(MOST, lines.length)];
+        Arrays.fill(latest, Long.MIN_VALUE);
+        for (int line : lines) {
+            long key = ((long) day(line) << Integer.SIZE) + line;
+            int place = latest.length;
+            while (place > 0 && latest[place - 1] < key) {
+                place--;
+            }
+            if (place < latest.length) {
+                System.arraycopy(latest, place, latest, place + 1, latest.length - 1 - place);
+                latest[place] = key;
+            }
+        }
+        return Arrays.stream(latest).mapToInt(key -> (int) key).toArray();
     }
 
     private int day(int line) {
