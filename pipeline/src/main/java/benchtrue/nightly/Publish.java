@@ -69,7 +69,7 @@ final class Publish {
         Path folder = run.path();
         // The draft workbook tells which revision.csv it was made from, so that stands first.
         new WriteTables().write(review.costs(), review.findings(), review.revision(), folder);
-        SideBySide.write(writings(review, reports, run));
+        SideBySide.run(writings(review, reports, run));
         Optional<Shelf.Result> earlier =
                 shelf.before(LocalDate.ofEpochDay(review.ledger().asOf()));
         Optional<Shelf.Result> waiting = waiting(review);
@@ -79,9 +79,9 @@ final class Publish {
                 RunRecord.text(version, review, inputs, comparedWith(earlier, waiting), run.digests()));
     }
 
-    private static List<SideBySide.Writing> writings(Review review, List<Report> reports, RunFolder run) {
+    private static List<SideBySide.Work> writings(Review review, List<Report> reports, RunFolder run) {
         Path folder = run.path();
-        List<SideBySide.Writing> writings = new ArrayList<>();
+        List<SideBySide.Work> writings = new ArrayList<>();
         writings.add(() -> {
             new WriteLines().write(review.costs(), folder);
             run.digest(folder.resolve(WriteLines.LINES));

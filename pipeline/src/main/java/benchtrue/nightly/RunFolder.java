@@ -1,7 +1,6 @@
 package benchtrue.nightly;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -70,23 +69,17 @@ final class RunFolder {
     }
 
     private static List<FileDigest> digests(Path folder, Map<Path, FileDigest> known) throws IOException {
-        try {
-            return tree(folder).parallelStream()
-                    .filter(file -> !Files.isDirectory(file, LinkOption.NOFOLLOW_LINKS))
-                    .map(file -> known.containsKey(file) ? known.get(file) : digest(folder, file))
-                    .sorted(Comparator.comparing(FileDigest::file))
-                    .toList();
-        } catch (UncheckedIOException unreadable) {
-            throw unreadable.getCause();
-        }
-    }
-
-    private static FileDigest digest(Path folder, Path file) {
-        try {
-            return FileDigest.of(folder, file);
-        } catch (IOException unreadable) {
-            throw new UncheckedIOException(unreadable);
-        }
+        Map<Path, FileDigest> digests = new ConcurrentHashMap<>(known);
+        List<SideBySide.Work> digesting = tree(folder).stream()
+                .filter(file -> !known.containsKey(file) && !Files.isDirectory(file, LinkOption.NOFOLLOW_LINKS))
+                .sorted(Comparator.comparingLong((Path file) -> file.toFile().length())
+                        .reversed())
+                .<SideBySide.Work>map(file -> () -> digests.put(file, FileDigest.of(folder, file)))
+                .toList();
+        SideBySide.run(digesting);
+        return digests.values().stream()
+                .sorted(Comparator.comparing(FileDigest::file))
+                .toList();
     }
 
     /** Brings every byte to the disk under the owner's permissions and gives the folder its name; returns it. */

@@ -6,24 +6,24 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ForkJoinTask;
 
-/** Files written side by side, on all processors. */
+/** Work on files of a run, side by side, on all processors. */
 final class SideBySide {
     private SideBySide() {}
 
-    /** Writes files of its own, which no other writing touches. */
-    interface Writing {
-        void write() throws IOException;
+    /** Touches files of its own, which no other work touches. */
+    interface Work {
+        void run() throws IOException;
     }
 
     /**
-     * Runs all writings; the one that takes longest should stand first. Every one ends before a failure is told, so that
+     * Runs all; the one that takes longest should stand first. Every one ends before a failure is told, so that
      * nothing is written once the caller clears up; the first in the given order is told, so that the owner reads the same
      * words each time.
      */
-    static void write(List<Writing> writings) throws IOException {
+    static void run(List<Work> all) throws IOException {
         List<ForkJoinTask<Optional<Exception>>> ends = new ArrayList<>();
-        for (Writing writing : writings) {
-            ends.add(ForkJoinTask.adapt(() -> failure(writing)));
+        for (Work work : all) {
+            ends.add(ForkJoinTask.adapt(() -> failure(work)));
         }
         // Other threads take from the front; this one runs the first, then what they left, from the end.
         ends.stream().skip(1).forEach(ForkJoinTask::fork);
@@ -41,9 +41,9 @@ final class SideBySide {
         }
     }
 
-    private static Optional<Exception> failure(Writing writing) {
+    private static Optional<Exception> failure(Work work) {
         try {
-            writing.write();
+            work.run();
             return Optional.empty();
         } catch (IOException | RuntimeException failed) {
             return Optional.of(failed);
