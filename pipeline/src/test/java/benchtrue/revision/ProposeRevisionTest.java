@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import benchtrue.ShopBuilder;
+import benchtrue.ShopWithPolicy;
 import benchtrue.costing.AtShopRate;
 import benchtrue.costing.CostedLines;
 import benchtrue.findings.Findings;
@@ -50,26 +51,8 @@ class ProposeRevisionTest {
         return load > 1.05 ? Verdict.UNDER_QUOTED : load < 0.95 ? Verdict.OVER_QUOTED : Verdict.ON_THE_MARK;
     }
 
-    private static Settings policy(Policy policy) {
-        Settings d = Settings.DEFAULTS;
-        return new Settings(
-                d.currency(),
-                d.zone(),
-                d.locale(),
-                d.shopRate(),
-                d.burden(),
-                d.tolerance(),
-                d.materiality(),
-                d.falseDiscovery(),
-                d.resamples(),
-                policy,
-                d.people(),
-                d.wallCopy(),
-                d.seed());
-    }
-
     private static Settings rule(Policy.Rule rule) {
-        return policy(new Policy(rule, 0.60, 0.25, 10_000));
+        return ShopWithPolicy.settings(new Policy(rule, 0.60, 0.25, 10_000));
     }
 
     private static ProposedChange meanProposal(RepairType type, double load) {

@@ -1,5 +1,6 @@
 package benchtrue.revision;
 
+import benchtrue.ShopWithPolicy;
 import benchtrue.hours.JobLines;
 import benchtrue.hours.SplitHours;
 import benchtrue.intake.ReadExports;
@@ -111,25 +112,7 @@ record PastTruth(Map<PastMethod, PastScore> raw, Map<PastMethod, PastScore> rail
     }
 
     static Settings settings(Policy.Rule rule) {
-        Settings d = Settings.DEFAULTS;
-        Policy policy = new Policy(
-                rule,
-                d.policy().coverage(),
-                d.policy().largestStep(),
-                d.policy().priceRounding());
-        return new Settings(
-                d.currency(),
-                d.zone(),
-                d.locale(),
-                d.shopRate(),
-                d.burden(),
-                d.tolerance(),
-                d.materiality(),
-                d.falseDiscovery(),
-                d.resamples(),
-                policy,
-                d.people(),
-                d.wallCopy(),
-                d.seed());
+        Policy d = Policy.DEFAULTS;
+        return ShopWithPolicy.settings(new Policy(rule, d.coverage(), d.largestStep(), d.priceRounding()));
     }
 }
