@@ -17,6 +17,9 @@ final class FirstLookSheet {
     private static final int WORDS_WIDTH = 100;
     private static final double ONE_IN = 0.55;
 
+    /** Work that shows up more rarely is not worth a look at every instrument. */
+    private static final double OFTEN = 0.10;
+
     private final Review review;
     private final Ledger ledger;
     private final Figures figures;
@@ -33,7 +36,9 @@ final class FirstLookSheet {
         Grid grid = new Grid(sheet, look);
         int row = 1;
         grid.row(row++).text("Look for this before the first quote", Look.Kind.TITLE);
-        List<FoundWork> pairs = review.findings().foundWork().stream()
+        List<FoundWork> all = review.findings().foundWork();
+        List<FoundWork> pairs = all.stream()
+                .filter(pair -> pair.share() >= OFTEN)
                 .sorted(Comparator.comparing((FoundWork pair) -> title(pair.quoted()))
                         .thenComparing(
                                 Comparator.comparingDouble(FoundWork::share).reversed()))
@@ -41,15 +46,27 @@ final class FirstLookSheet {
         for (FoundWork pair : pairs) {
             line(grid.row(row++), title(pair.quoted()), words(pair));
         }
-        row = orNothing(grid, row, pairs.isEmpty(), "No work that the bench finds again and again was seen.");
+        row = sentence(grid, row, pairs.isEmpty(), "No work that the bench finds again and again was seen.");
+        row = rarer(grid, row, all.size() - pairs.size());
         grid.row(++row).text("Traits that could have a line of their own in the book", Look.Kind.TITLE);
         row++;
         List<SurchargeLine> surcharges = review.revision().surcharges();
         for (SurchargeLine line : surcharges) {
             line(grid.row(row++), plain(line.trait()), words(line));
         }
-        orNothing(grid, row, surcharges.isEmpty(), "No trait surely makes a family of repairs longer.");
+        sentence(grid, row, surcharges.isEmpty(), "No trait surely makes a family of repairs longer.");
         Paper.landscape(sheet);
+    }
+
+    /** Says what is left out, so that nobody takes the list for all that may be found. */
+    private int rarer(Grid grid, int row, int pairs) {
+        return sentence(
+                grid,
+                row,
+                pairs > 0,
+                "Left out: " + figures.count(pairs, "pair", "pairs")
+                        + " of repairs found together more often than elsewhere, but on fewer than one ticket in "
+                        + figures.count((long) StrictMath.rint(1 / OFTEN)) + ".");
     }
 
     private static void line(Grid grid, String title, String words) {
@@ -58,8 +75,8 @@ final class FirstLookSheet {
                 .text(words, Look.Kind.WRAPPED);
     }
 
-    private static int orNothing(Grid grid, int row, boolean nothing, String words) {
-        if (nothing) {
+    private static int sentence(Grid grid, int row, boolean said, String words) {
+        if (said) {
             grid.row(row).text(words, Look.Kind.TEXT);
             return row + 1;
         }
