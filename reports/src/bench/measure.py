@@ -1,12 +1,13 @@
 #!/usr/bin/env python3
 """Measures whole processes on invented shops: the launcher's nights beside what an analyst would write by hand.
 
-    measure.py --folder DIR [--sizes 1200,12000,220000,4000000] [--repeats 5] [--launcher FILE] [--table]
+    measure.py --folder DIR [--sizes 1200,12000,220000,4000000] [--years N] [--repeats 5]
+               [--archive FILE] [--table]
 
 Shops, single results (results.jsonl, one line a process) and the table stand in DIR. What is already in results.jsonl is not
 measured again: stopped, the same command goes on where it was; another --repeats adds to what is there; another build's
 results count only for the program by hand. Programs take turns within each repetition, so that a busy minute hits all of
-them. Memory is the largest resident set of the process.
+them. Shops of other years belong in a folder of their own. Memory is the largest resident set of the process.
 """
 import argparse
 import hashlib
@@ -50,6 +51,7 @@ class Bench:
     def __init__(self, options):
         self.folder = Path(options.folder).resolve()
         self.repeats = options.repeats
+        self.years = options.years
         self.folder.mkdir(parents=True, exist_ok=True)
         self.build = hashlib.sha256(Path(options.archive).read_bytes()).hexdigest()[:12]
         self.launcher = self.unpacked(Path(options.archive))
@@ -82,7 +84,7 @@ class Bench:
         if not shop.exists():
             partial = self.folder / f"shop-{tickets}.partial"
             shutil.rmtree(partial, ignore_errors=True)
-            run([self.launcher, "sample", partial, "--clean", "--tickets", str(tickets), "--years", str(years(tickets))],
+            run([self.launcher, "sample", partial, "--clean", "--tickets", str(tickets), "--years", str(self.years or years(tickets))],
                 self.environment, self.folder / "sample.log")
             partial.rename(shop)
         return shop
@@ -186,6 +188,7 @@ def main():
     options = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
     options.add_argument("--folder", required=True, help="where shops and results stand; needs 6 GB for the largest")
     options.add_argument("--sizes", default="1200,12000,220000,4000000", help="tickets, separated by commas")
+    options.add_argument("--years", type=int, help="that every shop looks back on; from 4 to 40 by its size where not given")
     options.add_argument("--repeats", type=int, default=5, help=f"runs of each; one from {ONCE:,} tickets on")
     archives = sorted((HERE.parents[1] / "target").glob("benchtrue-*.tar.gz"))
     options.add_argument("--archive", default=archives[-1] if archives else None, required=not archives,
