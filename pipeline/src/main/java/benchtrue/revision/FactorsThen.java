@@ -43,8 +43,12 @@ final class FactorsThen {
             railed.put(method, new double[types]);
         }
         for (int type = 0; type < types; type++) {
-            Target target =
-                    Target.of(taken[type], Optional.of(usual.get(type)), past, policy(type), settings.figures());
+            Target target = Target.of(
+                    taken[type],
+                    Optional.of(usual.get(type)),
+                    past,
+                    policy(known, type, settings.policy()),
+                    settings.figures());
             put(PastMethod.PROPOSAL, type, target.factor());
             put(PastMethod.KEEP_THE_BOOK, type, 1);
             put(PastMethod.PLAIN_AVERAGE, type, past.yearlyAverage(type));
@@ -52,11 +56,12 @@ final class FactorsThen {
         }
     }
 
-    private Policy policy(int type) {
-        return known.books()
-                .type(known.repairTypes().name(type), known.asOf())
-                .map(row -> settings.policy().of(row.family()))
-                .orElse(settings.policy());
+    /** Returns the policy of a repair type, by its code, in the family that a ledger's price book has it in. */
+    static Policy policy(Ledger ledger, int type, Policy shop) {
+        return ledger.books()
+                .type(ledger.repairTypes().name(type), ledger.asOf())
+                .map(row -> shop.of(row.family()))
+                .orElse(shop);
     }
 
     /** Returns the factors by what a ledger knows. */

@@ -35,9 +35,7 @@ final class TellPastJobs {
     }
 
     private String families() {
-        boolean own = settings.policy().families().stream()
-                .anyMatch(family -> family.coverage().isPresent());
-        return own ? " and of some families another share" : "";
+        return settings.policy().someFamilyHasItsCoverage() ? " and of some families another share" : "";
     }
 
     private String outcome() {

@@ -67,9 +67,10 @@ final class TryPastJobs {
     /** Returns how every method did with its factors at some cut-offs. */
     BackTest test(List<LocalDate> days, List<FactorsThen> factors) {
         ScoredJobs scored = ScoredJobs.of(jobs);
+        double[] share = shares();
         List<CutOff> cutOffs = new ArrayList<>();
         for (int i = 0; i < days.size(); i++) {
-            cutOffs.add(score(days.get(i), factors.get(i), scored, used(cutOffs)));
+            cutOffs.add(score(days.get(i), factors.get(i), scored, share, used(cutOffs)));
         }
         return TellPastJobs.tell(cutOffs, used(cutOffs), settings);
     }
@@ -123,20 +124,16 @@ final class TryPastJobs {
         double[] shares = new double[ledger.repairTypes().size()];
         Arrays.setAll(
                 shares,
-                type -> ledger.books()
-                        .type(ledger.repairTypes().name(type), ledger.asOf())
-                        .map(row -> settings.policy().of(row.family()).coverage())
-                        .orElse(settings.policy().coverage()));
+                type -> FactorsThen.policy(ledger, type, settings.policy()).coverage());
         return shares;
     }
 
-    private CutOff score(LocalDate day, FactorsThen factors, ScoredJobs scored, PastMethod used) {
+    private CutOff score(LocalDate day, FactorsThen factors, ScoredJobs scored, double[] share, PastMethod used) {
         int first = (int) day.toEpochDay();
         int next = (int) day.plusMonths(Quarters.MONTHS).toEpochDay();
         List<ScoredJobs.Job> quoted = scored.quoted(first, next);
         double[] bookThen =
                 factors.bookThenPer(jobs.ledger().books(), jobs.ledger().asOf());
-        double[] share = shares();
         Map<PastMethod, PastScore> raw = new EnumMap<>(PastMethod.class);
         Map<PastMethod, PastScore> railed = new EnumMap<>(PastMethod.class);
         for (PastMethod method : PastMethod.values()) {

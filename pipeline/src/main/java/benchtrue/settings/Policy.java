@@ -54,6 +54,11 @@ public record Policy(
         return own(family).map(found -> Absent.firstOf(found.rate(), shopRate)).orElse(shopRate);
     }
 
+    /** Returns whether some family asks for another share of jobs that should fit. */
+    public boolean someFamilyHasItsCoverage() {
+        return families.stream().anyMatch(family -> family.coverage().isPresent());
+    }
+
     private Optional<FamilyPolicy> own(String family) {
         return families.stream().filter(found -> found.family().equals(family)).findFirst();
     }

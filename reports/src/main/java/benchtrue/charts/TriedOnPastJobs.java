@@ -27,9 +27,9 @@ final class TriedOnPastJobs {
 
     /** Families with a coverage of their own are weighed by it. */
     private String families() {
-        boolean own = subject.review().settings().policy().families().stream()
-                .anyMatch(family -> family.coverage().isPresent());
-        return own ? "; some families by their own share" : "";
+        return subject.review().settings().policy().someFamilyHasItsCoverage()
+                ? "; some families by their own share"
+                : "";
     }
 
     private Picture draw() {
