@@ -1,38 +1,26 @@
 package benchtrue.nightly;
 
+import benchtrue.ReviewOf;
 import benchtrue.ShopBuilder;
-import benchtrue.costing.CostLines;
-import benchtrue.costing.CostedLines;
 import benchtrue.costing.Restatement;
-import benchtrue.findings.FindVerdicts;
-import benchtrue.findings.Findings;
-import benchtrue.hours.JobLines;
-import benchtrue.hours.SplitHours;
-import benchtrue.reconcile.Ledger;
-import benchtrue.revision.ProposeRevision;
-import benchtrue.settings.Settings;
 import java.util.List;
 import java.util.SortedMap;
 
-/** Takes a shop through the stages to what a night tells of it. */
+/** What a night tells of a shop with restated months and rows set aside. */
 final class Reviewed {
     private Reviewed() {}
 
     static Review shop(ShopBuilder shop, List<Restatement> restatements, SortedMap<String, Long> setAside) {
-        Settings settings = Settings.DEFAULTS;
-        Ledger ledger = shop.build();
-        JobLines jobs = new SplitHours().split(ledger, settings);
-        CostedLines costs = new CostLines().cost(jobs, settings);
-        Findings findings = new FindVerdicts().find(costs, settings);
+        Review plain = ReviewOf.shop(shop);
         return new Review(
-                settings,
-                ledger,
-                jobs,
-                costs,
-                findings,
-                new ProposeRevision().propose(costs, findings, settings, List.of()),
-                costs.balances(),
-                List.of(),
+                plain.settings(),
+                plain.ledger(),
+                plain.jobs(),
+                plain.costs(),
+                plain.findings(),
+                plain.revision(),
+                plain.costs().balances(),
+                plain.notices(),
                 restatements,
                 setAside);
     }
