@@ -3,6 +3,7 @@ package benchtrue.costing;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchtrue.ShopBuilder;
+import benchtrue.ShopSettings;
 import benchtrue.hours.PlainJobLines;
 import benchtrue.settings.Settings;
 import benchtrue.shop.Absent;
@@ -81,21 +82,7 @@ class CostLinesTest {
     }
 
     private static Settings withBurden(double burden) {
-        Settings d = Settings.DEFAULTS;
-        return new Settings(
-                d.currency(),
-                d.zone(),
-                d.locale(),
-                d.shopRate(),
-                burden,
-                d.tolerance(),
-                d.materiality(),
-                d.falseDiscovery(),
-                d.resamples(),
-                d.policy(),
-                d.people(),
-                d.wallCopy(),
-                d.seed());
+        return new ShopSettings().burden(burden).build();
     }
 
     @Test

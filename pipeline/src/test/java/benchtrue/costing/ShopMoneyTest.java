@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import benchtrue.ShopBuilder;
+import benchtrue.ShopSettings;
 import benchtrue.hours.SplitHours;
 import benchtrue.settings.Disclosure;
 import benchtrue.settings.MoneyRules;
@@ -35,24 +36,7 @@ class ShopMoneyTest {
     }
 
     private static Settings settings(double burden, MoneyRules rules, Disclosure people) {
-        Settings d = Settings.DEFAULTS;
-        return new Settings(
-                d.currency(),
-                d.zone(),
-                d.locale(),
-                d.shopRate(),
-                burden,
-                d.tolerance(),
-                d.materiality(),
-                d.falseDiscovery(),
-                d.resamples(),
-                d.policy(),
-                people,
-                d.wallCopy(),
-                d.seed(),
-                rules,
-                d.keepResults(),
-                d.files());
+        return new ShopSettings().burden(burden).money(rules).people(people).build();
     }
 
     private static ShopMoney money(ShopBuilder shop) {

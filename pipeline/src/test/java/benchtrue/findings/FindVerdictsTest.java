@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import benchtrue.ShopBuilder;
+import benchtrue.ShopSettings;
 import benchtrue.settings.Settings;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Money;
@@ -196,20 +197,6 @@ class FindVerdictsTest {
     }
 
     private static Settings materiality(long amount) {
-        Settings d = Settings.DEFAULTS;
-        return new Settings(
-                d.currency(),
-                d.zone(),
-                d.locale(),
-                d.shopRate(),
-                d.burden(),
-                d.tolerance(),
-                amount,
-                d.falseDiscovery(),
-                d.resamples(),
-                d.policy(),
-                d.people(),
-                d.wallCopy(),
-                d.seed());
+        return new ShopSettings().materiality(amount).build();
     }
 }

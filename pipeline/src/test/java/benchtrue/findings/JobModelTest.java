@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import benchtrue.ShopBuilder;
+import benchtrue.ShopSettings;
 import benchtrue.settings.Disclosure;
 import benchtrue.settings.Settings;
 import java.time.LocalDate;
@@ -191,20 +192,6 @@ class JobModelTest {
     }
 
     private static Settings showingPeople() {
-        Settings d = Settings.DEFAULTS;
-        return new Settings(
-                d.currency(),
-                d.zone(),
-                d.locale(),
-                d.shopRate(),
-                d.burden(),
-                d.tolerance(),
-                d.materiality(),
-                d.falseDiscovery(),
-                d.resamples(),
-                d.policy(),
-                Disclosure.SHOWN,
-                d.wallCopy(),
-                d.seed());
+        return new ShopSettings().people(Disclosure.SHOWN).build();
     }
 }

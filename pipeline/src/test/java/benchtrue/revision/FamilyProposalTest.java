@@ -3,7 +3,7 @@ package benchtrue.revision;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchtrue.ShopBuilder;
-import benchtrue.ShopWithPolicy;
+import benchtrue.ShopSettings;
 import benchtrue.costing.AtShopRate;
 import benchtrue.costing.CostedLines;
 import benchtrue.findings.Findings;
@@ -56,7 +56,7 @@ class FamilyProposalTest {
             shop.ticket("T" + i).line(i < 10 ? "refret" : "setup", 10).logged("ada", "1", i % 10 < 6 ? 11 : 12);
         }
         CostedLines costs = AtShopRate.of(PlainJobLines.of(shop.build()), RATE);
-        Settings settings = ShopWithPolicy.settings(policy);
+        Settings settings = new ShopSettings().policy(policy).build();
         Findings found = new Findings(List.of(finding(REFRET), finding(SETUP)));
         return new ProposeRevision().propose(costs, found, settings, List.of()).changes();
     }

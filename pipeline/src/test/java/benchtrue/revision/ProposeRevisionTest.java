@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import benchtrue.ShopBuilder;
-import benchtrue.ShopWithPolicy;
+import benchtrue.ShopSettings;
 import benchtrue.costing.AtShopRate;
 import benchtrue.costing.CostedLines;
 import benchtrue.findings.Findings;
@@ -52,7 +52,7 @@ class ProposeRevisionTest {
     }
 
     private static Settings rule(Policy.Rule rule) {
-        return ShopWithPolicy.settings(new Policy(rule, 0.60, 0.25, 10_000));
+        return new ShopSettings().policy(new Policy(rule, 0.60, 0.25, 10_000)).build();
     }
 
     private static ProposedChange meanProposal(RepairType type, double load) {

@@ -3,6 +3,7 @@ package benchtrue.revision;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import benchtrue.ShopSettings;
 import benchtrue.findings.Verdict;
 import benchtrue.settings.FamilyPolicy;
 import benchtrue.settings.Policy;
@@ -67,7 +68,6 @@ class SafeHoursTest {
     }
 
     private static Settings settings(SplittableRandom random) {
-        Settings d = Settings.DEFAULTS;
         Policy policy = new Policy(
                 Policy.Rule.values()[random.nextInt(3)],
                 0.3 + 0.6 * random.nextDouble(),
@@ -75,20 +75,10 @@ class SafeHoursTest {
                 Money.UNIT * (1 + random.nextInt(20)),
                 Policy.FallBack.NEVER,
                 random.nextBoolean() ? List.of() : List.of(family(random)));
-        return new Settings(
-                d.currency(),
-                d.zone(),
-                d.locale(),
-                d.shopRate(),
-                d.burden(),
-                random.nextInt(20) / 100.0,
-                d.materiality(),
-                d.falseDiscovery(),
-                d.resamples(),
-                policy,
-                d.people(),
-                d.wallCopy(),
-                d.seed());
+        return new ShopSettings()
+                .policy(policy)
+                .tolerance(random.nextInt(20) / 100.0)
+                .build();
     }
 
     /** Hours that stay are never a cut, even where a book stands below its own shortest safe hours. */

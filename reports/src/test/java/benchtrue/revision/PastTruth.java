@@ -1,6 +1,6 @@
 package benchtrue.revision;
 
-import benchtrue.ShopWithPolicy;
+import benchtrue.ShopSettings;
 import benchtrue.hours.JobLines;
 import benchtrue.hours.SplitHours;
 import benchtrue.intake.ReadExports;
@@ -113,6 +113,8 @@ record PastTruth(Map<PastMethod, PastScore> raw, Map<PastMethod, PastScore> rail
 
     static Settings settings(Policy.Rule rule) {
         Policy d = Policy.DEFAULTS;
-        return ShopWithPolicy.settings(new Policy(rule, d.coverage(), d.largestStep(), d.priceRounding()));
+        return new ShopSettings()
+                .policy(new Policy(rule, d.coverage(), d.largestStep(), d.priceRounding()))
+                .build();
     }
 }

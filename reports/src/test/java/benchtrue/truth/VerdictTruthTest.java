@@ -2,6 +2,7 @@ package benchtrue.truth;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchtrue.ShopSettings;
 import benchtrue.sample.Loads;
 import benchtrue.settings.Settings;
 import org.junit.jupiter.api.Tag;
@@ -73,20 +74,6 @@ class VerdictTruthTest {
     }
 
     private static Settings settings(double tolerance, int resamples) {
-        Settings d = Settings.DEFAULTS;
-        return new Settings(
-                d.currency(),
-                d.zone(),
-                d.locale(),
-                d.shopRate(),
-                d.burden(),
-                tolerance,
-                d.materiality(),
-                d.falseDiscovery(),
-                resamples,
-                d.policy(),
-                d.people(),
-                d.wallCopy(),
-                d.seed());
+        return new ShopSettings().tolerance(tolerance).resamples(resamples).build();
     }
 }

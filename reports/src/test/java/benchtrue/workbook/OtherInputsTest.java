@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import benchtrue.InventedShop;
 import benchtrue.Office;
 import benchtrue.ReviewOf;
+import benchtrue.ShopSettings;
 import benchtrue.nightly.Review;
 import benchtrue.reconcile.Ledger;
 import benchtrue.revision.ProposedChange;
@@ -170,20 +171,7 @@ class OtherInputsTest {
     }
 
     private static Settings with(Settings d, long shopRate, Policy policy) {
-        return new Settings(
-                d.currency(),
-                d.zone(),
-                d.locale(),
-                shopRate,
-                d.burden(),
-                d.tolerance(),
-                d.materiality(),
-                d.falseDiscovery(),
-                d.resamples(),
-                policy,
-                d.people(),
-                d.wallCopy(),
-                d.seed());
+        return new ShopSettings(d).shopRate(shopRate).policy(policy).build();
     }
 
     /** Which method did best on past jobs is not worked out again by the sheet. */
