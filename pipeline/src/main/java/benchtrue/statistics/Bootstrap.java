@@ -42,28 +42,28 @@ public final class Bootstrap {
     }
 
     /** Returns how many replicates entered; all of them unless some were {@code NaN}. */
-    public int usable() {
+    int usable() {
         return replicates.length;
     }
 
     /** Returns z0, in standard deviations. */
-    public double biasCorrection() {
+    double biasCorrection() {
         return biasCorrection;
     }
 
     /** Returns the standard deviation of the replicates. */
-    public double standardError() {
+    double standardError() {
         return Moments.of(replicates).standardDeviation();
     }
 
     /** Returns the percentile interval. */
-    public Interval percentile(double level) {
+    Interval percentile(double level) {
         double tail = Interval.lowerTail(level);
         return new Interval(Quantile.of(replicates, tail, TYPE), Quantile.of(replicates, 1 - tail, TYPE));
     }
 
     /** Returns the BCa interval. */
-    public Interval bca(double level) {
+    Interval bca(double level) {
         double tail = Interval.lowerTail(level);
         if (Double.isNaN(biasCorrection + acceleration)) {
             return Interval.NONE;
@@ -74,7 +74,7 @@ public final class Bootstrap {
     }
 
     /** Returns the percentile p-value against "no more than {@code bound}": small means surely above. */
-    public double percentileChanceAtMost(double bound) {
+    double percentileChanceAtMost(double bound) {
         return share(replicates, bound);
     }
 
@@ -84,7 +84,7 @@ public final class Bootstrap {
     }
 
     /** Returns the BCa p-value against "no more than {@code bound}": the level whose lower end is the bound. */
-    public double bcaChanceAtMost(double bound) {
+    double bcaChanceAtMost(double bound) {
         return Normal.lowerTail(bcaPoint(bound));
     }
 

@@ -10,7 +10,7 @@ public final class ChangePoint {
     private ChangePoint() {}
 
     /** Returns the point after the largest |S(i)|. Simple, but pulled towards the middle. */
-    public static int byCusumMaximum(double[] values) {
+    static int byCusumMaximum(double[] values) {
         return largest(values, (i, n) -> 1);
     }
 

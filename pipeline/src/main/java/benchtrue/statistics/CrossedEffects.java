@@ -52,7 +52,7 @@ public final class CrossedEffects {
     }
 
     /** Returns the fit with every row counting alike. */
-    public static CrossedEffects fit(double[] y, double[][] columns, Factor... factors) {
+    static CrossedEffects fit(double[] y, double[][] columns, Factor... factors) {
         double[] ones = new double[y.length];
         Arrays.fill(ones, 1);
         return fit(y, columns, ones, factors);
@@ -167,7 +167,7 @@ public final class CrossedEffects {
     }
 
     /** Returns the REML criterion, minus twice the restricted log-likelihood; of a robust fit, that of its weighted rows. */
-    public double criterion() {
+    double criterion() {
         return equations.value();
     }
 
@@ -177,7 +177,7 @@ public final class CrossedEffects {
     }
 
     /** Returns the variance of a factor's effects. */
-    public double variance(int factor) {
+    double variance(int factor) {
         double ratio = equations.theta[factor];
         return ratio == 0 ? 0 : ratio * ratio * residualVariance;
     }
@@ -222,7 +222,7 @@ public final class CrossedEffects {
     }
 
     /** Returns the standard deviation of a level's effect given the data, fixed effects taken as known (lme4's conditional one). */
-    public double conditionalDeviation(int factor, int level) {
+    double conditionalDeviation(int factor, int level) {
         return equations.theta[factor] * deviation(uncertainty().conditional(factor, level));
     }
 

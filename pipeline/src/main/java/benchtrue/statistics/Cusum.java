@@ -40,27 +40,27 @@ public final class Cusum {
     }
 
     /** Returns the number of points. */
-    public int size() {
+    int size() {
         return high.length;
     }
 
     /** Returns the upper sum after point {@code index}. */
-    public double high(int index) {
+    double high(int index) {
         return high[index];
     }
 
     /** Returns the lower sum after point {@code index}. */
-    public double low(int index) {
+    double low(int index) {
         return low[index];
     }
 
     /** Returns the first point at which the upper sum exceeds the threshold, or -1. */
-    public int firstAbove() {
+    int firstAbove() {
         return first(high);
     }
 
     /** Returns the first point at which the lower sum exceeds the threshold, or -1. */
-    public int firstBelow() {
+    int firstBelow() {
         return first(low);
     }
 
@@ -70,7 +70,7 @@ public final class Cusum {
     }
 
     /** Returns where the run of the lower sum that holds {@code index} began. */
-    public int startOfFall(int index) {
+    int startOfFall(int index) {
         return start(low, index);
     }
 

@@ -47,7 +47,7 @@ public final class Ewma {
     }
 
     /** Returns the number of points. */
-    public int size() {
+    int size() {
         return levels.length;
     }
 
@@ -62,7 +62,7 @@ public final class Ewma {
     }
 
     /** Returns the limits that a long chart approaches. */
-    public Interval settledLimits() {
+    Interval settledLimits() {
         return new Interval(target - reach, target + reach);
     }
 
@@ -72,7 +72,7 @@ public final class Ewma {
     }
 
     /** Returns the first point below its lower limit, or -1. */
-    public int firstBelow() {
+    int firstBelow() {
         return first(-1);
     }
 

@@ -10,7 +10,7 @@ public record Interval(double low, double high) {
     static final Interval NONE = new Interval(Double.NaN, Double.NaN);
 
     /** Returns whether {@code value} lies between the ends, ends included; false where there is no interval. */
-    public boolean holds(double value) {
+    boolean holds(double value) {
         return value >= low && value <= high;
     }
 

@@ -44,7 +44,7 @@ public record Jackknife(int groups, double estimate, double mean, double standar
     }
 
     /** Returns the estimated bias, (g &minus; 1)(mean &minus; estimate); subtract it to correct the estimate (Quenouille 1956). */
-    public double bias() {
+    double bias() {
         return (groups - 1) * (mean - estimate);
     }
 

@@ -84,12 +84,12 @@ public final class KaplanMeier {
     }
 
     /** Returns how many jobs had lasted up to the step. */
-    public int atRisk(int step) {
+    int atRisk(int step) {
         return atRisk[step];
     }
 
     /** Returns how many jobs were finished at the step. */
-    public int events(int step) {
+    int events(int step) {
         return events[step];
     }
 
@@ -99,12 +99,12 @@ public final class KaplanMeier {
     }
 
     /** Returns Greenwood's standard error of {@link #survival}; 0 where the curve has reached 0. */
-    public double error(int step) {
+    double error(int step) {
         return errors[step];
     }
 
     /** Returns the interval of {@link #survival} on the log(&minus;log) scale, which stays in 0 to 1; none where the curve has reached 0. */
-    public Interval interval(int step, double level) {
+    Interval interval(int step, double level) {
         double z = Normal.quantile(1 - Interval.lowerTail(level));
         double s = survival[step];
         if (s == 0) {
@@ -129,7 +129,7 @@ public final class KaplanMeier {
      *
      * @param share above 0, at most 1
      */
-    public double quantile(double share) {
+    double quantile(double share) {
         if (!(share > 0 && share <= 1)) {
             throw new IllegalArgumentException("a share of jobs must lie above 0 and at most at 1, found " + share);
         }
@@ -144,12 +144,12 @@ public final class KaplanMeier {
     }
 
     /** Returns the mean up to the longest job: the area under the curve. */
-    public double restrictedMean() {
+    double restrictedMean() {
         return areaFrom(-1);
     }
 
     /** Returns the standard error of {@link #restrictedMean}. */
-    public double restrictedMeanError() {
+    double restrictedMeanError() {
         double variance = 0;
         for (int i = 0; i < times.length; i++) {
             double area = areaFrom(i);

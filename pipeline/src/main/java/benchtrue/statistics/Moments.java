@@ -30,7 +30,7 @@ public record Moments(int count, double mean, double variance) {
     }
 
     /** Returns the standard error of the mean of independent values. */
-    public double standardError() {
+    double standardError() {
         return StrictMath.sqrt(variance / count);
     }
 

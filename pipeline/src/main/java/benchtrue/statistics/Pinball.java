@@ -14,7 +14,7 @@ public final class Pinball {
     }
 
     /** Returns the mean loss over jobs; {@code NaN} for none. */
-    public static double mean(double[] actual, double[] quoted, double tau) {
+    static double mean(double[] actual, double[] quoted, double tau) {
         double[] losses = new double[actual.length];
         for (int i = 0; i < losses.length; i++) {
             losses[i] = loss(actual[i], quoted[i], tau);
