@@ -84,7 +84,8 @@ class Bench:
         if not shop.exists():
             partial = self.folder / f"shop-{tickets}.partial"
             shutil.rmtree(partial, ignore_errors=True)
-            run([self.launcher, "sample", partial, "--clean", "--tickets", str(tickets), "--years", str(self.years or years(tickets))],
+            size = f"{partial.resolve()} --clean --tickets {tickets} --years {self.years or years(tickets)}"
+            run(["mvn", "-B", "-ntp", "-q", "-f", HERE.parents[2] / "pom.xml", "-Psample", "process-test-classes", f"-Dshop={size}"],
                 self.environment, self.folder / "sample.log")
             partial.rename(shop)
         return shop

@@ -38,7 +38,6 @@ class ArchitectureTest {
             "charts",
             "workbook",
             "page",
-            "sample",
             "command");
 
     private static final List<String> COMMON = List.of("shop", "settings", "statistics");

@@ -385,8 +385,8 @@ class CrossedEffectsTest {
     @Test
     void withoutFactorsItIsLeastSquares() {
         ReferenceData trees = ReferenceData.read("trees.csv");
-        CrossedEffects fit = CrossedEffects.fit(
-                logs(trees.numbers("volume")), new double[][] {logs(trees.numbers("girth"))});
+        CrossedEffects fit =
+                CrossedEffects.fit(logs(trees.numbers("volume")), new double[][] {logs(trees.numbers("girth"))});
         assertThat(fit.coefficient(0)).isCloseTo(-2.35332494044, within(5e-10));
         assertThat(fit.error(0)).isCloseTo(0.23066284156, within(5e-10));
         assertThat(fit.coefficient(1)).isCloseTo(2.19996993209, within(5e-10));
@@ -395,8 +395,6 @@ class CrossedEffectsTest {
     }
 
     private static double[] logs(double[] numbers) {
-        return Arrays.stream(numbers)
-                .map(StrictMath::log)
-                .toArray();
+        return Arrays.stream(numbers).map(StrictMath::log).toArray();
     }
 }

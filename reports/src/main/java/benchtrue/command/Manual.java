@@ -32,9 +32,8 @@ final class Manual {
             Map.entry("DIR/out/.last/", "How the last run ended, how long its stages took."));
 
     private static final String EXAMPLE = """
-            benchtrue sample demo
-            benchtrue nightly --shop demo --as-of 2026-10-31
-            benchtrue verify demo/out/latest
+            benchtrue nightly --shop sample-exports --as-of 2026-10-31
+            benchtrue verify sample-exports/out/latest
             """;
 
     private final Roff page = new Roff();

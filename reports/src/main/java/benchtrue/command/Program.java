@@ -81,7 +81,6 @@ final class Program implements Runnable {
                 .addSubcommand(new AdoptCommand(console))
                 .addSubcommand(new CloseCommand(console))
                 .addSubcommand(new VerifyCommand(console))
-                .addSubcommand(new SampleCommand(console))
                 .setOut(console.out())
                 .setErr(console.err())
                 .setColorScheme(CommandLine.Help.defaultColorScheme(colour() ? Ansi.ON : Ansi.OFF))

@@ -50,7 +50,30 @@ class InstallationIT {
                         "share/man/man1/benchtrue.1",
                         "share/bash-completion/completions/benchtrue",
                         "share/systemd/benchtrue@.service",
-                        "share/systemd/benchtrue@.timer");
+                        "share/systemd/benchtrue@.timer",
+                        "sample-exports/shop.toml");
+    }
+
+    @Test
+    void whoUnpacksItRunsTheMainJobOnTheInventedShopAtOnce() throws Exception {
+        Installed installed = Installed.in(folder);
+        Path shop = installed.home().resolve("sample-exports");
+        Installed.Ended ended = installed.run(
+                Map.of(
+                        "PATH",
+                        "/usr/bin:/bin",
+                        "JAVA_HOME",
+                        System.getProperty("java.home"),
+                        "HOME",
+                        folder.toString()),
+                "nightly",
+                "--shop",
+                shop.toString(),
+                "--as-of",
+                "2026-10-31");
+        assertThat(ended.code()).as(ended.err()).isZero();
+        assertThat(shop.resolve("out/latest/review.html")).isNotEmptyFile();
+        assertThat(shop.resolve("truth.json")).doesNotExist();
     }
 
     @Test

@@ -51,7 +51,7 @@ final class WriteSampleTest {
                 .isNotEqualTo(Exports.bytes(folder.resolve("b")).get("exports/time-log-2024.csv"));
     }
 
-    /** Regenerate with {@code benchtrue sample} into an empty folder when this fails for a reason. */
+    /** Regenerate with {@link WriteShop} into an empty folder when this fails for a reason. */
     @Test
     void theCommittedSampleIsWhatTheDefaultsWrite() throws IOException {
         WriteSample.write(options("now"));
