@@ -1,8 +1,11 @@
 package benchtrue.findings;
 
 import benchtrue.hours.JobLines;
+import benchtrue.shop.Absent;
+import benchtrue.shop.Ints;
 import benchtrue.statistics.Interval;
 import benchtrue.statistics.Jackknife;
+import benchtrue.statistics.Moments;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -78,5 +81,81 @@ final class SpotCopiedQuotes {
             copied[jobs.ledger().lines().ticket(line)] |= chance[line] > 0.5;
         }
         return copied;
+    }
+
+    /**
+     * The chance that each line's hours were copied from its quote: a mixture of copies, which always match, and honest totals,
+     * which match by rounding alone. The share of copies is estimated by EM (Dempster, Laird, Rubin 1977) for the shop, then for
+     * whoever did the logging as if the shop had lent twenty totals; it is never shown by person.
+     */
+    static final class CopyChances {
+        private static final double LENT = 20;
+        private static final double START = 0.05;
+        private static final int ROUNDS = 50;
+
+        private final LoggedTotals totals;
+        private final int[] matched;
+        private final int[] logger;
+        private final double[] compared;
+        private final double[] share;
+
+        private CopyChances(JobLines jobs, LoggedTotals totals) {
+            this.totals = totals;
+            int loggers = jobs.ledger().technicians().size() + 1;
+            share = new double[loggers];
+            compared = new double[loggers];
+            logger = new int[jobs.size()];
+            Ints rows = new Ints();
+            for (int line = 0; line < logger.length; line++) {
+                int technician = jobs.mainTechnician(line);
+                logger[line] = technician == Absent.INDEX ? loggers - 1 : technician;
+                if (!Double.isNaN(totals.honest()[line])) {
+                    compared[logger[line]] += totals.weight()[line];
+                    if (totals.matches()[line]) {
+                        rows.add(line);
+                    }
+                }
+            }
+            matched = rows.toArray();
+        }
+
+        /** Returns the chance of each line; 0 where it does not match or could not be compared. */
+        static double[] of(JobLines jobs, LoggedTotals totals) {
+            CopyChances mixture = new CopyChances(jobs, totals);
+            mixture.estimate();
+            double[] chance = new double[jobs.size()];
+            for (int line : mixture.matched) {
+                chance[line] = mixture.chance(line);
+            }
+            return chance;
+        }
+
+        private void estimate() {
+            double all = Moments.sum(compared);
+            Arrays.fill(share, START);
+            for (int round = 0; round < ROUNDS && all > 0; round++) {
+                Arrays.fill(share, Moments.sum(copies()) / all);
+            }
+            double shop = share[0];
+            for (int round = 0; round < ROUNDS; round++) {
+                double[] copies = copies();
+                for (int i = 0; i < share.length; i++) {
+                    share[i] = (copies[i] + LENT * shop) / (compared[i] + LENT);
+                }
+            }
+        }
+
+        private double[] copies() {
+            double[] copies = new double[share.length];
+            for (int line : matched) {
+                copies[logger[line]] += totals.weight()[line] * chance(line);
+            }
+            return copies;
+        }
+
+        private double chance(int line) {
+            double copied = share[logger[line]];
+            return copied == 0 ? 0 : copied / (copied + (1 - copied) * totals.honest()[line]);
+        }
     }
 }

@@ -1,13 +1,20 @@
 package benchtrue.intake;
 
 import benchtrue.settings.FileRule;
+import benchtrue.settings.HoursUnit;
+import benchtrue.settings.Pair;
 import benchtrue.settings.ReadSettings;
+import benchtrue.settings.ValueMap;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Notice;
 import benchtrue.shop.Refusal;
+import benchtrue.shop.Spelling;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** The owner's rules for files, and which of them found any. */
 final class Rules {
@@ -56,5 +63,118 @@ final class Rules {
                                 .map(rule -> "line " + rule.line() + ": " + rule.name())
                                 .limit(5)
                                 .toList()));
+    }
+
+    /** Turns the owner's rules for files into mappings; names that the data contract lacks are refused with their line. */
+    static final class CheckRules {
+        private final FileRule rule;
+        private final Table table;
+
+        private CheckRules(FileRule rule) {
+            this.rule = rule;
+            List<String> titles = Stream.of(Table.values()).map(Table::title).toList();
+            table = Stream.of(Table.values())
+                    .filter(known -> known.title().equals(rule.table()))
+                    .findFirst()
+                    .orElseThrow(() -> unknown(rule.line(), "table", rule.table(), titles));
+        }
+
+        /** Returns the mapping of a rule. */
+        static MappedTable mapping(FileRule rule) {
+            CheckRules check = new CheckRules(rule);
+            Mapping mapping = new Mapping(
+                    Optional.of(rule),
+                    check.headers(),
+                    check.words(),
+                    check.constants(),
+                    rule.hours().orElse(HoursUnit.HOURS));
+            return new MappedTable(check.table, mapping);
+        }
+
+        private Map<Column, Pair> headers() {
+            Map<Column, Pair> headers = new HashMap<>();
+            rule.columns().forEach(pair -> headers.put(column(pair.key(), pair.line()), pair));
+            return headers;
+        }
+
+        private Map<Column, String> constants() {
+            Map<Column, String> constants = new HashMap<>();
+            for (Pair pair : rule.constants()) {
+                Column column = column(pair.key(), pair.line());
+                if (rule.columns().stream().anyMatch(mapped -> mapped.key().equals(pair.key()))) {
+                    throw refused(
+                            pair.line(),
+                            "found " + pair.key() + " among the columns and the constants, expected it once");
+                }
+                Problem problem = ReadCell.read(column.cell(), pair.text()).problem();
+                if (problem != Problem.NONE) {
+                    throw refused(pair.line(), problem.words(column, pair.text()));
+                }
+                constants.put(column, pair.text().strip());
+            }
+            return constants;
+        }
+
+        private Map<Column, Map<String, String>> words() {
+            Map<Column, Map<String, String>> words = new HashMap<>();
+            for (ValueMap values : rule.values()) {
+                Column column = column(values.column(), values.line());
+                Kind kind = column.cell().kind();
+                if (kind != Kind.WORD && !kind.isText()) {
+                    throw refused(
+                            values.line(),
+                            "found words for " + column.header() + ", which holds " + kind.expected()
+                                    + ", expected words only for columns that hold words");
+                }
+                words.put(column, words(column, values));
+            }
+            return words;
+        }
+
+        private static Map<String, String> words(Column column, ValueMap values) {
+            Map<String, String> words = new HashMap<>();
+            for (Pair pair : values.words()) {
+                if (column.cell().kind() == Kind.WORD && !column.cell().words().contains(pair.text())) {
+                    throw unknown(
+                            pair.line(),
+                            "word of " + column.header(),
+                            pair.text(),
+                            column.cell().words());
+                }
+                String earlier = words.put(Mapping.plain(pair.key()), pair.text());
+                if (earlier != null && !earlier.equals(pair.text())) {
+                    throw refused(
+                            pair.line(),
+                            "found \"" + pair.key() + "\" for " + earlier + " and for " + pair.text()
+                                    + ", expected one of them");
+                }
+            }
+            return Map.copyOf(words);
+        }
+
+        private Column column(String name, int line) {
+            return table.columns().stream()
+                    .filter(column -> column.header().equals(name))
+                    .findFirst()
+                    .orElseThrow(() -> unknown(
+                            line,
+                            "column of " + table.title(),
+                            name,
+                            table.columns().stream().map(Column::header).toList()));
+        }
+
+        private static Refusal unknown(int line, String what, String found, List<String> known) {
+            String advice = Spelling.nearest(found, known)
+                    .map(near -> "Did you mean \"" + near + "\"?")
+                    .orElse("There are: " + String.join(", ", known) + ".");
+            return new Refusal(
+                    ExitCode.SETTINGS,
+                    ReadSettings.FILE + ", line " + line + ": found \"" + Problem.shown(found) + "\", which is no "
+                            + what + ". " + advice);
+        }
+
+        private static Refusal refused(int line, String what) {
+            return new Refusal(ExitCode.SETTINGS, ReadSettings.FILE + ", line " + line + ": " + what + ".");
+        }
     }
 }

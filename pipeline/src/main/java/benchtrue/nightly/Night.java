@@ -17,10 +17,15 @@ import benchtrue.revision.Revision;
 import benchtrue.settings.Settings;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 
 /** One night's run: the stages in order, from the shop's exports to published results. */
 public final class Night {
@@ -132,5 +137,32 @@ public final class Night {
         SortedMap<String, Long> counts = new TreeMap<>();
         rows.tables().forEach(table -> counts.put(table.title(), rows.count(table)));
         return counts;
+    }
+
+    /** Announces each stage of a run and keeps how long it took. */
+    static final class Stages {
+        private final int of;
+        private final Progress progress;
+        private final Clock clock;
+        private final Map<String, Duration> took = new LinkedHashMap<>();
+
+        Stages(int of, Progress progress, Clock clock) {
+            this.of = of;
+            this.progress = progress;
+            this.clock = clock;
+        }
+
+        <T> T run(String what, Supplier<T> stage) {
+            progress.begins(took.size() + 1, of, what);
+            Instant began = clock.instant();
+            T result = stage.get();
+            took.put(what, Duration.between(began, clock.instant()));
+            return result;
+        }
+
+        /** Returns how long each stage took, in order. */
+        Map<String, Duration> took() {
+            return new LinkedHashMap<>(took);
+        }
     }
 }

@@ -1,13 +1,22 @@
 package benchtrue.nightly;
 
+import benchtrue.costing.BenchHour;
+import benchtrue.costing.CostedLines;
+import benchtrue.costing.EarnedMonth;
+import benchtrue.costing.Restatement;
+import benchtrue.costing.ShopMoney;
 import benchtrue.reconcile.Ledger;
+import benchtrue.shop.Absent;
 import benchtrue.shop.Balance;
+import benchtrue.shop.Money;
 import benchtrue.shop.Notice;
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import java.util.function.IntToLongFunction;
 
 /**
  * {@code run.json}: everything needed to repeat a run and to check what it published. It holds no clock time, duration,
@@ -86,5 +95,99 @@ final class RunRecord {
         entry.put("words", notice.words());
         entry.put("examples", notice.examples());
         return entry;
+    }
+
+    /** The money of {@code run.json}: amounts as text with four decimals; what is not known is left out. */
+    static final class MoneyRecord {
+        private final Map<String, Object> record = new LinkedHashMap<>();
+
+        private MoneyRecord() {}
+
+        static Map<String, Object> of(CostedLines costs) {
+            Map<String, Object> money = new LinkedHashMap<>();
+            money.put("lines", lines(costs));
+            ShopMoney shop = costs.shop();
+            money.put("bench_hour", benchHour(shop.benchHour()));
+            money.put("months", shop.earned().stream().map(MoneyRecord::month).toList());
+            money.put("left_out", shop.leftOut());
+            return money;
+        }
+
+        /** Sums over lines.csv; lines without a figure add nothing. */
+        private static Map<String, Object> lines(CostedLines costs) {
+            return new MoneyRecord()
+                    .put("labour_revenue", sum(costs, costs::labourRevenue))
+                    .put("parts_revenue", sum(costs, costs::partsRevenue))
+                    .put("labour_cost", sum(costs, costs::labourCost))
+                    .put("parts_cost", sum(costs, costs::partsCost))
+                    .put("overhead_cost", sum(costs, costs::overheadCost))
+                    .put("margin", sum(costs, costs::margin))
+                    .record;
+        }
+
+        private static long sum(CostedLines costs, IntToLongFunction figure) {
+            long sum = Absent.AMOUNT;
+            for (int line = 0; line < costs.jobs().size(); line++) {
+                long amount = figure.applyAsLong(line);
+                if (Absent.has(amount)) {
+                    sum = Math.addExact(Absent.firstOf(sum, 0), amount);
+                }
+            }
+            return sum;
+        }
+
+        private static Map<String, Object> benchHour(BenchHour hour) {
+            return new MoneyRecord()
+                    .put("wages", hour.cost().wages())
+                    .put("unsold_time", hour.cost().unsold())
+                    .put("overtime_premium", hour.cost().overtime())
+                    .put("paid_time_not_logged", hour.cost().notLogged())
+                    .put("overhead", hour.cost().overhead())
+                    .put("supplies", hour.cost().supplies())
+                    .put("cost", hour.cost().total())
+                    .put("posted", hour.rates().posted())
+                    .put("charged_for_an_hour_quoted", hour.rates().charged())
+                    .put("earned_for_an_hour_taken", hour.rates().earned())
+                    .put("break_even", hour.rates().breakEven())
+                    .put("for_target_margin", hour.rates().forTarget())
+                    .put("result", hour.result())
+                    .record;
+        }
+
+        private static Map<String, Object> month(EarnedMonth month) {
+            MoneyRecord row = new MoneyRecord();
+            row.record.put("month", yearMonth(month.month()));
+            row.record.put("lines", month.lines());
+            row.record.put("lines_left_out", month.leftOut());
+            return row.put("labour_revenue", month.labourRevenue())
+                    .put("parts_revenue", month.partsRevenue())
+                    .put("labour_cost", month.labourCost())
+                    .put("parts_cost", month.partsCost())
+                    .put("overhead_cost", month.overheadCost())
+                    .put("margin", month.margin())
+                    .record;
+        }
+
+        static Map<String, Object> restatement(Restatement restated) {
+            Map<String, Object> row = new LinkedHashMap<>();
+            row.put("month", yearMonth(restated.month()));
+            row.put("figure", restated.figure());
+            row.put("sealed", restated.sealed());
+            row.put("now", restated.now());
+            row.put("causes", restated.causes());
+            return row;
+        }
+
+        private static String yearMonth(int month) {
+            return YearMonth.of(Math.floorDiv(month, 12), Math.floorMod(month, 12) + 1)
+                    .toString();
+        }
+
+        private MoneyRecord put(String key, long tenThousandths) {
+            if (Absent.has(tenThousandths)) {
+                record.put(key, Money.text(tenThousandths));
+            }
+            return this;
+        }
     }
 }

@@ -1,6 +1,8 @@
 package benchtrue.nightly;
 
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
+import java.lang.management.MemoryType;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.LinkedHashMap;
@@ -20,5 +22,18 @@ final class Timings {
         timings.put("peak_heap_bytes", PeakMemory.bytes());
         Path last = OwnerOnly.folder(out.resolve(LastRun.FOLDER));
         WholeFile.write(last.resolve("timings.json"), Json.text(timings));
+    }
+
+    /** How much memory the program's data took at most. */
+    static final class PeakMemory {
+        private PeakMemory() {}
+
+        /** Returns the sum of the heap pools' peaks, in bytes: an upper bound of what was in use at any one time. */
+        static long bytes() {
+            return ManagementFactory.getMemoryPoolMXBeans().stream()
+                    .filter(pool -> pool.getType() == MemoryType.HEAP)
+                    .mapToLong(pool -> pool.getPeakUsage().getUsed())
+                    .sum();
+        }
     }
 }

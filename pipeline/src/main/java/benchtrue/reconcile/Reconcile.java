@@ -1,7 +1,37 @@
 package benchtrue.reconcile;
 
 import benchtrue.intake.Exports;
+import benchtrue.intake.Need;
+import benchtrue.intake.Table;
+import benchtrue.settings.FamilyPolicy;
+import benchtrue.settings.Policy;
+import benchtrue.settings.ReadSettings;
 import benchtrue.settings.Settings;
+import benchtrue.shop.Balance;
+import benchtrue.shop.ExitCode;
+import benchtrue.shop.Notice;
+import benchtrue.shop.Overhead;
+import benchtrue.shop.PaidHours;
+import benchtrue.shop.PartUses;
+import benchtrue.shop.PriceBooks;
+import benchtrue.shop.QuotedLines;
+import benchtrue.shop.Refusal;
+import benchtrue.shop.Spelling;
+import benchtrue.shop.Tickets;
+import benchtrue.shop.TimeEntries;
+import benchtrue.shop.Wage;
+import benchtrue.shop.Wait;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.concurrent.ForkJoinTask;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Brings all rows together into one ledger. */
 public final class Reconcile {
@@ -19,5 +49,153 @@ public final class Reconcile {
         Reconciled reconciled = new BuildLedger(exports, settings.zone(), asOf).build();
         KnownFamilies.check(settings.policy(), reconciled.ledger().books());
         return reconciled;
+    }
+
+    /** Holds the families that have a policy of their own against those of the price book. */
+    static final class KnownFamilies {
+        private KnownFamilies() {}
+
+        /**
+         * Does nothing where every family stands in some version of the price book: one that fell out of use stops no night.
+         *
+         * @throws Refusal naming the line, where a family stands in none
+         */
+        static void check(Policy policy, PriceBooks books) {
+            TreeSet<String> known = new TreeSet<>();
+            books.versions().forEach(version -> version.types().values().forEach(type -> known.add(type.family())));
+            for (FamilyPolicy family : policy.families()) {
+                if (!known.contains(family.family())) {
+                    String advice = Spelling.nearest(family.family(), known)
+                            .map(near -> "Did you mean \"" + near + "\"? ")
+                            .orElse("");
+                    throw new Refusal(
+                            ExitCode.SETTINGS,
+                            ReadSettings.FILE + ", line " + family.line() + ": found [policy.family." + family.family()
+                                    + "], a family that no repair of the price book has. " + advice
+                                    + "Expected one of: "
+                                    + String.join(", ", known) + ".");
+                }
+            }
+        }
+    }
+
+    /** Builds the ledger table by table: what others refer to comes first. */
+    static final class BuildLedger {
+        private final Exports exports;
+        private final ZoneId zone;
+        private final AsOf asOf;
+        private final Map<Table, Sifting> tables = new EnumMap<>(Table.class);
+        private final List<Balance> balances = new ArrayList<>();
+
+        BuildLedger(Exports exports, ZoneId zone, int asOf) {
+            this.exports = exports;
+            this.zone = zone;
+            this.asOf = new AsOf(asOf);
+        }
+
+        Reconciled build() {
+            for (Table table : Table.values()) {
+                tables.put(table, new Sifting(exports.rows(table)));
+            }
+            tables.values().parallelStream().forEach(BuildLedger::sift);
+            Ledger ledger = ledger();
+            tables.values().forEach(table -> balances.addAll(Balances.rows(table)));
+            balances.stream().filter(balance -> !balance.holds()).findFirst().ifPresent(failed -> {
+                throw new IllegalStateException("The balance fails: " + failed);
+            });
+            return new Reconciled(ledger, balances, notices(), new SetAside(tables), exports.files());
+        }
+
+        private static void sift(Sifting table) {
+            ResolveVersions.resolve(table);
+            table.setAsideUnreadable();
+        }
+
+        private Sifting table(Table table) {
+            return tables.get(table);
+        }
+
+        private Ledger ledger() {
+            PriceBooks books = new BuildBooks(table(Table.PRICE_BOOK)).build();
+            TypeKeys types = new TypeKeys(books);
+            Tickets tickets = new BuildTickets(table(Table.TICKETS), asOf.day()).build();
+            TicketKeys keys = new TicketKeys(tickets, table(Table.TICKETS));
+            BuildLines buildLines = new BuildLines(table(Table.QUOTED_LINES), tickets, keys, types);
+            QuotedLines lines = buildLines.build(books, asOf.day());
+            LineKeys lineKeys = buildLines.lineKeys();
+            // Tables that only refer to tickets and lines are built side by side.
+            BuildParts buildParts = new BuildParts(table(Table.PARTS_USAGE), keys, lineKeys);
+            ForkJoinTask<PartUses> building =
+                    ForkJoinTask.adapt(() -> buildParts.build(asOf.day())).fork();
+            BuildShop shop = new BuildShop(asOf);
+            ForkJoinTask<List<Wait>> waiting = ForkJoinTask.adapt(() -> shop.waits(table(Table.WAITS), keys))
+                    .fork();
+            People people = new People(table(Table.TIME_LOG), table(Table.TECHNICIANS), table(Table.PAID_HOURS));
+            BuildPay pay = new BuildPay(people, asOf);
+            List<Wage> wages = pay.wages(table(Table.TECHNICIANS));
+            List<PaidHours> paid = pay.paid(table(Table.PAID_HOURS));
+            EntryHours hours = new EntryHours(exports.rows(Table.TIME_LOG), zone);
+            BuildTime buildTime = new BuildTime(table(Table.TIME_LOG), keys, types, lineKeys, people, hours);
+            TimeEntries time = time(buildTime, tickets, lines, wages, people);
+            balances.add(Balances.hours(table(Table.TIME_LOG), hours, buildTime.sharedAway(), seconds(time)));
+            List<Overhead> overheads = shop.overheads(table(Table.OVERHEADS));
+            PartUses parts = building.join();
+            List<Wait> waits = waiting.join();
+            balances.addAll(Balances.lines(table(Table.QUOTED_LINES), lines));
+            balances.add(Balances.parts(table(Table.PARTS_USAGE), parts));
+            balances.add(Balances.overheads(table(Table.OVERHEADS), overheads));
+            balances.add(Balances.paid(table(Table.PAID_HOURS), paid));
+            return new Ledger(
+                    asOf.day(),
+                    types.names(),
+                    people.names(),
+                    buildParts.names(),
+                    books,
+                    tickets,
+                    lines,
+                    time,
+                    parts,
+                    wages,
+                    paid,
+                    overheads,
+                    waits,
+                    missing());
+        }
+
+        private TimeEntries time(BuildTime build, Tickets tickets, QuotedLines lines, List<Wage> wages, People people) {
+            TimeEntries time = build.build(asOf.day());
+            TimeDoubts doubts = new TimeDoubts(table(Table.TIME_LOG), build.rowsInOrder(), time);
+            doubts.outsideTicket(tickets);
+            doubts.longDays();
+            doubts.equalToQuote(lines);
+            if (!missing().contains(Table.TECHNICIANS.title())) {
+                doubts.withoutWage(wages, people.names().size());
+            }
+            return time;
+        }
+
+        private static long seconds(TimeEntries time) {
+            long seconds = 0;
+            for (int entry = 0; entry < time.size(); entry++) {
+                seconds += time.seconds(entry);
+            }
+            return seconds;
+        }
+
+        private Set<String> missing() {
+            return Stream.of(Table.values())
+                    .filter(table ->
+                            table.need() == Need.OPTIONAL && !exports.tables().containsKey(table))
+                    .map(Table::title)
+                    .collect(Collectors.toSet());
+        }
+
+        private List<Notice> notices() {
+            List<Notice> notices = new ArrayList<>(exports.notices());
+            Doubts all = new Doubts();
+            tables.values().forEach(table -> all.addAll(table.doubts()));
+            notices.addAll(all.notices());
+            return Collections.unmodifiableList(notices);
+        }
     }
 }

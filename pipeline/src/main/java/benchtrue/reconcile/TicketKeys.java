@@ -5,8 +5,10 @@ import benchtrue.intake.TicketColumn;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Tickets;
 import java.util.HashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** Finds tickets by their keys, exactly as written; near misses are only suggested. */
 final class TicketKeys {
@@ -62,5 +64,19 @@ final class TicketKeys {
             }
         }
         return Optional.ofNullable(plain.get(NearKey.plain(key)));
+    }
+
+    /** What is left of a key when everything is taken off that people mistype. */
+    static final class NearKey {
+        private static final Pattern LEADING_ZEROS = Pattern.compile("(?<![0-9])0+(?=[0-9])");
+        private static final Pattern SIGNS = Pattern.compile("[^\\p{L}\\p{N}]");
+
+        private NearKey() {}
+
+        /** Returns a key without case, blanks, signs and leading zeros. */
+        static String plain(String key) {
+            String letters = SIGNS.matcher(key.toUpperCase(Locale.ROOT)).replaceAll("");
+            return LEADING_ZEROS.matcher(letters).replaceAll("");
+        }
     }
 }

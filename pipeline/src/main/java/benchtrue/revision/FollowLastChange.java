@@ -7,7 +7,9 @@ import benchtrue.shop.Figures;
 import benchtrue.shop.Hours;
 import benchtrue.shop.LineState;
 import benchtrue.shop.QuotedLines;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -111,5 +113,52 @@ final class FollowLastChange {
         double is = changed.since()[type].bookLabour();
         double was = changed.before()[type].bookLabour();
         return is > 0 ? (long) StrictMath.rint(since[type].labour() * (1 - was / is)) : 0;
+    }
+
+    /** Quotes and jobs of one span of time, added up. Mutable. */
+    static final class SpanSums {
+        private final List<Double> taken = new ArrayList<>();
+        private final List<Double> booked = new ArrayList<>();
+        private int quotes;
+        private int accepted;
+        private long labour;
+
+        void quoted(boolean wasAccepted) {
+            quotes++;
+            accepted += wasAccepted ? 1 : 0;
+        }
+
+        void charged(long amount) {
+            labour = Math.addExact(labour, amount);
+        }
+
+        void took(double hours, double bookHours) {
+            taken.add(hours);
+            booked.add(bookHours);
+        }
+
+        void addAll(SpanSums other) {
+            taken.addAll(other.taken);
+            booked.addAll(other.booked);
+            quotes += other.quotes;
+            accepted += other.accepted;
+            labour = Math.addExact(labour, other.labour);
+        }
+
+        long labour() {
+            return labour;
+        }
+
+        BookedHours hours() {
+            return BookedHours.of(array(taken), array(booked));
+        }
+
+        Acceptance acceptance() {
+            return Acceptance.of(quotes, accepted);
+        }
+
+        private static double[] array(List<Double> values) {
+            return values.stream().mapToDouble(Double::doubleValue).toArray();
+        }
     }
 }

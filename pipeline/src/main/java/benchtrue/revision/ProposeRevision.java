@@ -1,6 +1,7 @@
 package benchtrue.revision;
 
 import benchtrue.costing.CostedLines;
+import benchtrue.findings.Driver;
 import benchtrue.findings.Findings;
 import benchtrue.findings.RepairFinding;
 import benchtrue.findings.Slowing;
@@ -8,7 +9,9 @@ import benchtrue.findings.UsualJob;
 import benchtrue.reconcile.Ledger;
 import benchtrue.settings.Policy;
 import benchtrue.settings.Settings;
+import benchtrue.shop.Absent;
 import benchtrue.shop.Hours;
+import benchtrue.shop.Money;
 import benchtrue.shop.RepairType;
 import java.util.ArrayList;
 import java.util.List;
@@ -97,5 +100,67 @@ public final class ProposeRevision {
                 GuardRails.lowest(type, settings.policy()),
                 GuardRails.highest(type, settings.policy()),
                 kept == null ? GuardRails.shortening(type, finding.verdict()) : Grounds.Shortening.NO_CHANGE);
+    }
+
+    /**
+     * Drafts surcharge lines for traits that surely make a family of repairs longer: told apart from chance over all traits and
+     * families together, with an interval wholly above zero. The owner decides; nothing of it enters the drafted book by itself.
+     */
+    static final class DraftSurcharges {
+        private DraftSurcharges() {}
+
+        /** Returns the lines, in the order of the drivers. */
+        static List<SurchargeLine> of(List<Driver> drivers, long shopRate, Settings settings) {
+            return drivers.stream()
+                    .filter(driver -> driver.extraLower() > 0 && driver.adjustedP() <= settings.falseDiscovery())
+                    .map(driver -> line(driver, shopRate, settings))
+                    .filter(line -> line.seconds() > 0)
+                    .toList();
+        }
+
+        private static SurchargeLine line(Driver driver, long shopRate, Settings settings) {
+            long seconds = HourGrid.nearest(driver.extraHours() * Hours.SECONDS);
+            return new SurchargeLine(
+                    driver.family(),
+                    driver.trait(),
+                    driver.jobsWith(),
+                    seconds,
+                    Price.ofHours(driver.family(), seconds, shopRate, settings.policy()),
+                    driver.extraLower(),
+                    driver.extraUpper());
+        }
+    }
+
+    /** The price that goes with proposed hours: hours x rate, rounded, never below the least charge. */
+    static final class Price {
+        private Price() {}
+
+        /**
+         * Returns today's price where the hours stay; longer hours never cost less than today, shorter never more.
+         *
+         * @param shopRate price of a bench hour where the repair's family has none of its own
+         */
+        static long of(RepairType type, long seconds, long shopRate, Policy policy) {
+            if (seconds == type.bookSeconds()) {
+                return type.bookLabour();
+            }
+            long price = ofHours(type.family(), seconds, shopRate, policy);
+            long sameWay = seconds > type.bookSeconds()
+                    ? Math.max(price, type.bookLabour())
+                    : Math.min(price, type.bookLabour());
+            return Math.max(sameWay, Absent.firstOf(type.leastLabour(), 0));
+        }
+
+        /** Returns what hours of a family's work cost, by its rate and rounding. */
+        static long ofHours(String family, long seconds, long shopRate, Policy policy) {
+            return rounded(
+                    Money.perHour(policy.rate(family, shopRate), seconds),
+                    policy.of(family).priceRounding());
+        }
+
+        /** Returns the nearest multiple; half-way goes up. */
+        private static long rounded(long price, long multiple) {
+            return Math.floorDiv(price + multiple / 2, multiple) * multiple;
+        }
     }
 }

@@ -3,6 +3,7 @@ package benchtrue.findings;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchtrue.ShopBuilder;
+import benchtrue.findings.LoggedTotals.RoundingGrid;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 

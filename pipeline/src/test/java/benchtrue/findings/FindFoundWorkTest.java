@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import benchtrue.ShopBuilder;
+import benchtrue.findings.FindVerdicts.SumUnquotedWork;
 import benchtrue.shop.Money;
 import java.util.List;
 import org.junit.jupiter.api.Test;

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import benchtrue.ShopBuilder;
 import benchtrue.findings.Slowing.Standing;
+import benchtrue.findings.WatchSlowing.SelfStarting;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Optional;

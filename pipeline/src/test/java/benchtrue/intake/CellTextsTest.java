@@ -2,6 +2,7 @@ package benchtrue.intake;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchtrue.intake.WrittenCells.MonthText;
 import benchtrue.settings.DateOrder;
 import benchtrue.settings.DecimalSign;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -3,6 +3,7 @@ package benchtrue.revision;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchtrue.findings.Driver;
+import benchtrue.revision.ProposeRevision.DraftSurcharges;
 import benchtrue.settings.Settings;
 import benchtrue.shop.Hours;
 import benchtrue.shop.Money;

@@ -10,6 +10,7 @@ import benchtrue.findings.Findings;
 import benchtrue.findings.RepairFinding;
 import benchtrue.findings.Verdict;
 import benchtrue.hours.PlainJobLines;
+import benchtrue.revision.ProposeRevision.Price;
 import benchtrue.settings.FamilyPolicy;
 import benchtrue.settings.Policy;
 import benchtrue.settings.Settings;

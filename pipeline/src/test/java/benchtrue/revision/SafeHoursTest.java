@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import benchtrue.ShopSettings;
 import benchtrue.findings.Verdict;
+import benchtrue.revision.ProposeRevision.Price;
 import benchtrue.settings.FamilyPolicy;
 import benchtrue.settings.Policy;
 import benchtrue.settings.Settings;

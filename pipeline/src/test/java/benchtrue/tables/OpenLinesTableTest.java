@@ -8,6 +8,7 @@ import benchtrue.costing.CostedLines;
 import benchtrue.hours.SplitHours;
 import benchtrue.settings.Settings;
 import benchtrue.shop.ChargeKind;
+import benchtrue.tables.WriteTables.OpenLinesTable;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

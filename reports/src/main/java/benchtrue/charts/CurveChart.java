@@ -1,7 +1,14 @@
 package benchtrue.charts;
 
 import benchtrue.shop.Figures;
+import java.awt.Stroke;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
 import java.util.List;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
+import org.jfree.data.xy.XYSeries;
+import org.jfree.data.xy.XYSeriesCollection;
 
 /**
  * Falling curves of how many jobs, in percent, are still on the bench after so many hours for each hour quoted.
@@ -49,5 +56,91 @@ record CurveChart(List<Line> lines, List<Point> open, String openWords, double m
     @Override
     public void layOn(Flow flow) {
         new CurveSheet(this, flow).lay();
+    }
+
+    /** Draws a {@link CurveChart}: curves and open jobs over a grid, the key below. */
+    static final class CurveSheet {
+        private static final int AXIS = 22;
+        private static final int STEPS = 5;
+        private final CurveChart chart;
+        private final Flow flow;
+
+        CurveSheet(CurveChart chart, Flow flow) {
+            this.chart = chart;
+            this.flow = flow;
+        }
+
+        void lay() {
+            double height = flow.room() < 520 ? 210 : 260;
+            double left = flow.margin();
+            flow.text(
+                    Face.SMALL,
+                    Ink.MUTED,
+                    "percent of jobs still on the bench, after so many hours for each hour quoted");
+            double y = flow.top();
+            flow.part(
+                    sheet -> plot().draw(sheet, new Rectangle2D.Double(left, y, flow.room(), height), null, null, null),
+                    height + 6);
+            flow.legend(keys());
+        }
+
+        private XYPlot plot() {
+            XYPlot plot = Plots.plain(
+                    Scale.axis(0, chart.most(), STEPS, chart.figures()), Scale.axis(0, 100, STEPS, chart.figures()));
+            plot.setFixedDomainAxisSpace(Plots.space(6, AXIS, 0, 0));
+            plot.setFixedRangeAxisSpace(Plots.space(0, 0, 34, 10));
+            plot.setRangeGridlinesVisible(true);
+            plot.setDomainGridlinesVisible(true);
+            XYSeriesCollection open = new XYSeriesCollection(series("open", chart.open()));
+            MarkRenderer marks = new MarkRenderer(MarkRenderer.Says.ITS_PLACE);
+            marks.next(Mark.UNSOLD);
+            plot.setDataset(0, open);
+            plot.setRenderer(0, marks);
+            lines(plot);
+            return plot;
+        }
+
+        private void lines(XYPlot plot) {
+            XYSeriesCollection data = new XYSeriesCollection();
+            XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
+            for (CurveChart.Line line : chart.lines()) {
+                int place = data.getSeriesCount();
+                renderer.setSeriesPaint(place, ink(line.look()).light());
+                renderer.setSeriesStroke(place, stroke(line.look()));
+                data.addSeries(series(place, line.points()));
+            }
+            plot.setDataset(1, data);
+            plot.setRenderer(1, renderer);
+        }
+
+        private static XYSeries series(Comparable<?> name, List<CurveChart.Point> points) {
+            XYSeries series = new XYSeries(name, false, true);
+            points.forEach(point -> series.add(point.ratio(), point.percent(), false));
+            return series;
+        }
+
+        private List<Key> keys() {
+            List<Key> keys = new ArrayList<>();
+            for (CurveChart.Line line : chart.lines()) {
+                keys.add(Key.of(ink(line.look()), stroke(line.look()), line.words()));
+            }
+            keys.add(Key.of(Mark.UNSOLD, chart.openWords()));
+            return keys;
+        }
+
+        private static Ink ink(CurveChart.Look look) {
+            return switch (look) {
+                case JOBS, FINISHED_JOBS -> Ink.TEXT;
+                case MODEL, MODEL_OF_FINISHED -> Ink.PROPOSED;
+            };
+        }
+
+        private static Stroke stroke(CurveChart.Look look) {
+            return switch (look) {
+                case JOBS, MODEL -> Flow.stroke(2);
+                case FINISHED_JOBS -> Flow.stroke(1.5f, 2, 3);
+                case MODEL_OF_FINISHED -> Flow.stroke(2, 8, 4);
+            };
+        }
     }
 }

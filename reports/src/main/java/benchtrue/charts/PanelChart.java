@@ -1,5 +1,8 @@
 package benchtrue.charts;
 
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
 import java.util.List;
 
 /**
@@ -32,5 +35,98 @@ record PanelChart(List<Panel> panels, int from, int to, double tolerance) implem
     @Override
     public void layOn(Flow flow) {
         new PanelSheet(this, flow).lay();
+    }
+
+    /** Lays the panels of a {@link PanelChart} out in rows; labels wrap above their panel. */
+    static final class PanelSheet {
+        private static final int LEAST_WIDTH = 140;
+        private static final int HEIGHT = 52;
+        private static final int GAP = 14;
+        private final PanelChart chart;
+        private final Flow flow;
+        private final int columns;
+        private final double width;
+
+        PanelSheet(PanelChart chart, Flow flow) {
+            this.chart = chart;
+            this.flow = flow;
+            columns = Math.max(1, (int) ((flow.room() + GAP) / (LEAST_WIDTH + GAP)));
+            width = (flow.room() - (columns - 1) * GAP) / columns;
+        }
+
+        void lay() {
+            for (int first = 0; first < chart.panels().size(); first += columns) {
+                row(chart.panels()
+                        .subList(first, Math.min(first + columns, chart.panels().size())));
+            }
+            flow.legend(List.of(
+                    Key.of(Mark.JOB_OVER, "half-year above the quote"),
+                    Key.of(Mark.SMALL, "about as quoted"),
+                    Key.of(Mark.JOB_WITHIN, "below the quote"),
+                    Key.of(Ink.TEXT, Flow.stroke(1), "as quoted; panels reach from half to double")));
+        }
+
+        private void row(List<PanelChart.Panel> panels) {
+            int lines = panels.stream()
+                    .mapToInt(panel -> Face.SMALL.wrap(panel.label(), width).size())
+                    .max()
+                    .orElse(0);
+            double top = flow.top() + lines * Face.SMALL.lineHeight() + 3;
+            for (int i = 0; i < panels.size(); i++) {
+                double left = flow.margin() + i * (width + GAP);
+                List<String> label = Face.SMALL.wrap(panels.get(i).label(), width);
+                double y = top - 3 - label.size() * Face.SMALL.lineHeight();
+                for (String line : label) {
+                    flow.part(Flow.words(Face.SMALL, Ink.TEXT, left, y + Face.SMALL.ascent(), line), 0);
+                    y += Face.SMALL.lineHeight();
+                }
+                PanelChart.Panel panel = panels.get(i);
+                flow.part(sheet -> panel(sheet, panel, left, top), 0);
+            }
+            flow.gap(lines * Face.SMALL.lineHeight() + 3 + HEIGHT + GAP);
+        }
+
+        private void panel(java.awt.Graphics2D sheet, PanelChart.Panel panel, double left, double top) {
+            double upper = y(1 + chart.tolerance(), top);
+            sheet.setColor(Ink.BAND.light());
+            sheet.fill(new Rectangle2D.Double(left, upper, width, y(1 - chart.tolerance(), top) - upper));
+            sheet.setStroke(Flow.stroke(1));
+            sheet.setColor(Ink.GRID.light());
+            sheet.draw(new Rectangle2D.Double(left, top, width, HEIGHT));
+            sheet.setColor(Ink.TEXT.light());
+            sheet.draw(new Line2D.Double(left, y(1, top), left + width, y(1, top)));
+            if (panel.points().isEmpty()) {
+                return;
+            }
+            Path2D path = new Path2D.Double();
+            for (PanelChart.Point point : panel.points()) {
+                if (path.getCurrentPoint() == null) {
+                    path.moveTo(x(point.day(), left), y(point.load(), top));
+                } else {
+                    path.lineTo(x(point.day(), left), y(point.load(), top));
+                }
+            }
+            sheet.setColor(Ink.NEUTRAL.light());
+            sheet.draw(path);
+            panel.points()
+                    .forEach(point -> mark(point.load()).paint(sheet, x(point.day(), left), y(point.load(), top)));
+        }
+
+        private Mark mark(double load) {
+            return load > 1 + chart.tolerance()
+                    ? Mark.JOB_OVER
+                    : load < 1 - chart.tolerance() ? Mark.JOB_WITHIN : Mark.SMALL;
+        }
+
+        private double x(int day, double left) {
+            double air = 6;
+            return left + air + (width - 2 * air) * (day - chart.from()) / Math.max(1.0, chart.to() - chart.from());
+        }
+
+        /** Equal ratios are equally far apart; what is beyond half or double stands at the edge. */
+        private double y(double load, double top) {
+            double share = StrictMath.log(Math.max(0.5, Math.min(2, load))) / StrictMath.log(2);
+            return top + HEIGHT * (1 - share) / 2;
+        }
     }
 }

@@ -1,9 +1,17 @@
 package benchtrue.workbook;
 
+import benchtrue.costing.Call;
+import benchtrue.costing.Gift;
+import benchtrue.costing.LoggedShare;
 import benchtrue.nightly.Report;
 import benchtrue.nightly.Review;
+import benchtrue.shop.Figures;
+import benchtrue.shop.Tickets;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.apache.poi.xssf.streaming.SXSSFSheet;
 
 /** Writes {@code review.xlsx}: the five answers, findings, money, the lines behind them, and notes. */
 public final class WriteWorkbook implements Report {
@@ -32,5 +40,153 @@ public final class WriteWorkbook implements Report {
         new MoneySheet(review).write(money, look);
         new AnswersSheet(review, findings).write(answers, look);
         new NotesSheet(review).write(workbook.createSheet(NotesSheet.NAME), look);
+    }
+
+    /** The first sheet: the five answers, with figures that follow the sheets behind them. */
+    static final class AnswersSheet {
+        static final String NAME = "Answers";
+
+        private final Review review;
+        private final RepairsSheet repairs;
+        private final Figures figures;
+
+        AnswersSheet(Review review, RepairsSheet repairs) {
+            this.review = review;
+            this.repairs = repairs;
+            figures = review.settings().figures();
+        }
+
+        void write(SXSSFSheet sheet, Look look) {
+            Flow flow = new Flow(sheet, look, 32, 14, 12, 12, 12, 12, 12, 60);
+            flow.title("Bench review, " + figures.day(review.ledger().asOf()) + ": the five answers");
+            flow.sentence(
+                    "Money is in " + review.settings().currency()
+                            + ". An empty cell is not known. Statistics from the shop's own records, for an owner's judgement.");
+            logged(flow);
+            flow.skip(1);
+            new AnswerLosses(review, repairs).write(flow);
+            flow.skip(1);
+            new AnswerChanges(review).write(flow);
+            flow.skip(1);
+            new AnswerGifts(review, figures).write(flow);
+            flow.skip(1);
+            new AnswerCalls(review).write(flow);
+            flow.skip(1);
+            new AnswerBenchHour(review, figures).write(flow);
+            flow.finish(1);
+        }
+
+        /** Too little paid time in the log is read before all else. */
+        private void logged(Flow flow) {
+            LoggedShare logged = review.costs().shop().loggedShare();
+            if (logged.opensTheReview()) {
+                flow.sentence("Only " + figures.percent(logged.share()) + " of the hours paid reached the log ("
+                        + figures.percent(logged.least())
+                        + " is the least): every repair looks cheaper here than it is.");
+            }
+        }
+    }
+
+    /** Fourth answer: which open instruments need a call to the customer before more work is done. */
+    static final class AnswerCalls {
+        private static final int MOST = 5;
+
+        private final Review review;
+
+        AnswerCalls(Review review) {
+            this.review = review;
+        }
+
+        void write(Flow flow) {
+            List<Call> calls = review.costs().shop().backlog().calls();
+            flow.title("4. Whom to call before going on");
+            if (calls.isEmpty()) {
+                flow.sentence("No open instrument needs a call.");
+                return;
+            }
+            flow.headings(
+                    List.of(
+                            "Instrument",
+                            "Ticket",
+                            "Hours so far",
+                            "Hours quoted",
+                            "Hours expected in all, about",
+                            "More money, about",
+                            "",
+                            "Why to call"),
+                    0,
+                    1,
+                    7);
+            calls.stream().limit(MOST).forEach(call -> call(flow, call));
+            flow.sentence((calls.size() > MOST ? "And " + (calls.size() - MOST) + " more, in review.html. " : "")
+                    + "Many places require approval before an estimate is exceeded.");
+        }
+
+        private void call(Flow flow, Call call) {
+            Tickets tickets = review.ledger().tickets();
+            flow.next()
+                    .text(tickets.instrumentClass(call.ticket()).replace('-', ' '), Look.Kind.WRAPPED)
+                    .text(tickets.ticket(call.ticket()))
+                    .number(Amounts.hours(call.secondsSoFar()), Look.Kind.HOURS)
+                    .number(
+                            call.quotedSeconds() > 0 ? Amounts.hours(call.quotedSeconds()) : Double.NaN,
+                            Look.Kind.HOURS)
+                    .number(call.expectedHours(), Look.Kind.TENTHS)
+                    .number(call.moreMoney() > 0 ? Amounts.about(call.moreMoney()) : Double.NaN, Look.Kind.WHOLE_MONEY)
+                    .skip();
+            flow.across(call.reasons().stream().map(Call.Reason::words).collect(Collectors.joining("; ")), 7);
+        }
+    }
+
+    /** Third answer: what was given away in the year up to the as-of date, and to whom. */
+    static final class AnswerGifts {
+        private final Review review;
+        private final Figures figures;
+
+        AnswerGifts(Review review, Figures figures) {
+            this.review = review;
+            this.figures = figures;
+        }
+
+        void write(Flow flow) {
+            List<Gift> gifts = review.costs().shop().gifts();
+            String span = "In the year up to " + figures.day(review.ledger().asOf());
+            flow.title("3. What was given away, and to whom");
+            if (gifts.isEmpty()) {
+                flow.sentence(span + " nothing is recorded as given away.");
+                return;
+            }
+            flow.headings(List.of("What", "Who pays the ticket", "Times", "Bench hours", "Worth"), 0, 1);
+            int first = flow.row() + 1;
+            gifts.forEach(gift -> flow.next()
+                    .text(gift.what(), Look.Kind.WRAPPED)
+                    .text(gift.toWhom().replace('-', ' '))
+                    .number(gift.times(), Look.Kind.COUNT)
+                    .number(gift.seconds() > 0 ? Amounts.hours(gift.seconds()) : Double.NaN, Look.Kind.HOURS)
+                    .number(Amounts.money(gift.worth()), Look.Kind.WHOLE_MONEY));
+            together(flow, gifts, first);
+            flow.sentence(span + "; bench time at the posted "
+                    + figures.price(review.costs().shopRate()) + " an hour.");
+        }
+
+        private static void together(Flow flow, List<Gift> gifts, int first) {
+            int last = flow.row();
+            flow.next()
+                    .text("Together", Look.Kind.TOTAL_WORDS)
+                    .skip()
+                    .formula(
+                            "SUM(C" + first + ":C" + last + ")",
+                            gifts.stream().mapToLong(Gift::times).sum(),
+                            Look.Kind.TOTAL_COUNT)
+                    .formula(
+                            "SUM(D" + first + ":D" + last + ")",
+                            Amounts.hours(
+                                    gifts.stream().mapToLong(Gift::seconds).sum()),
+                            Look.Kind.TOTAL)
+                    .formula(
+                            "SUM(E" + first + ":E" + last + ")",
+                            Amounts.money(gifts.stream().mapToLong(Gift::worth).sum()),
+                            Look.Kind.TOTAL_COUNT);
+        }
     }
 }

@@ -6,6 +6,7 @@ import benchtrue.hours.SplitHours;
 import benchtrue.intake.ReadExports;
 import benchtrue.reconcile.Ledger;
 import benchtrue.reconcile.Reconcile;
+import benchtrue.revision.TryPastJobs.Quarters;
 import benchtrue.sample.LineTruth;
 import benchtrue.sample.Loads;
 import benchtrue.sample.SampleOptions;

@@ -6,6 +6,7 @@ import benchtrue.ReviewOf;
 import benchtrue.ShopBuilder;
 import benchtrue.nightly.Review;
 import benchtrue.tables.WriteTables;
+import benchtrue.workbook.WriteRevisionWorkbook.PastJobsSheet;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;

@@ -7,6 +7,7 @@ import benchtrue.ReviewOf;
 import benchtrue.ShopBuilder;
 import benchtrue.nightly.Review;
 import benchtrue.shop.CostBehaviour;
+import benchtrue.workbook.WriteRevisionWorkbook.JobsSheet;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
