@@ -27,7 +27,7 @@ interface Dialect {
 
         @Override
         public Records open(InputStream bytes, String file) throws IOException {
-            return new CsvRecords(bytes, file, ',');
+            return CsvRecords.open(bytes, file);
         }
 
         @Override

@@ -4,7 +4,6 @@ import benchtrue.shop.ExitCode;
 import benchtrue.shop.Refusal;
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
@@ -14,7 +13,7 @@ import javax.xml.stream.XMLStreamReader;
  * Rows of a sheet, one at a time. Every row behind the header has as many cells as the header: in a sheet nothing can slip
  * into another column, and what stands beside the table is no part of it.
  */
-final class SheetRecords implements Records {
+final class SheetRecords extends EncodedRecords {
     /** Letters of a cell that are kept: enough to be too long for any column. */
     private static final int KEPT = 4 * Dictionary.KEPT;
 
@@ -29,8 +28,6 @@ final class SheetRecords implements Records {
     private int width;
     private int line;
     private int peeked = -1;
-    private byte[] bytes = new byte[1 << 12];
-    private int[] ends = new int[17];
 
     SheetRecords(InputStream part, SheetCells cells, String file, String sheet) throws XMLStreamException {
         this.part = part;
@@ -168,7 +165,6 @@ final class SheetRecords implements Records {
         }
         if (column >= row.length) {
             row = Arrays.copyOf(row, Math.max(column + 1, 2 * row.length));
-            ends = new int[row.length + 1];
         }
         row[column] = text.length() > KEPT ? text.substring(0, KEPT) : text;
         used = Math.max(used, column + 1);
@@ -179,43 +175,15 @@ final class SheetRecords implements Records {
     }
 
     private void encode() {
-        int at = 0;
+        clear();
         for (int cell = 0; cell < width; cell++) {
-            if (cell < used && row[cell] != null) {
-                byte[] text = row[cell].getBytes(StandardCharsets.UTF_8);
-                if (at + text.length > bytes.length) {
-                    bytes = Arrays.copyOf(bytes, 2 * (at + text.length));
-                }
-                System.arraycopy(text, 0, bytes, at, text.length);
-                at += text.length;
-            }
-            ends[cell + 1] = at;
+            add(cell < used && row[cell] != null ? row[cell] : "");
         }
     }
 
     @Override
     public int line() {
         return line;
-    }
-
-    @Override
-    public int size() {
-        return width;
-    }
-
-    @Override
-    public byte[] bytes() {
-        return bytes;
-    }
-
-    @Override
-    public int start(int cell) {
-        return ends[cell];
-    }
-
-    @Override
-    public int end(int cell) {
-        return ends[cell + 1];
     }
 
     @Override

@@ -19,7 +19,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -30,7 +29,6 @@ import org.junit.jupiter.params.provider.MethodSource;
  * and its kind; rules for it stand in {@code .toml}. {@code -Dcorpus.update=true} writes what is read now: read it before it
  * is committed.
  */
-@Timeout(60)
 class CorpusTest {
     @TempDir
     Path folder;

@@ -67,7 +67,7 @@ class ReadExportsTest {
                                 "T2,2026-03-02,\"flat-top",
                                 "T3,2026-03-02,x"),
                 ExitCode.UNUSABLE_FILE,
-                "exports/tickets.csv, line 3: found a quoted text opens in this row and never closes");
+                "exports/tickets.csv, line 3: found a quoted text that opens in this row and never closes");
     }
 
     @Test
@@ -77,7 +77,7 @@ class ReadExportsTest {
                                 "exports/tickets.csv",
                                 damaged(TICKETS + "\nT1,2026-03-02,fl\u00e4t\nT2,2026-03-02,fl\u00e4t")),
                 ExitCode.UNUSABLE_FILE,
-                "exports/tickets.csv, line 3: found letters that are not UTF-8");
+                "exports/tickets.csv, line 3: found bytes that are no letters of UTF-8");
     }
 
     /** Cuts the last letter beyond ASCII in two. */

@@ -16,7 +16,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
@@ -30,14 +29,13 @@ import java.util.stream.Stream;
  * Damages one file of a random untidy shop at a time, written as the data contract writes or in any dialect and as sheets, and
  * reads the shop, now and then through the whole night: it must balance, or end with words that name the file. Each hundred
  * damaged files are of one shop; the number of a file tells its shop and its damage. Run alone with {@code -Xmx512m}: arguments
- * are a folder, the number of the first file, and how many files to damage or, as {@code 60m}, for how many minutes.
+ * are a folder, the number of the first file, and how many files to damage.
  */
 final class MutationLoop {
     private static final int FILES_PER_SHOP = 100;
     private static final int NIGHT_EVERY = 40;
     private static final int TOLD_EVERY = 1_000;
     private static final long FIRST_SEED_ALONE = 1_000;
-    private static final Duration LONGEST = Duration.ofMinutes(5);
     private static final Settings QUICK = new Settings(
             "XXX",
             ZoneOffset.UTC,
@@ -67,36 +65,8 @@ final class MutationLoop {
 
     public static void main(String[] args) throws IOException {
         MutationLoop loop = new MutationLoop(Path.of(args[0]), FIRST_SEED_ALONE);
-        loop.watch();
-        int first = Integer.parseInt(args[1]);
-        if (args[2].endsWith("m")) {
-            Duration length = Duration.ofMinutes(Long.parseLong(args[2].substring(0, args[2].length() - 1)));
-            long began = System.nanoTime();
-            for (int file = first; System.nanoTime() - began < length.toNanos(); file += FILES_PER_SHOP) {
-                loop.run(file, FILES_PER_SHOP);
-            }
-        } else {
-            loop.run(first, Integer.parseInt(args[2]));
-        }
+        loop.run(Integer.parseInt(args[1]), Integer.parseInt(args[2]));
         System.out.println(loop.told() + ", the others balance");
-    }
-
-    /** Ends the process where one file takes for ever, so that it is known which. */
-    private void watch() {
-        Thread watch = new Thread(() -> {
-            try {
-                for (int before = -1; before != at; ) {
-                    before = at;
-                    Thread.sleep(LONGEST.toMillis());
-                }
-                System.out.println(which() + ": not read within " + LONGEST.toMinutes() + " minutes");
-                Runtime.getRuntime().halt(1);
-            } catch (InterruptedException over) {
-                Thread.currentThread().interrupt();
-            }
-        });
-        watch.setDaemon(true);
-        watch.start();
     }
 
     private String told() {
