@@ -47,6 +47,7 @@ class ArchitectureTest {
 
     private static final Map<String, Set<String>> LIBRARY_ONLY_IN = Map.ofEntries(
             Map.entry("org.apache.commons.csv", Set.of("intake", "tables")),
+            Map.entry("com.google.gson", Set.of("nightly")),
             Map.entry("org.tomlj", Set.of("settings")),
             Map.entry("org.apache.commons.statistics", Set.of("statistics")),
             Map.entry("org.ejml", Set.of("statistics")),

@@ -43,7 +43,7 @@ record Decisions(List<Kept> kept, int lastDecided) {
         int last = Absent.DAY;
         for (Path file : files(shop)) {
             try {
-                JsonObject record = JsonObject.read(Files.readString(file, StandardCharsets.UTF_8));
+                JsonObject record = Json.read(Files.readString(file, StandardCharsets.UTF_8));
                 int decided = day(record.text("decided_on"));
                 if (decided <= asOf && Files.exists(book(shop, file))) {
                     last = Math.max(last, decided);

@@ -1,92 +1,42 @@
 package benchtrue.nightly;
 
-import java.util.Iterator;
-import java.util.List;
+import com.google.gson.Gson;
+import com.google.gson.GsonBuilder;
+import com.google.gson.JsonElement;
+import com.google.gson.JsonParseException;
+import com.google.gson.Strictness;
+import java.io.IOException;
 import java.util.Map;
 
-/**
- * Writes values as RFC 8259 text, two spaces a level, in the order they are given: maps, lists, text, whole numbers,
- * doubles and booleans.
- */
+/** Values as RFC 8259 text, two spaces a level, in the order they are given; and such text read back. */
 public final class Json {
-    private final StringBuilder out = new StringBuilder();
+    private static final Gson GSON = new GsonBuilder()
+            .setPrettyPrinting()
+            .disableHtmlEscaping()
+            .setStrictness(Strictness.STRICT)
+            .create();
 
     private Json() {}
 
     /**
-     * Returns the text of an object.
+     * Returns the text of an object of maps, lists, text, numbers and booleans.
      *
-     * @throws IllegalArgumentException where it holds anything else
+     * @throws IllegalArgumentException where a number is not finite
      */
     public static String text(Map<String, ?> value) {
-        Json json = new Json();
-        json.value(value, 0);
-        return json.out.append('\n').toString();
+        return GSON.toJson(value) + "\n";
     }
 
-    private void value(Object value, int depth) {
-        if (value instanceof Map<?, ?> map) {
-            object(map, depth);
-        } else if (value instanceof List<?> list) {
-            array(list, depth);
-        } else if (value instanceof Long
-                || value instanceof Integer
-                || value instanceof Boolean
-                || value instanceof Double d && Double.isFinite(d)) {
-            out.append(value);
-        } else if (value instanceof String string) {
-            quoted(string);
-        } else {
-            throw new IllegalArgumentException("no JSON for " + value);
+    /**
+     * Returns the object that a text holds.
+     *
+     * @throws IOException where it is no JSON, or not an object
+     */
+    static JsonObject read(String text) throws IOException {
+        try {
+            return JsonObject.of(GSON.fromJson(text, JsonElement.class));
+        } catch (JsonParseException e) {
+            throw new IOException("not as it was written: " + e.getMessage(), e);
         }
-    }
-
-    private void object(Map<?, ?> map, int depth) {
-        out.append('{');
-        for (Iterator<? extends Map.Entry<?, ?>> i = map.entrySet().iterator(); i.hasNext(); ) {
-            Map.Entry<?, ?> entry = i.next();
-            line(depth + 1);
-            quoted((String) entry.getKey());
-            out.append(": ");
-            value(entry.getValue(), depth + 1);
-            out.append(i.hasNext() ? "," : "");
-        }
-        close('}', map.isEmpty(), depth);
-    }
-
-    private void array(List<?> list, int depth) {
-        out.append('[');
-        for (Iterator<?> i = list.iterator(); i.hasNext(); ) {
-            line(depth + 1);
-            value(i.next(), depth + 1);
-            out.append(i.hasNext() ? "," : "");
-        }
-        close(']', list.isEmpty(), depth);
-    }
-
-    private void close(char bracket, boolean empty, int depth) {
-        if (!empty) {
-            line(depth);
-        }
-        out.append(bracket);
-    }
-
-    private void line(int depth) {
-        out.append('\n').append("  ".repeat(depth));
-    }
-
-    private void quoted(String text) {
-        out.append('"');
-        for (int i = 0; i < text.length(); i++) {
-            char c = text.charAt(i);
-            if (c == '"' || c == '\\') {
-                out.append('\\').append(c);
-            } else if (c < ' ') {
-                out.append("\\u00").append(Character.forDigit(c >> 4, 16)).append(Character.forDigit(c & 15, 16));
-            } else {
-                out.append(c);
-            }
-        }
-        out.append('"');
     }
 }

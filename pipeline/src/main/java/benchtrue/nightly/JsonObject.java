@@ -1,50 +1,58 @@
 package benchtrue.nightly;
 
+import com.google.gson.JsonElement;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
+import java.util.function.Function;
 
 /** An object that was read, whose fields are asked for by name and kind; what is not there or of another kind is refused. */
 final class JsonObject {
-    private final Map<?, ?> fields;
+    private final com.google.gson.JsonObject fields;
 
-    private JsonObject(Map<?, ?> fields) {
+    private JsonObject(com.google.gson.JsonObject fields) {
         this.fields = fields;
     }
 
-    static JsonObject read(String text) throws IOException {
-        return of(JsonReader.read(text));
-    }
-
-    private static JsonObject of(Object value) throws IOException {
-        return new JsonObject(as(Map.class, value));
+    static JsonObject of(JsonElement value) throws IOException {
+        if (value == null || !value.isJsonObject()) {
+            throw new IOException("found " + value + ", expected an object");
+        }
+        return new JsonObject(value.getAsJsonObject());
     }
 
     boolean has(String name) {
-        return fields.containsKey(name);
+        return fields.has(name);
     }
 
     String text(String name) throws IOException {
-        return as(String.class, fields.get(name));
+        JsonElement value = fields.get(name);
+        boolean text = value != null
+                && value.isJsonPrimitive()
+                && value.getAsJsonPrimitive().isString();
+        return as(name, text, JsonElement::getAsString);
     }
 
     long whole(String name) throws IOException {
-        return as(Long.class, fields.get(name));
+        JsonElement value = fields.get(name);
+        boolean whole =
+                value != null && value.isJsonPrimitive() && value.getAsString().matches("-?[0-9]{1,18}");
+        return as(name, whole, JsonElement::getAsLong);
     }
 
     List<JsonObject> objects(String name) throws IOException {
+        JsonElement value = fields.get(name);
         List<JsonObject> objects = new ArrayList<>();
-        for (Object value : as(List.class, fields.get(name))) {
-            objects.add(of(value));
+        for (JsonElement element : as(name, value != null && value.isJsonArray(), JsonElement::getAsJsonArray)) {
+            objects.add(of(element));
         }
         return objects;
     }
 
-    private static <T> T as(Class<T> kind, Object value) throws IOException {
-        if (!kind.isInstance(value)) {
-            throw new IOException("found " + value + ", expected " + kind.getSimpleName());
+    private <T> T as(String name, boolean fits, Function<JsonElement, T> kind) throws IOException {
+        if (!fits) {
+            throw new IOException("found " + fields.get(name) + " under " + name + ", expected another kind of value");
         }
-        return kind.cast(value);
+        return kind.apply(fields.get(name));
     }
 }

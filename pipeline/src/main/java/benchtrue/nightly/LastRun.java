@@ -31,7 +31,7 @@ final class LastRun {
             return Optional.empty();
         }
         try {
-            JsonObject last = JsonObject.read(Files.readString(file, StandardCharsets.UTF_8));
+            JsonObject last = Json.read(Files.readString(file, StandardCharsets.UTF_8));
             String run = "The run before this one, to " + last.text("as_of") + ", ";
             if (!last.has("exit_code")) {
                 return Optional.of(

@@ -1,7 +1,7 @@
 package benchtrue.nightly;
 
 import benchtrue.shop.PriceBook;
-import benchtrue.tables.ReadDraft;
+import benchtrue.tables.EarlierResult;
 import benchtrue.tables.WriteTables;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -50,7 +50,7 @@ final class PendingDraft {
     /** A damaged earlier result tells nothing, which is no reason to go without tonight's. */
     private static boolean proposes(Path folder) {
         try {
-            return Files.isReadable(folder.resolve(WriteTables.REVISION)) && new ReadDraft().changes(folder) > 0;
+            return Files.isReadable(folder.resolve(WriteTables.REVISION)) && new EarlierResult(folder).changes() > 0;
         } catch (IOException damaged) {
             return false;
         }

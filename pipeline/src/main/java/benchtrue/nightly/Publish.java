@@ -3,9 +3,7 @@ package benchtrue.nightly;
 import benchtrue.shop.Absent;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Refusal;
-import benchtrue.tables.ReadFindings;
-import benchtrue.tables.WriteLines;
-import benchtrue.tables.WriteRestatements;
+import benchtrue.tables.EarlierResult;
 import benchtrue.tables.WriteTables;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -68,8 +66,10 @@ final class Publish {
     private void write(Review review, Inputs inputs, List<Report> reports, RunFolder run) throws IOException {
         Path folder = run.path();
         // The draft workbook tells which revision.csv it was made from, so that stands first.
-        new WriteTables().write(review.costs(), review.findings(), review.revision(), folder);
-        SideBySide.run(writings(review, reports, run));
+        WriteTables tables = new WriteTables(review.costs());
+        tables.small(review.findings(), review.revision(), folder);
+        SideBySide.run(writings(review, tables, reports, run));
+        text(folder.resolve("datapackage.json"), Json.text(tables.described(folder)));
         Optional<Shelf.Result> earlier =
                 shelf.before(LocalDate.ofEpochDay(review.ledger().asOf()));
         Optional<Shelf.Result> waiting = waiting(review);
@@ -79,15 +79,16 @@ final class Publish {
                 RunRecord.text(version, review, inputs, comparedWith(earlier, waiting), run.digests()));
     }
 
-    private static List<SideBySide.Work> writings(Review review, List<Report> reports, RunFolder run) {
+    private static List<SideBySide.Work> writings(
+            Review review, WriteTables tables, List<Report> reports, RunFolder run) {
         Path folder = run.path();
         List<SideBySide.Work> writings = new ArrayList<>();
         writings.add(() -> {
-            new WriteLines().write(review.costs(), folder);
-            run.digest(folder.resolve(WriteLines.LINES));
+            tables.lines(folder);
+            run.digest(folder.resolve(WriteTables.LINES));
         });
         if (!review.restatements().isEmpty()) {
-            writings.add(() -> new WriteRestatements().write(review.restatements(), folder));
+            writings.add(() -> tables.restatements(review.restatements(), folder));
         }
         for (Report report : reports) {
             writings.add(() -> report.write(review, folder));
@@ -104,7 +105,7 @@ final class Publish {
         }
         int day = (int) earlier.get().asOf().toEpochDay();
         try {
-            return changes.since(day, new ReadFindings().read(earlier.get().folder()));
+            return changes.since(day, new EarlierResult(earlier.get().folder()).findings());
         } catch (IOException damaged) {
             return changes.sinceUnreadable(day);
         }
@@ -123,7 +124,7 @@ final class Publish {
             compared.add(FileDigest.of(out, waiting.get().folder().resolve(WriteTables.REVISION)));
         }
         if (earlier.isPresent()) {
-            Path findings = earlier.get().folder().resolve(WriteTables.FINDINGS);
+            Path findings = earlier.get().folder().resolve(EarlierResult.FINDINGS);
             if (Files.isReadable(findings)) {
                 compared.add(FileDigest.of(out, findings));
             }

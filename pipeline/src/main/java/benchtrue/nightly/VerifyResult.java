@@ -40,7 +40,7 @@ public final class VerifyResult {
     private static List<FileDigest> outputs(Path folder) throws IOException {
         String text = Files.readString(folder.resolve(RunRecord.FILE), StandardCharsets.UTF_8);
         List<FileDigest> outputs = new ArrayList<>();
-        for (JsonObject file : JsonObject.read(text).objects("outputs")) {
+        for (JsonObject file : Json.read(text).objects("outputs")) {
             outputs.add(new FileDigest(file.text("file"), file.whole("bytes"), file.text("sha256")));
         }
         return outputs;

@@ -6,7 +6,7 @@ import benchtrue.reconcile.Ledger;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Figures;
 import benchtrue.shop.RepairType;
-import benchtrue.tables.EarlierFinding;
+import benchtrue.tables.EarlierResult.EarlierFinding;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

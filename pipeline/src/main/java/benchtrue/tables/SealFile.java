@@ -30,7 +30,14 @@ import org.apache.commons.csv.CSVRecord;
  * all bytes before that row.
  */
 public final class SealFile {
-    private static final List<String> HEADER = List.of("part", "key", "figure", "value");
+    private record Row(String part, String key, String figure, String value) {}
+
+    private static final ResultTable<Row> TABLE = ResultTable.<Row>of(
+                    "close", "One row is one figure of a sealed month")
+            .text("part", "what it belongs to", Row::part)
+            .text("key", "ticket or account; empty for the month as a whole", Row::key)
+            .text("figure", "its name", Row::figure)
+            .number("value", "the figure", Row::value);
     private static final String SEAL_ROW = "seal,,sha256,";
     private static final String AS_OF = "as_of";
     private static final String MONTH = "month";
@@ -49,15 +56,12 @@ public final class SealFile {
 
     /** Writes a month into a file that does not exist yet. */
     public static void write(SealedMonth month, Path file) throws IOException {
-        try (CsvFile csv = CsvFile.create(file, HEADER)) {
-            csv.text(MONTH).text("").text(AS_OF).day(month.asOf());
-            csv.endRow();
-            for (Figure figure : month.figures()) {
-                csv.text(Words.of(figure.part())).text(figure.key()).text(figure.name());
-                csv.decimal(figure.value());
-                csv.endRow();
-            }
-        }
+        List<Row> rows = new ArrayList<>();
+        rows.add(new Row(MONTH, "", AS_OF, Cells.day(month.asOf())));
+        month.figures()
+                .forEach(figure ->
+                        rows.add(new Row(Words.of(figure.part()), figure.key(), figure.name(), figure.value())));
+        TABLE.writeTo(rows, file);
         String seal = sha256(Files.readAllBytes(file));
         Files.writeString(file, SEAL_ROW + seal + "\r\n", StandardCharsets.UTF_8, StandardOpenOption.APPEND);
     }
@@ -94,8 +98,8 @@ public final class SealFile {
             if (row.getRecordNumber() == 1) {
                 continue;
             }
-            if (row.size() != HEADER.size()) {
-                throw broken(file, row.getRecordNumber(), row.size() + " cells, expected " + HEADER.size());
+            if (row.size() != TABLE.size()) {
+                throw broken(file, row.getRecordNumber(), row.size() + " cells, expected " + TABLE.size());
             }
             if (row.get(0).equals(MONTH)) {
                 asOf = (int) LocalDate.parse(row.get(3)).toEpochDay();

@@ -4,40 +4,26 @@ import benchtrue.shop.PriceBook;
 import benchtrue.shop.RepairType;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.List;
 
 /** Writes one version of the price book as the program reads it. */
 public final class WritePriceBook {
-    private static final List<String> HEADER = List.of(
-            "repair_type",
-            "title",
-            "family",
-            "book_hours",
-            "book_labour",
-            "least_hours",
-            "hazards",
-            "least_labour",
-            "free_weeks");
+    private static final ResultTable<RepairType> TABLE = ResultTable.<RepairType>of(
+                    "price-book", "One row is one repair")
+            .text("repair_type", "key of the repair", RepairType::repairType)
+            .text("title", "its title", RepairType::title)
+            .text("family", "its family", RepairType::family)
+            .seconds("book_hours", "standard", RepairType::bookSeconds)
+            .money("book_labour", "standard price", RepairType::bookLabour)
+            .seconds("least_hours", "shortest safe", RepairType::leastSeconds)
+            .text("hazards", "words, separated by semicolons", type -> String.join(";", type.hazards()))
+            .money("least_labour", "minimum charge", RepairType::leastLabour)
+            .number(
+                    "free_weeks",
+                    "weeks of free adjustment",
+                    type -> type.freeWeeks() > 0 ? Integer.toString(type.freeWeeks()) : "");
 
     /** Writes a version into a file. */
     public void write(PriceBook book, Path file) throws IOException {
-        try (CsvFile csv = CsvFile.create(file, HEADER)) {
-            for (RepairType type : book.types().values()) {
-                csv.text(type.repairType())
-                        .text(type.title())
-                        .text(type.family())
-                        .hours(type.bookSeconds())
-                        .money(type.bookLabour())
-                        .hours(type.leastSeconds())
-                        .text(String.join(";", type.hazards()))
-                        .money(type.leastLabour());
-                if (type.freeWeeks() > 0) {
-                    csv.count(type.freeWeeks());
-                } else {
-                    csv.decimal("");
-                }
-                csv.endRow();
-            }
-        }
+        TABLE.writeTo(book.types().values(), file);
     }
 }

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import benchtrue.ShopBuilder;
 import benchtrue.costing.Restatement;
 import benchtrue.findings.RepairFinding;
-import benchtrue.tables.EarlierFinding;
+import benchtrue.tables.EarlierResult.EarlierFinding;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Random;
@@ -60,8 +60,7 @@ class DigestTest {
     private static EarlierFinding earlier(Review review, RepairFinding row) {
         double written = StrictMath.rint(row.loadFactor() * 1e4) / 1e4;
         String key = review.ledger().repairTypes().name(row.repairType());
-        return new EarlierFinding(
-                key, row.lines(), written, row.annualShortfall(), row.verdict().words());
+        return new EarlierFinding(key, row.lines(), written, row.verdict().words());
     }
 
     @RepeatedTest(8)
@@ -94,8 +93,8 @@ class DigestTest {
         Review review = review(shop(1, "2026-10-31"), List.of());
         EarlierFinding first = earlier(review).get(0);
         for (EarlierFinding other : List.of(
-                new EarlierFinding(first.repairType(), first.lines() + 1, first.loadFactor(), 0, first.verdict()),
-                new EarlierFinding(first.repairType(), first.lines(), first.loadFactor(), 0, "was something else"))) {
+                new EarlierFinding(first.repairType(), first.lines() + 1, first.loadFactor(), first.verdict()),
+                new EarlierFinding(first.repairType(), first.lines(), first.loadFactor(), "was something else"))) {
             List<EarlierFinding> before = new java.util.ArrayList<>(earlier(review));
             before.set(0, other);
             assertThat(new WhatChanged(review).since(EARLIER, before)).contains("Compared with");

@@ -34,8 +34,7 @@ class JsonTest {
 
     @Test
     void textThatWouldBreakTheFormatIsEscaped() {
-        assertThat(Json.text(Map.of("a\"b", "c\\d\n\u0001ä")))
-                .isEqualTo("{\n  \"a\\\"b\": \"c\\\\d\\u000a\\u0001ä\"\n}\n");
+        assertThat(Json.text(Map.of("a\"b", "c\\d\n\u0001ä"))).isEqualTo("{\n  \"a\\\"b\": \"c\\\\d\\n\\u0001ä\"\n}\n");
     }
 
     @Test

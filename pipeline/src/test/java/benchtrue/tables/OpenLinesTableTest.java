@@ -8,7 +8,6 @@ import benchtrue.costing.CostedLines;
 import benchtrue.hours.SplitHours;
 import benchtrue.settings.Settings;
 import benchtrue.shop.ChargeKind;
-import benchtrue.tables.WriteTables.OpenLinesTable;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -34,7 +33,7 @@ class OpenLinesTableTest {
                 .charged(ChargeKind.STORAGE);
         CostedLines costs =
                 new CostLines().cost(new SplitHours().split(shop.build(), Settings.DEFAULTS), Settings.DEFAULTS);
-        OpenLinesTable.write(costs, folder.resolve("open-lines.csv"));
+        SmallTables.openLines(costs).write(costs.shop().backlog().lines(), folder);
         List<String> rows = Files.readAllLines(folder.resolve("open-lines.csv"));
         assertThat(rows.get(0))
                 .isEqualTo("ticket,line,repair_type,opened,promised,quoted_hours,hours_so_far,expected_hours,lower,"

@@ -103,8 +103,9 @@ class WriteTablesTest {
     private void write(Ledger ledger) throws IOException {
         Settings settings = Settings.DEFAULTS;
         CostedLines costs = new CostLines().cost(new SplitHours().split(ledger, settings), settings);
-        new WriteTables().write(costs, FINDINGS, REVISION, folder);
-        new WriteLines().write(costs, folder);
+        WriteTables tables = new WriteTables(costs);
+        tables.small(FINDINGS, REVISION, folder);
+        tables.lines(folder);
     }
 
     @ParameterizedTest
@@ -120,10 +121,10 @@ class WriteTablesTest {
     @Test
     void earlierFindingsAreReadBackAsTheyWereWritten() throws IOException {
         write(shop());
-        assertThat(new ReadFindings().read(folder))
+        assertThat(new EarlierResult(folder).findings())
                 .containsExactly(
-                        new EarlierFinding("=setup", 1, 1.0669, Absent.AMOUNT, "too few jobs"),
-                        new EarlierFinding("refret", 2, 1.359375, 25_636_560, "under-quoted"));
+                        new EarlierResult.EarlierFinding("=setup", 1, 1.0669, "too few jobs"),
+                        new EarlierResult.EarlierFinding("refret", 2, 1.359375, "under-quoted"));
     }
 
     @Test

@@ -1,0 +1,167 @@
+package benchtrue.tables;
+
+import benchtrue.shop.FileOut;
+import benchtrue.shop.Harmless;
+import java.io.IOException;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import java.util.function.ToIntFunction;
+import java.util.function.ToLongFunction;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+import org.apache.commons.csv.CSVRecord;
+
+/**
+ * A result table, declared once: what writes its file (RFC 4180, UTF-8 without a mark, CRLF, columns in the order they are
+ * declared), what describes it in the data package, and what reads it back. Text that a spreadsheet would run as a formula is
+ * made harmless.
+ *
+ * @param <R> what one row is made from
+ */
+public final class ResultTable<R> {
+    private static final CSVFormat FORMAT = CSVFormat.RFC4180;
+
+    private final String name;
+    private final String description;
+    private final List<Column<R>> columns = new ArrayList<>();
+
+    private record Column<R>(String header, String type, String description, Function<R, String> cell) {}
+
+    private ResultTable(String name, String description) {
+        this.name = name;
+        this.description = description;
+    }
+
+    /**
+     * Begins a table.
+     *
+     * @param name of its file, without the ending
+     * @param description what one row is
+     */
+    static <R> ResultTable<R> of(String name, String description) {
+        return new ResultTable<>(name, description);
+    }
+
+    private ResultTable<R> column(String header, String type, String description, Function<R, String> cell) {
+        columns.add(new Column<>(header, type, description, cell));
+        return this;
+    }
+
+    ResultTable<R> text(String header, String description, Function<R, String> text) {
+        return column(header, "string", description, row -> Harmless.written(text.apply(row)));
+    }
+
+    ResultTable<R> day(String header, String description, ToIntFunction<R> day) {
+        return column(header, "date", description, row -> Cells.day(day.applyAsInt(row)));
+    }
+
+    ResultTable<R> count(String header, String description, ToLongFunction<R> count) {
+        return column(header, "integer", description, row -> Long.toString(count.applyAsLong(row)));
+    }
+
+    /** Adds hours that are counted in seconds. */
+    ResultTable<R> seconds(String header, String description, ToLongFunction<R> seconds) {
+        return column(header, "number", description + ", hours", row -> Cells.hours(seconds.applyAsLong(row)));
+    }
+
+    /** Adds hours that are a ratio or a sum of ratios. */
+    ResultTable<R> hours(String header, String description, ToDoubleFunction<R> hours) {
+        return column(header, "number", description + ", hours", row -> Cells.hours(hours.applyAsDouble(row)));
+    }
+
+    ResultTable<R> money(String header, String description, ToLongFunction<R> tenThousandths) {
+        return column(
+                header,
+                "number",
+                description + ", in the shop's currency",
+                row -> Cells.money(tenThousandths.applyAsLong(row)));
+    }
+
+    ResultTable<R> ratio(String header, String description, ToDoubleFunction<R> ratio) {
+        return column(header, "number", description, row -> Cells.ratio(ratio.applyAsDouble(row)));
+    }
+
+    /** Adds a number that is text already. */
+    ResultTable<R> number(String header, String description, Function<R, String> number) {
+        return column(header, "number", description, row -> Cells.number(number.apply(row)));
+    }
+
+    String file() {
+        return name + ".csv";
+    }
+
+    /** Returns how many columns it has. */
+    int size() {
+        return columns.size();
+    }
+
+    /** Writes the table into a folder that exists. */
+    void write(Iterable<R> rows, Path folder) throws IOException {
+        writeTo(rows, folder.resolve(file()));
+    }
+
+    /** Writes the table into a file of another name. */
+    void writeTo(Iterable<R> rows, Path file) throws IOException {
+        try (Writer out = FileOut.text(file);
+                CSVPrinter printer = new CSVPrinter(out, FORMAT)) {
+            printer.printRecord(columns.stream().map(Column::header));
+            String[] cells = new String[columns.size()];
+            for (R row : rows) {
+                for (int cell = 0; cell < cells.length; cell++) {
+                    cells[cell] = columns.get(cell).cell.apply(row);
+                }
+                printer.printRecord((Object[]) cells);
+            }
+        }
+    }
+
+    /**
+     * Reads the table of an earlier result back, its cells by their headers.
+     *
+     * @throws IOException where it can't be read or is not as it was written
+     */
+    <T> List<T> read(Path folder, Function<CSVRecord, T> row) throws IOException {
+        Path file = folder.resolve(file());
+        CSVFormat headed =
+                FORMAT.builder().setHeader().setSkipHeaderRecord(true).get();
+        try (Reader text = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
+            return headed.parse(text).stream().map(row).toList();
+        } catch (IllegalArgumentException | UncheckedIOException e) {
+            throw new IOException(file + " is not as it was written", e);
+        }
+    }
+
+    /** Returns the table as a resource of a data package: Table Schema, an empty cell for what is not known. */
+    Map<String, Object> described() {
+        List<Map<String, Object>> fields = new ArrayList<>();
+        for (Column<R> column : columns) {
+            Map<String, Object> field = new LinkedHashMap<>();
+            field.put("name", column.header);
+            field.put("type", column.type);
+            field.put("description", column.description);
+            fields.add(field);
+        }
+        Map<String, Object> schema = new LinkedHashMap<>();
+        schema.put("fields", fields);
+        schema.put("missingValues", List.of(""));
+        Map<String, Object> resource = new LinkedHashMap<>();
+        resource.put("name", name);
+        resource.put("path", file());
+        resource.put("description", description);
+        resource.put("format", "csv");
+        resource.put("mediatype", "text/csv");
+        resource.put("encoding", "utf-8");
+        resource.put("schema", schema);
+        return resource;
+    }
+}
