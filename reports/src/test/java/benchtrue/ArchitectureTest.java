@@ -33,6 +33,7 @@ class ArchitectureTest {
             "costing",
             "findings",
             "revision",
+            "answers",
             "tables",
             "nightly",
             "charts",

@@ -1,5 +1,6 @@
 package benchtrue.nightly;
 
+import benchtrue.answers.Answers;
 import benchtrue.costing.CostedLines;
 import benchtrue.costing.Restatement;
 import benchtrue.findings.Findings;
@@ -56,5 +57,10 @@ public record Review(
             Revision revision,
             List<Balance> balances) {
         this(settings, ledger, jobs, costs, findings, revision, balances, List.of(), List.of(), new TreeMap<>());
+    }
+
+    /** Returns what every output tells first, in its order. */
+    public Answers answers() {
+        return Answers.of(findings, revision, costs);
     }
 }

@@ -6,7 +6,6 @@ import benchtrue.shop.Absent;
 import benchtrue.shop.Figures;
 import benchtrue.shop.Tickets;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.function.IntFunction;
 
@@ -35,21 +34,8 @@ final class ToDecide {
         return lines;
     }
 
-    private List<ProposedChange> drafted() {
-        return review.revision().changes().stream()
-                .filter(change -> change.proposedSeconds() != change.bookSeconds()
-                        || change.proposedLabour() != change.bookLabour())
-                .sorted(Comparator.comparingLong((ProposedChange change) -> -weight(change))
-                        .thenComparingInt(ProposedChange::repairType))
-                .toList();
-    }
-
-    private static long weight(ProposedChange change) {
-        return Math.abs(Absent.firstOf(change.annualEffect(), 0));
-    }
-
     private void changes(List<String> lines) {
-        List<ProposedChange> drafted = drafted();
+        List<ProposedChange> drafted = review.answers().changes();
         if (drafted.isEmpty()) {
             return;
         }
@@ -69,7 +55,7 @@ final class ToDecide {
     }
 
     private void calls(List<String> lines) {
-        List<Call> calls = review.costs().shop().backlog().calls();
+        List<Call> calls = review.answers().calls();
         if (calls.isEmpty()) {
             return;
         }

@@ -1,7 +1,6 @@
 package benchtrue.nightly;
 
 import benchtrue.findings.RepairFinding;
-import benchtrue.findings.Verdict;
 import benchtrue.reconcile.Ledger;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Figures;
@@ -93,7 +92,7 @@ final class WhatChanged {
         Map<String, EarlierFinding> before =
                 earlier.stream().collect(Collectors.toMap(EarlierFinding::repairType, Function.identity()));
         List<Pair> pairs = new ArrayList<>();
-        for (RepairFinding now : review.findings().repairs()) {
+        for (RepairFinding now : review.answers().worstFirst()) {
             Optional.ofNullable(before.get(key(now))).ifPresent(then -> pairs.add(new Pair(now, then)));
         }
         if (nothing(pairs, earlier.size())) {
@@ -124,9 +123,7 @@ final class WhatChanged {
     }
 
     private void standing(List<String> lines) {
-        List<RepairFinding> under = review.findings().repairs().stream()
-                .filter(f -> f.verdict() == Verdict.UNDER_QUOTED)
-                .toList();
+        List<RepairFinding> under = review.answers().losing();
         long least = review.findings().lostAtLeast();
         long most = review.findings().lostAtMost();
         lines.add("Under-quoted repairs: " + figures.count(under.size())
@@ -143,10 +140,7 @@ final class WhatChanged {
     }
 
     private static List<Pair> changedVerdicts(List<Pair> pairs) {
-        return pairs.stream()
-                .filter(p -> !p.sameVerdict())
-                .sorted(Comparator.comparingLong((Pair p) -> -Absent.firstOf(p.now.annualShortfall(), 0)))
-                .toList();
+        return pairs.stream().filter(p -> !p.sameVerdict()).toList();
     }
 
     private static List<Pair> moved(List<Pair> pairs) {

@@ -26,4 +26,9 @@ public record ProposedChange(
         long annualEffect,
         String basis,
         String heldBecause,
-        Grounds grounds) {}
+        Grounds grounds) {
+    /** Returns whether hours or price are to change. */
+    public boolean changes() {
+        return proposedSeconds != bookSeconds || proposedLabour != bookLabour;
+    }
+}

@@ -4,7 +4,6 @@ import benchtrue.findings.RepairFinding;
 import benchtrue.findings.Verdict;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Money;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -17,19 +16,7 @@ final class MoneyLost {
 
     MoneyLost(Subject subject) {
         this.subject = subject;
-        losing = subject.review().findings().repairs().stream()
-                .filter(MoneyLost::loses)
-                .sorted(Comparator.comparing((RepairFinding finding) -> finding.verdict() != Verdict.UNDER_QUOTED)
-                        .thenComparing(Comparator.comparingLong(RepairFinding::annualShortfall)
-                                .reversed())
-                        .thenComparingInt(RepairFinding::repairType))
-                .toList();
-    }
-
-    private static boolean loses(RepairFinding finding) {
-        return (finding.verdict() == Verdict.UNDER_QUOTED || finding.verdict() == Verdict.LEANING_UNDER)
-                && Absent.has(finding.annualShortfall())
-                && finding.annualShortfall() > 0;
+        losing = subject.review().answers().seemLosing();
     }
 
     /** Returns the picture; empty where no repair seems to lose money. */

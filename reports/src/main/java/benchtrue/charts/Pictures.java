@@ -1,6 +1,5 @@
 package benchtrue.charts;
 
-import benchtrue.findings.RepairFinding;
 import benchtrue.findings.Verdict;
 import benchtrue.hours.JobLines;
 import benchtrue.nightly.Review;
@@ -8,7 +7,6 @@ import benchtrue.shop.Ints;
 import benchtrue.shop.QuotedLines;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 
 /** The pictures of a review, in the order in which an owner needs them. */
@@ -50,13 +48,10 @@ public final class Pictures {
     /** One picture for each type that is under-quoted or got slower, the most money first. */
     private static List<Picture> histories(Subject subject) {
         Ints[] lines = judgedLines(subject.review().jobs());
-        return subject.review().findings().repairs().stream()
+        return subject.review().answers().worstFirst().stream()
                 .filter(finding -> lines[finding.repairType()].size() > 0)
                 .filter(finding -> finding.verdict() == Verdict.UNDER_QUOTED
                         || subject.slowing(finding.repairType()).isPresent())
-                .sorted(Comparator.comparingLong(RepairFinding::annualShortfall)
-                        .reversed()
-                        .thenComparingInt(RepairFinding::repairType))
                 .map(finding -> new JobHistory(subject, finding).picture(lines[finding.repairType()].toArray()))
                 .toList();
     }

@@ -6,13 +6,11 @@ import benchtrue.findings.Verdict;
 import benchtrue.nightly.Published;
 import benchtrue.nightly.Review;
 import benchtrue.revision.ProposedChange;
-import benchtrue.shop.Absent;
 import benchtrue.shop.Balance;
 import benchtrue.shop.Figures;
 import benchtrue.shop.Notice;
 import benchtrue.shop.RepairType;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
@@ -47,10 +45,7 @@ final class Summary {
     }
 
     private void doFirst(List<String> lines) {
-        List<RepairFinding> under = review.findings().repairs().stream()
-                .filter(f -> f.verdict() == Verdict.UNDER_QUOTED)
-                .sorted(Comparator.comparingLong((RepairFinding f) -> -Absent.firstOf(f.annualShortfall(), 0)))
-                .toList();
+        List<RepairFinding> under = review.answers().losing();
         if (under.isEmpty()) {
             lines.add("No repair is clearly under-quoted.");
             return;

@@ -1,5 +1,6 @@
 package benchtrue.page;
 
+import benchtrue.answers.Answers;
 import benchtrue.costing.Backlog;
 import benchtrue.costing.Call;
 import benchtrue.costing.OpenLine;
@@ -11,7 +12,6 @@ import java.util.stream.Collectors;
 
 /** Fourth answer: which open instruments need a call to the customer before more work is done. */
 final class TellCalls {
-    private static final int MOST = 5;
     private static final int MOST_LISTED = 200;
     private final Told told;
     private final Backlog backlog;
@@ -26,20 +26,23 @@ final class TellCalls {
     }
 
     ReviewView.Calls tell() {
-        List<Call> calls = backlog.calls();
+        List<Call> calls = told.review().answers().calls();
         if (calls.isEmpty()) {
             return new ReviewView.Calls(List.of(), "No open instrument needs a call.");
         }
-        int rest = calls.size() - MOST;
+        int rest = calls.size() - Answers.FEW_CALLS;
         return new ReviewView.Calls(
-                calls.stream().limit(MOST).map(this::call).toList(),
+                calls.stream().limit(Answers.FEW_CALLS).map(this::call).toList(),
                 (rest > 0 ? "And " + told.figures().count(rest) + " more, in the list of calls below. " : "")
                         + "Many places require approval before an estimate is exceeded.");
     }
 
     /** Returns the calls for the figures, the most money first. */
     List<ReviewView.Call> all() {
-        return backlog.calls().stream().limit(MOST_LISTED).map(this::call).toList();
+        return told.review().answers().calls().stream()
+                .limit(MOST_LISTED)
+                .map(this::call)
+                .toList();
     }
 
     /** Returns where the calls left out stand; empty where none is. */

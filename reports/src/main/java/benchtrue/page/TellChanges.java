@@ -2,10 +2,7 @@ package benchtrue.page;
 
 import benchtrue.revision.ProposedChange;
 import benchtrue.shop.Absent;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.TreeMap;
 
 /** Second answer: what to change in the price book, what is held and why. */
 final class TellChanges {
@@ -21,12 +18,7 @@ final class TellChanges {
     }
 
     ReviewView.Changes tell() {
-        List<ProposedChange> changed = told.review().revision().changes().stream()
-                .filter(TellChanges::changes)
-                .sorted(Comparator.comparingLong(TellChanges::weight)
-                        .reversed()
-                        .thenComparingInt(ProposedChange::repairType))
-                .toList();
+        List<ProposedChange> changed = told.review().answers().changes();
         int rest = changed.size() - MOST;
         return new ReviewView.Changes(
                 changed.stream().limit(MOST).map(this::change).toList(),
@@ -34,17 +26,13 @@ final class TellChanges {
                 rest > 0 ? told.count(rest, "smaller change", "smaller changes") : "");
     }
 
-    /** Held repairs by reason; what stands after a colon is said in the table. */
     private List<ReviewView.Held> held() {
-        TreeMap<String, List<String>> byReason = new TreeMap<>();
-        for (ProposedChange change : told.review().revision().changes()) {
-            if (!changes(change) && !change.heldBecause().isEmpty()) {
-                String reason = change.heldBecause().split(":", 2)[0];
-                byReason.computeIfAbsent(reason, r -> new ArrayList<>()).add(told.label(change.repairType()));
-            }
-        }
-        return byReason.entrySet().stream()
-                .map(group -> new ReviewView.Held(Told.sentence(group.getKey()), named(group.getValue())))
+        return told.review().answers().held().entrySet().stream()
+                .map(group -> new ReviewView.Held(
+                        Told.sentence(group.getKey()),
+                        named(group.getValue().stream()
+                                .map(change -> told.label(change.repairType()))
+                                .toList())))
                 .toList();
     }
 
@@ -57,14 +45,6 @@ final class TellChanges {
         }
         int rest = labels.size() - named;
         return rest > 0 ? first + "; and " + told.figures().count(rest) + " more" : first.toString();
-    }
-
-    static boolean changes(ProposedChange change) {
-        return change.proposedSeconds() != change.bookSeconds() || change.proposedLabour() != change.bookLabour();
-    }
-
-    private static long weight(ProposedChange change) {
-        return Absent.has(change.annualEffect()) ? Math.abs(change.annualEffect()) : 0;
     }
 
     private String effect(long aYear) {

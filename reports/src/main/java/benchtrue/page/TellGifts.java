@@ -16,7 +16,7 @@ final class TellGifts {
     }
 
     ReviewView.Gifts tell() {
-        List<Gift> gifts = told.review().costs().shop().gifts();
+        List<Gift> gifts = told.review().answers().given();
         String span =
                 "In the year up to " + told.figures().day(told.review().ledger().asOf());
         if (gifts.isEmpty()) {
@@ -37,7 +37,7 @@ final class TellGifts {
 
     /** Returns each time, for the figures. */
     List<ReviewView.GiftList> all() {
-        List<Gift> gifts = told.review().costs().shop().gifts();
+        List<Gift> gifts = told.review().answers().given();
         return IntStream.range(0, gifts.size())
                 .mapToObj(i -> list(gifts.get(i), i))
                 .toList();

@@ -1,8 +1,8 @@
 package benchtrue.page;
 
+import benchtrue.answers.Answers;
 import benchtrue.findings.RepairFinding;
 import benchtrue.findings.ShortfallParts;
-import benchtrue.findings.Verdict;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -11,7 +11,6 @@ import java.util.stream.Stream;
 
 /** First answer: which repairs lose most a year, and why. */
 final class TellLosses {
-    private static final int MOST = 5;
     /** A part below this share of the loss is not worth a word. */
     private static final double WORTH_NAMING = 0.1;
 
@@ -22,12 +21,8 @@ final class TellLosses {
     }
 
     List<ReviewView.Loss> tell() {
-        return told.review().findings().repairs().stream()
-                .filter(finding -> finding.verdict() == Verdict.UNDER_QUOTED)
-                .sorted(Comparator.comparingLong(RepairFinding::annualShortfall)
-                        .reversed()
-                        .thenComparingInt(RepairFinding::repairType))
-                .limit(MOST)
+        return told.review().answers().losing().stream()
+                .limit(Answers.FEW_REPAIRS)
                 .map(this::loss)
                 .toList();
     }

@@ -4,7 +4,6 @@ import benchtrue.findings.RepairFinding;
 import benchtrue.revision.ProposedChange;
 import benchtrue.shop.Figures;
 import benchtrue.shop.Hours;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,12 +19,7 @@ final class TellRepairs {
     }
 
     List<ReviewView.Repair> tell() {
-        return told.review().findings().repairs().stream()
-                .sorted(Comparator.comparingLong(RepairFinding::annualShortfall)
-                        .reversed()
-                        .thenComparingInt(RepairFinding::repairType))
-                .map(this::row)
-                .toList();
+        return told.review().answers().worstFirst().stream().map(this::row).toList();
     }
 
     private ReviewView.Repair row(RepairFinding finding) {

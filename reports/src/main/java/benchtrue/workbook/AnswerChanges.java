@@ -2,11 +2,8 @@ package benchtrue.workbook;
 
 import benchtrue.nightly.Review;
 import benchtrue.revision.ProposedChange;
-import benchtrue.shop.Absent;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /** Second answer: what to change in the price book, what is held and why. */
 final class AnswerChanges {
@@ -22,20 +19,16 @@ final class AnswerChanges {
 
     void write(Flow flow) {
         flow.title("2. What to change in the price book");
-        List<ProposedChange> changed = review.revision().changes().stream()
-                .filter(AnswerChanges::changes)
-                .sorted(Comparator.comparingLong(AnswerChanges::weight)
-                        .reversed()
-                        .thenComparingInt(ProposedChange::repairType))
-                .toList();
+        List<ProposedChange> changed = review.answers().changes();
         if (changed.isEmpty()) {
             flow.sentence("No change is proposed.");
         } else {
             rows(flow, changed);
         }
-        held().forEach((reason, names) -> {
+        review.answers().held().forEach((reason, held) -> {
             flow.next().text("Not changed: " + reason, Look.Kind.WRAPPED);
-            flow.across(String.join("; ", names), 1);
+            flow.across(
+                    held.stream().map(change -> labels.of(change.repairType())).collect(Collectors.joining("; ")), 1);
         });
         flow.sentence(
                 "Accepted quotes keep their price. You decide line by line in " + WriteRevisionWorkbook.FILE + ".");
@@ -72,25 +65,5 @@ final class AnswerChanges {
                 .number(Amounts.money(change.proposedLabour()), Look.Kind.MONEY)
                 .number(Amounts.about(change.annualEffect()), Look.Kind.WHOLE_MONEY);
         flow.across(change.heldBecause(), 7);
-    }
-
-    /** Held repairs by reason; what stands after a colon belongs to one repair. */
-    private TreeMap<String, List<String>> held() {
-        TreeMap<String, List<String>> byReason = new TreeMap<>();
-        for (ProposedChange change : review.revision().changes()) {
-            if (!changes(change) && !change.heldBecause().isEmpty()) {
-                byReason.computeIfAbsent(change.heldBecause().split(":", 2)[0], reason -> new ArrayList<>())
-                        .add(labels.of(change.repairType()));
-            }
-        }
-        return byReason;
-    }
-
-    private static boolean changes(ProposedChange change) {
-        return change.proposedSeconds() != change.bookSeconds() || change.proposedLabour() != change.bookLabour();
-    }
-
-    private static long weight(ProposedChange change) {
-        return Absent.has(change.annualEffect()) ? Math.abs(change.annualEffect()) : 0;
     }
 }

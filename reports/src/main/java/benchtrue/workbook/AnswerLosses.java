@@ -1,15 +1,13 @@
 package benchtrue.workbook;
 
+import benchtrue.answers.Answers;
 import benchtrue.findings.RepairFinding;
 import benchtrue.findings.ShortfallParts;
-import benchtrue.findings.Verdict;
 import benchtrue.nightly.Review;
-import java.util.Comparator;
 import java.util.List;
 
 /** First answer: which repairs lose most a year, as a range, and where from. */
 final class AnswerLosses {
-    private static final int MOST = 5;
     private static final String ROUNDED = "IF(Repairs!@#=\"\",\"\",Repairs!@#)";
 
     private final Review review;
@@ -22,13 +20,8 @@ final class AnswerLosses {
 
     void write(Flow flow) {
         flow.title("1. What loses most a year, and why");
-        List<RepairFinding> losses = review.findings().repairs().stream()
-                .filter(finding -> finding.verdict() == Verdict.UNDER_QUOTED)
-                .sorted(Comparator.comparingLong(RepairFinding::annualShortfall)
-                        .reversed()
-                        .thenComparingInt(RepairFinding::repairType))
-                .limit(MOST)
-                .toList();
+        List<RepairFinding> losses =
+                review.answers().losing().stream().limit(Answers.FEW_REPAIRS).toList();
         if (losses.isEmpty()) {
             flow.sentence("No repair is surely under-quoted. What leans that way stands on the sheet Repairs.");
             return;

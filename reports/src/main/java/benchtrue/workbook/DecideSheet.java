@@ -11,7 +11,6 @@ import benchtrue.shop.Money;
 import benchtrue.shop.RepairType;
 import benchtrue.shop.Words;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -45,11 +44,7 @@ final class DecideSheet {
 
     void write(SXSSFSheet sheet, Look look) {
         Grid grid = new Grid(sheet, look);
-        List<ProposedChange> changes = review.revision().changes().stream()
-                .sorted(Comparator.comparingLong((ProposedChange change) -> Math.abs(change.annualEffect()))
-                        .reversed()
-                        .thenComparingInt(ProposedChange::repairType))
-                .toList();
+        List<ProposedChange> changes = review.answers().drafted();
         new DecideInputs(review, draft, families).write(sheet, grid);
         List<Heading> headings =
                 Arrays.stream(DecideColumn.values()).map(DecideColumn::heading).toList();

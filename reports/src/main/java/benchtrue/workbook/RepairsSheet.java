@@ -5,7 +5,6 @@ import benchtrue.nightly.Review;
 import benchtrue.reconcile.Ledger;
 import benchtrue.shop.Hours;
 import benchtrue.shop.RepairType;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.apache.poi.ss.usermodel.Name;
@@ -104,11 +103,7 @@ final class RepairsSheet {
     }
 
     private List<RepairFinding> worstFirst() {
-        return review.findings().repairs().stream()
-                .sorted(Comparator.comparingLong(RepairFinding::annualShortfall)
-                        .reversed()
-                        .thenComparingInt(RepairFinding::repairType))
-                .toList();
+        return review.answers().worstFirst();
     }
 
     private void repair(Grid grid, int row, RepairFinding finding) {

@@ -1,5 +1,6 @@
 package benchtrue.workbook;
 
+import benchtrue.answers.Answers;
 import benchtrue.costing.Call;
 import benchtrue.costing.Gift;
 import benchtrue.costing.LoggedShare;
@@ -89,8 +90,6 @@ public final class WriteWorkbook implements Report {
 
     /** Fourth answer: which open instruments need a call to the customer before more work is done. */
     static final class AnswerCalls {
-        private static final int MOST = 5;
-
         private final Review review;
 
         AnswerCalls(Review review) {
@@ -98,7 +97,7 @@ public final class WriteWorkbook implements Report {
         }
 
         void write(Flow flow) {
-            List<Call> calls = review.costs().shop().backlog().calls();
+            List<Call> calls = review.answers().calls();
             flow.title("4. Whom to call before going on");
             if (calls.isEmpty()) {
                 flow.sentence("No open instrument needs a call.");
@@ -117,8 +116,10 @@ public final class WriteWorkbook implements Report {
                     0,
                     1,
                     7);
-            calls.stream().limit(MOST).forEach(call -> call(flow, call));
-            flow.sentence((calls.size() > MOST ? "And " + (calls.size() - MOST) + " more, in review.html. " : "")
+            calls.stream().limit(Answers.FEW_CALLS).forEach(call -> call(flow, call));
+            flow.sentence((calls.size() > Answers.FEW_CALLS
+                            ? "And " + (calls.size() - Answers.FEW_CALLS) + " more, in review.html. "
+                            : "")
                     + "Many places require approval before an estimate is exceeded.");
         }
 
@@ -149,7 +150,7 @@ public final class WriteWorkbook implements Report {
         }
 
         void write(Flow flow) {
-            List<Gift> gifts = review.costs().shop().gifts();
+            List<Gift> gifts = review.answers().given();
             String span = "In the year up to " + figures.day(review.ledger().asOf());
             flow.title("3. What was given away, and to whom");
             if (gifts.isEmpty()) {

@@ -1,0 +1,97 @@
+package benchtrue.answers;
+
+import benchtrue.costing.Call;
+import benchtrue.costing.CostedLines;
+import benchtrue.costing.Gift;
+import benchtrue.findings.Findings;
+import benchtrue.findings.RepairFinding;
+import benchtrue.findings.Verdict;
+import benchtrue.revision.ProposedChange;
+import benchtrue.revision.Revision;
+import benchtrue.shop.Absent;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * What the owner is told first, selected and ordered for every output.
+ *
+ * @param worstFirst every repair, the most money lost a year first
+ * @param losing the repairs that are surely under-quoted, in that order
+ * @param seemLosing those and the ones that lean that way and lose money, the sure ones first
+ * @param drafted every row of the draft, the most money moved first
+ * @param changes the rows that change hours or price, in that order
+ * @param held titles of what is not changed, by reason; what stands after a reason's colon belongs to one repair
+ * @param given what was given away, the most worth first
+ * @param calls open instruments whose owners want a call, the most money first
+ */
+public record Answers(
+        List<RepairFinding> worstFirst,
+        List<RepairFinding> losing,
+        List<RepairFinding> seemLosing,
+        List<ProposedChange> drafted,
+        List<ProposedChange> changes,
+        SortedMap<String, List<ProposedChange>> held,
+        List<Gift> given,
+        List<Call> calls) {
+    /** Repairs named where there is room for few. */
+    public static final int FEW_REPAIRS = 5;
+
+    /** Calls named where there is room for few. */
+    public static final int FEW_CALLS = 5;
+
+    private static final Comparator<RepairFinding> WORST_FIRST = Comparator.comparingLong(
+                    RepairFinding::annualShortfall)
+            .reversed()
+            .thenComparingInt(RepairFinding::repairType);
+
+    private static final Comparator<ProposedChange> LARGEST_FIRST =
+            Comparator.comparingLong(Answers::moved).reversed().thenComparingInt(ProposedChange::repairType);
+
+    /** Selects the answers of a night. */
+    public static Answers of(Findings findings, Revision revision, CostedLines costs) {
+        List<RepairFinding> worstFirst =
+                findings.repairs().stream().sorted(WORST_FIRST).toList();
+        List<ProposedChange> drafted =
+                revision.changes().stream().sorted(LARGEST_FIRST).toList();
+        return new Answers(
+                worstFirst,
+                worstFirst.stream().filter(Answers::isUnder).toList(),
+                worstFirst.stream()
+                        .filter(Answers::seemsToLose)
+                        .sorted(Comparator.comparing(finding -> !isUnder(finding)))
+                        .toList(),
+                drafted,
+                drafted.stream().filter(ProposedChange::changes).toList(),
+                held(revision),
+                costs.shop().gifts(),
+                costs.shop().backlog().calls());
+    }
+
+    private static boolean isUnder(RepairFinding finding) {
+        return finding.verdict() == Verdict.UNDER_QUOTED;
+    }
+
+    private static boolean seemsToLose(RepairFinding finding) {
+        return (isUnder(finding) || finding.verdict() == Verdict.LEANING_UNDER)
+                && Absent.has(finding.annualShortfall())
+                && finding.annualShortfall() > 0;
+    }
+
+    private static long moved(ProposedChange change) {
+        return Absent.has(change.annualEffect()) ? Math.abs(change.annualEffect()) : 0;
+    }
+
+    private static SortedMap<String, List<ProposedChange>> held(Revision revision) {
+        SortedMap<String, List<ProposedChange>> held = new TreeMap<>();
+        for (ProposedChange change : revision.changes()) {
+            if (!change.changes() && !change.heldBecause().isEmpty()) {
+                held.computeIfAbsent(change.heldBecause().split(":", 2)[0], reason -> new ArrayList<>())
+                        .add(change);
+            }
+        }
+        return held;
+    }
+}
