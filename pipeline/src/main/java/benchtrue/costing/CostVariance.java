@@ -25,7 +25,7 @@ public record CostVariance(long price, long quantity) {
     }
 
     /** Returns both together, absent where not known. */
-    public long total() {
+    long total() {
         return Absent.has(price) ? price + quantity : Absent.AMOUNT;
     }
 }

@@ -44,7 +44,7 @@ public final class CostedLines {
     }
 
     /** Returns the overhead that one bench hour carries, or absent. */
-    public long overheadRate() {
+    long overheadRate() {
         return overheadRate;
     }
 

@@ -7,6 +7,7 @@ import benchtrue.shop.Balance;
 import benchtrue.shop.LineState;
 import benchtrue.shop.QuotedLines;
 import benchtrue.shop.TimeEntries;
+import benchtrue.statistics.LargestRemainder;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
@@ -70,7 +71,7 @@ final class FollowHours {
     private void share(int entry, long cost) {
         EntryPlaces places = jobs.places();
         int[] tickets = jobs.ledger().time().sharedTickets(entry);
-        long[] parts = Shares.deal(Absent.firstOf(cost, 0), places.sharedSeconds(entry));
+        long[] parts = LargestRemainder.deal(Absent.firstOf(cost, 0), places.sharedSeconds(entry));
         for (int i = 0; i < tickets.length; i++) {
             add(pool, poolIncomplete, tickets[i], Absent.has(cost) ? parts[i] : Absent.AMOUNT);
         }
@@ -113,7 +114,7 @@ final class FollowHours {
         if (takers.length == 0) {
             return false;
         }
-        long[] parts = Shares.deal(pool[ticket], weights(takers));
+        long[] parts = LargestRemainder.deal(pool[ticket], weights(takers));
         for (int i = 0; i < takers.length; i++) {
             known[takers[i]] = Math.addExact(known[takers[i]], parts[i]);
             if (poolIncomplete.get(ticket)) {

@@ -44,7 +44,7 @@ public record OverheadVariance(long variableSpending, long variableEfficiency, l
     }
 
     /** Returns all of it, absent where not known. */
-    public long total() {
+    long total() {
         return Absent.has(volume) ? variableSpending + variableEfficiency + fixedSpending + volume : Absent.AMOUNT;
     }
 }

@@ -7,6 +7,7 @@ import benchtrue.shop.Ints;
 import benchtrue.shop.LineState;
 import benchtrue.shop.Longs;
 import benchtrue.shop.PartUses;
+import benchtrue.statistics.LargestRemainder;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -96,8 +97,8 @@ record PartShares(int[] line, int[] part, long[] quantity, long[] cost, Balance 
             long[] weights = Arrays.stream(accepted)
                     .mapToLong(row -> Math.max(0, Absent.firstOf(partsRevenue[row], 0)))
                     .toArray();
-            long[] costs = Shares.deal(spent, weights);
-            long[] quantities = Shares.deal(uses.quantity(use), weights);
+            long[] costs = LargestRemainder.deal(spent, weights);
+            long[] quantities = LargestRemainder.deal(uses.quantity(use), weights);
             for (int i = 0; i < accepted.length; i++) {
                 add(accepted[i], uses.part(use), quantities[i], costs[i]);
             }

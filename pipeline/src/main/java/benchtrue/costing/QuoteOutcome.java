@@ -18,7 +18,7 @@ import java.util.List;
  */
 public record QuoteOutcome(int repairType, int quotes, int declined, long declinedSeconds, long declinedLabour) {
     /** Returns the share of quotes accepted. */
-    public double accepted() {
+    double accepted() {
         return 1 - declined / (double) quotes;
     }
 

@@ -7,6 +7,7 @@ import benchtrue.shop.Absent;
 import benchtrue.shop.CostBehaviour;
 import benchtrue.shop.PartUses;
 import benchtrue.shop.TimeEntries;
+import benchtrue.statistics.LargestRemainder;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -93,7 +94,7 @@ final class SumWork {
     private void share(int entry, long amount, long[] byKind) {
         EntryPlaces places = jobs.places();
         int[] tickets = time.sharedTickets(entry);
-        long[] parts = Shares.deal(amount, places.sharedSeconds(entry));
+        long[] parts = LargestRemainder.deal(amount, places.sharedSeconds(entry));
         for (int i = 0; i < tickets.length; i++) {
             kinds.deal(tickets[i], parts[i], byKind);
         }

@@ -4,6 +4,7 @@ import benchtrue.hours.JobLines;
 import benchtrue.hours.LineMark;
 import benchtrue.shop.LineState;
 import benchtrue.shop.TimeKind;
+import benchtrue.statistics.LargestRemainder;
 
 /** Says what each line's hours, and those of each ticket as a whole, are for. */
 final class WorkKinds {
@@ -56,7 +57,7 @@ final class WorkKinds {
             byKind[ofTicket[ticket]] += amount;
             return;
         }
-        long[] dealt = Shares.deal(amount, weights(ticket));
+        long[] dealt = LargestRemainder.deal(amount, weights(ticket));
         for (int kind = 0; kind < dealt.length; kind++) {
             byKind[kind] += dealt[kind];
         }

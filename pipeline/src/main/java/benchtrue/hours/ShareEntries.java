@@ -2,6 +2,7 @@ package benchtrue.hours;
 
 import benchtrue.hours.EntryPlaces.Place;
 import benchtrue.shop.TimeEntries;
+import benchtrue.statistics.LargestRemainder;
 import java.util.BitSet;
 
 /** Shares an entry over several tickets by their lines' expected hours, equally where none of them has any. */
@@ -49,7 +50,7 @@ final class ShareEntries {
         for (int i = 0; i < tickets.length; i++) {
             expected[i] = expected(tickets[i], type);
         }
-        long[] parts = Deal.seconds(Math.abs(time.seconds(entry)), expected);
+        long[] parts = LargestRemainder.deal(Math.abs(time.seconds(entry)), expected);
         for (int i = 0; i < tickets.length; i++) {
             parts[i] *= Long.signum(time.seconds(entry));
             give(tickets[i], type, parts[i]);

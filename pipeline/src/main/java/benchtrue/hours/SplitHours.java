@@ -4,6 +4,7 @@ import benchtrue.hours.JobLines.LineColumns;
 import benchtrue.reconcile.Ledger;
 import benchtrue.settings.Settings;
 import benchtrue.shop.Hours;
+import benchtrue.statistics.LargestRemainder;
 
 /** Puts every hour on the line it belongs to (methods, sections 1 to 3). */
 public final class SplitHours {
@@ -114,7 +115,7 @@ public final class SplitHours {
                 weights[i] = takes ? Math.max(0, split.hours[i] - floor) : 0;
             }
             if (placed.wholeSeconds[ticket] > 0) {
-                long[] parts = Deal.seconds(placed.wholeSeconds[ticket], weights);
+                long[] parts = LargestRemainder.deal(placed.wholeSeconds[ticket], weights);
                 for (int i = 0; i < parts.length; i++) {
                     splitSeconds[from + i] += parts[i];
                 }

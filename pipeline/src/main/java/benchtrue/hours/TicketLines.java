@@ -3,6 +3,7 @@ package benchtrue.hours;
 import benchtrue.reconcile.Ledger;
 import benchtrue.shop.Absent;
 import benchtrue.shop.TicketStatus;
+import benchtrue.statistics.LargestRemainder;
 
 /** Answers about the lines of one ticket. */
 final class TicketLines {
@@ -56,7 +57,7 @@ final class TicketLines {
             boolean of = facts.accepted(from + i) && facts.type[from + i] == type;
             weights[i] = of ? facts.quoteHours[from + i] : 0;
         }
-        long[] parts = Deal.seconds(Math.abs(seconds), weights);
+        long[] parts = LargestRemainder.deal(Math.abs(seconds), weights);
         for (int i = 0; i < parts.length; i++) {
             into[from + i] += Long.signum(seconds) * parts[i];
         }

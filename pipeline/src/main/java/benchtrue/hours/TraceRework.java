@@ -1,6 +1,7 @@
 package benchtrue.hours;
 
 import benchtrue.reconcile.Ledger;
+import benchtrue.statistics.LargestRemainder;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -107,8 +108,8 @@ final class TraceRework {
         if (failed == 0) {
             return false;
         }
-        long[] reworkParts = Deal.seconds(rework, weights);
-        long[] settlingParts = Deal.seconds(settling, weights);
+        long[] reworkParts = LargestRemainder.deal(rework, weights);
+        long[] settlingParts = LargestRemainder.deal(settling, weights);
         for (int i = 0; i < weights.length; i++) {
             if (weights[i] > 0) {
                 reworkSeconds[from + i] += reworkParts[i];

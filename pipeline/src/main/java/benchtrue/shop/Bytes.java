@@ -40,12 +40,4 @@ public final class Bytes {
     public byte[] toArray() {
         return Arrays.copyOf(values, size);
     }
-
-    /** Returns the values and forgets them; without a copy where there was room for just so many. */
-    public byte[] handOver() {
-        byte[] all = size == values.length ? values : toArray();
-        values = new byte[ROOM];
-        size = 0;
-        return all;
-    }
 }

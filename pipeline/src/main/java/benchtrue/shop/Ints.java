@@ -45,12 +45,4 @@ public final class Ints {
     public int[] toArray() {
         return Arrays.copyOf(values, size);
     }
-
-    /** Returns the values and forgets them; without a copy where there was room for just so many. */
-    public int[] handOver() {
-        int[] all = size == values.length ? values : toArray();
-        values = new int[ROOM];
-        size = 0;
-        return all;
-    }
 }

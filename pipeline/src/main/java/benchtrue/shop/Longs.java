@@ -31,21 +31,8 @@ public final class Longs {
         return values[place];
     }
 
-    /** Returns how many values there are. */
-    public int size() {
-        return size;
-    }
-
     /** Returns the values in an array of their own. */
     public long[] toArray() {
         return Arrays.copyOf(values, size);
-    }
-
-    /** Returns the values and forgets them; without a copy where there was room for just so many. */
-    public long[] handOver() {
-        long[] all = size == values.length ? values : toArray();
-        values = new long[ROOM];
-        size = 0;
-        return all;
     }
 }

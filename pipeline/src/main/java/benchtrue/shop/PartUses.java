@@ -3,29 +3,21 @@ package benchtrue.shop;
 /** All parts drawn as columns, in the order of ticket. */
 public final class PartUses {
     private static final PartKind[] PART_KINDS = PartKind.values();
-    private final int[] ticket;
-    private final int[] line;
-    private final int[] part;
-    private final long[] quantity;
-    private final long[] unitCost;
-    private final long[] unitCharge;
-    private final int[] usedOn;
-    private final byte[] kind;
 
-    private PartUses(Builder rows) {
-        ticket = rows.ticket.toArray();
-        line = rows.line.toArray();
-        part = rows.part.toArray();
-        quantity = rows.quantity.toArray();
-        unitCost = rows.unitCost.toArray();
-        unitCharge = rows.unitCharge.toArray();
-        usedOn = rows.usedOn.toArray();
-        kind = rows.kind.toArray();
-    }
+    private final Ints ticket = new Ints();
+    private final Ints line = new Ints();
+    private final Ints part = new Ints();
+    private final Longs quantity = new Longs();
+    private final Longs unitCost = new Longs();
+    private final Longs unitCharge = new Longs();
+    private final Ints usedOn = new Ints();
+    private final Bytes kind = new Bytes();
+
+    private PartUses() {}
 
     /** Returns how many rows there are. */
     public int size() {
-        return ticket.length;
+        return ticket.size();
     }
 
     /** Returns a row as a value; for reading a few, not for loops over millions. */
@@ -43,76 +35,64 @@ public final class PartUses {
 
     /** Returns {@link PartUse#ticket} of a row. */
     public int ticket(int row) {
-        return ticket[row];
+        return ticket.get(row);
     }
 
     /** Returns {@link PartUse#line} of a row. */
     public int line(int row) {
-        return line[row];
+        return line.get(row);
     }
 
     /** Returns {@link PartUse#part} of a row. */
     public int part(int row) {
-        return part[row];
+        return part.get(row);
     }
 
     /** Returns {@link PartUse#quantity} of a row. */
     public long quantity(int row) {
-        return quantity[row];
+        return quantity.get(row);
     }
 
     /** Returns {@link PartUse#unitCost} of a row. */
     public long unitCost(int row) {
-        return unitCost[row];
+        return unitCost.get(row);
     }
 
     /** Returns {@link PartUse#unitCharge} of a row. */
     public long unitCharge(int row) {
-        return unitCharge[row];
+        return unitCharge.get(row);
     }
 
     /** Returns {@link PartUse#usedOn} of a row. */
     public int usedOn(int row) {
-        return usedOn[row];
+        return usedOn.get(row);
     }
 
     /** Returns {@link PartUse#kind} of a row. */
     public PartKind kind(int row) {
-        return PART_KINDS[kind[row]];
+        return PART_KINDS[kind.get(row)];
     }
 
-    /** Takes rows in the order of their keys. */
+    /** Takes rows in the order of their keys, until they are built. */
     public static final class Builder {
-        private final Ints ticket = new Ints();
-        private final Ints line = new Ints();
-        private final Ints part = new Ints();
-        private final Longs quantity = new Longs();
-        private final Longs unitCost = new Longs();
-        private final Longs unitCharge = new Longs();
-        private final Ints usedOn = new Ints();
-        private final Bytes kind = new Bytes();
+        private final PartUses rows = new PartUses();
 
         /** Appends a row and returns this builder. */
         public Builder add(PartUse row) {
-            ticket.add(row.ticket());
-            line.add(row.line());
-            part.add(row.part());
-            quantity.add(row.quantity());
-            unitCost.add(row.unitCost());
-            unitCharge.add(row.unitCharge());
-            usedOn.add(row.usedOn());
-            kind.add((byte) row.kind().ordinal());
+            rows.ticket.add(row.ticket());
+            rows.line.add(row.line());
+            rows.part.add(row.part());
+            rows.quantity.add(row.quantity());
+            rows.unitCost.add(row.unitCost());
+            rows.unitCharge.add(row.unitCharge());
+            rows.usedOn.add(row.usedOn());
+            rows.kind.add((byte) row.kind().ordinal());
             return this;
-        }
-
-        /** Returns how many rows were taken. */
-        public int size() {
-            return ticket.size();
         }
 
         /** Returns the rows as columns. */
         public PartUses build() {
-            return new PartUses(this);
+            return rows;
         }
     }
 }

@@ -10,49 +10,50 @@ public final class QuotedLines {
     private static final QuoteBasis[] QUOTE_BASISS = QuoteBasis.values();
     private static final PaidBy[] PAID_BYS = PaidBy.values();
     private static final ReturnReason[] RETURN_REASONS = ReturnReason.values();
-    private final int[] ticket;
-    private final String[] line;
-    private final int[] repairType;
-    private final long[] quotedSeconds;
-    private final long[] quotedLabour;
-    private final long[] quotedParts;
-    private final byte[] outcome;
-    private final int[] quotedOn;
-    private final long[] firstQuotedSeconds;
-    private final long[] firstQuotedLabour;
-    private final long[] billedLabour;
-    private final long[] billedParts;
-    private final byte[] chargeKind;
-    private final byte[] quoteBasis;
-    private final byte[] paidBy;
-    private final int[] reworkOf;
-    private final int[] reworkOfLine;
-    private final byte[] returnReason;
 
-    private QuotedLines(Builder rows) {
-        ticket = rows.ticket.handOver();
-        line = rows.line.toArray(String[]::new);
-        repairType = rows.repairType.handOver();
-        quotedSeconds = rows.quotedSeconds.handOver();
-        quotedLabour = rows.quotedLabour.handOver();
-        quotedParts = rows.quotedParts.handOver();
-        outcome = rows.outcome.handOver();
-        quotedOn = rows.quotedOn.handOver();
-        firstQuotedSeconds = rows.firstQuotedSeconds.handOver();
-        firstQuotedLabour = rows.firstQuotedLabour.handOver();
-        billedLabour = rows.billedLabour.handOver();
-        billedParts = rows.billedParts.handOver();
-        chargeKind = rows.chargeKind.handOver();
-        quoteBasis = rows.quoteBasis.handOver();
-        paidBy = rows.paidBy.handOver();
-        reworkOf = rows.reworkOf.handOver();
-        reworkOfLine = rows.reworkOfLine.handOver();
-        returnReason = rows.returnReason.handOver();
+    private final Ints ticket;
+    private final List<String> line;
+    private final Ints repairType;
+    private final Longs quotedSeconds;
+    private final Longs quotedLabour;
+    private final Longs quotedParts;
+    private final Bytes outcome;
+    private final Ints quotedOn;
+    private final Longs firstQuotedSeconds;
+    private final Longs firstQuotedLabour;
+    private final Longs billedLabour;
+    private final Longs billedParts;
+    private final Bytes chargeKind;
+    private final Bytes quoteBasis;
+    private final Bytes paidBy;
+    private final Ints reworkOf;
+    private final Ints reworkOfLine;
+    private final Bytes returnReason;
+
+    private QuotedLines(int room) {
+        ticket = new Ints(room);
+        line = new ArrayList<>(room);
+        repairType = new Ints(room);
+        quotedSeconds = new Longs(room);
+        quotedLabour = new Longs(room);
+        quotedParts = new Longs(room);
+        outcome = new Bytes(room);
+        quotedOn = new Ints(room);
+        firstQuotedSeconds = new Longs(room);
+        firstQuotedLabour = new Longs(room);
+        billedLabour = new Longs(room);
+        billedParts = new Longs(room);
+        chargeKind = new Bytes(room);
+        quoteBasis = new Bytes(room);
+        paidBy = new Bytes(room);
+        reworkOf = new Ints(room);
+        reworkOfLine = new Ints(room);
+        returnReason = new Bytes(room);
     }
 
     /** Returns how many rows there are. */
     public int size() {
-        return ticket.length;
+        return ticket.size();
     }
 
     /** Returns a row as a value; for reading a few, not for loops over millions. */
@@ -80,92 +81,92 @@ public final class QuotedLines {
 
     /** Returns {@link QuotedLine#ticket} of a row. */
     public int ticket(int row) {
-        return ticket[row];
+        return ticket.get(row);
     }
 
     /** Returns {@link QuotedLine#line} of a row. */
     public String line(int row) {
-        return line[row];
+        return line.get(row);
     }
 
     /** Returns {@link QuotedLine#repairType} of a row. */
     public int repairType(int row) {
-        return repairType[row];
+        return repairType.get(row);
     }
 
     /** Returns {@link QuotedLine#quotedSeconds} of a row. */
     public long quotedSeconds(int row) {
-        return quotedSeconds[row];
+        return quotedSeconds.get(row);
     }
 
     /** Returns {@link QuotedLine#quotedLabour} of a row. */
     public long quotedLabour(int row) {
-        return quotedLabour[row];
+        return quotedLabour.get(row);
     }
 
     /** Returns {@link QuotedLine#quotedParts} of a row. */
     public long quotedParts(int row) {
-        return quotedParts[row];
+        return quotedParts.get(row);
     }
 
     /** Returns {@link QuotedLine#outcome} of a row. */
     public Outcome outcome(int row) {
-        return OUTCOMES[outcome[row]];
+        return OUTCOMES[outcome.get(row)];
     }
 
     /** Returns {@link QuotedLine#quotedOn} of a row. */
     public int quotedOn(int row) {
-        return quotedOn[row];
+        return quotedOn.get(row);
     }
 
     /** Returns {@link QuotedLine#firstQuotedSeconds} of a row. */
     public long firstQuotedSeconds(int row) {
-        return firstQuotedSeconds[row];
+        return firstQuotedSeconds.get(row);
     }
 
     /** Returns {@link QuotedLine#firstQuotedLabour} of a row. */
     public long firstQuotedLabour(int row) {
-        return firstQuotedLabour[row];
+        return firstQuotedLabour.get(row);
     }
 
     /** Returns {@link QuotedLine#billedLabour} of a row. */
     public long billedLabour(int row) {
-        return billedLabour[row];
+        return billedLabour.get(row);
     }
 
     /** Returns {@link QuotedLine#billedParts} of a row. */
     public long billedParts(int row) {
-        return billedParts[row];
+        return billedParts.get(row);
     }
 
     /** Returns {@link QuotedLine#chargeKind} of a row. */
     public ChargeKind chargeKind(int row) {
-        return CHARGE_KINDS[chargeKind[row]];
+        return CHARGE_KINDS[chargeKind.get(row)];
     }
 
     /** Returns {@link QuotedLine#quoteBasis} of a row. */
     public QuoteBasis quoteBasis(int row) {
-        return QUOTE_BASISS[quoteBasis[row]];
+        return QUOTE_BASISS[quoteBasis.get(row)];
     }
 
     /** Returns {@link QuotedLine#paidBy} of a row. */
     public PaidBy paidBy(int row) {
-        return PAID_BYS[paidBy[row]];
+        return PAID_BYS[paidBy.get(row)];
     }
 
     /** Returns {@link QuotedLine#reworkOf} of a row. */
     public int reworkOf(int row) {
-        return reworkOf[row];
+        return reworkOf.get(row);
     }
 
     /** Returns {@link QuotedLine#reworkOfLine} of a row. */
     public int reworkOfLine(int row) {
-        return reworkOfLine[row];
+        return reworkOfLine.get(row);
     }
 
     /** Returns {@link QuotedLine#returnReason} of a row. */
     public ReturnReason returnReason(int row) {
-        return returnReason[row] < 0 ? null : RETURN_REASONS[returnReason[row]];
+        return returnReason.get(row) < 0 ? null : RETURN_REASONS[returnReason.get(row)];
     }
 
     /**
@@ -174,8 +175,8 @@ public final class QuotedLines {
      */
     public int[] starts(int tickets) {
         int[] starts = new int[tickets + 1];
-        for (int t : ticket) {
-            starts[t + 1]++;
+        for (int line = 0; line < size(); line++) {
+            starts[ticket.get(line) + 1]++;
         }
         for (int t = 0; t < tickets; t++) {
             starts[t + 1] += starts[t];
@@ -188,29 +189,12 @@ public final class QuotedLines {
      * {@link Absent#AMOUNT} where neither was recorded.
      */
     public long judgedSeconds(int row) {
-        return Absent.firstOf(firstQuotedSeconds[row], quotedSeconds[row]);
+        return Absent.firstOf(firstQuotedSeconds.get(row), quotedSeconds.get(row));
     }
 
-    /** Takes rows in the order of their keys. */
+    /** Takes rows in the order of their keys, until they are built. */
     public static final class Builder {
-        private final Ints ticket;
-        private final List<String> line;
-        private final Ints repairType;
-        private final Longs quotedSeconds;
-        private final Longs quotedLabour;
-        private final Longs quotedParts;
-        private final Bytes outcome;
-        private final Ints quotedOn;
-        private final Longs firstQuotedSeconds;
-        private final Longs firstQuotedLabour;
-        private final Longs billedLabour;
-        private final Longs billedParts;
-        private final Bytes chargeKind;
-        private final Bytes quoteBasis;
-        private final Bytes paidBy;
-        private final Ints reworkOf;
-        private final Ints reworkOfLine;
-        private final Bytes returnReason;
+        private final QuotedLines rows;
 
         /** Begins without rows. */
         public Builder() {
@@ -219,58 +203,36 @@ public final class QuotedLines {
 
         /** Begins without rows, with room for so many that are sure to come. */
         public Builder(int room) {
-            ticket = new Ints(room);
-            line = new ArrayList<>(room);
-            repairType = new Ints(room);
-            quotedSeconds = new Longs(room);
-            quotedLabour = new Longs(room);
-            quotedParts = new Longs(room);
-            outcome = new Bytes(room);
-            quotedOn = new Ints(room);
-            firstQuotedSeconds = new Longs(room);
-            firstQuotedLabour = new Longs(room);
-            billedLabour = new Longs(room);
-            billedParts = new Longs(room);
-            chargeKind = new Bytes(room);
-            quoteBasis = new Bytes(room);
-            paidBy = new Bytes(room);
-            reworkOf = new Ints(room);
-            reworkOfLine = new Ints(room);
-            returnReason = new Bytes(room);
+            rows = new QuotedLines(room);
         }
 
         /** Appends a row and returns this builder. */
         public Builder add(QuotedLine row) {
-            ticket.add(row.ticket());
-            line.add(row.line());
-            repairType.add(row.repairType());
-            quotedSeconds.add(row.quotedSeconds());
-            quotedLabour.add(row.quotedLabour());
-            quotedParts.add(row.quotedParts());
-            outcome.add((byte) row.outcome().ordinal());
-            quotedOn.add(row.quotedOn());
-            firstQuotedSeconds.add(row.firstQuotedSeconds());
-            firstQuotedLabour.add(row.firstQuotedLabour());
-            billedLabour.add(row.billedLabour());
-            billedParts.add(row.billedParts());
-            chargeKind.add((byte) row.chargeKind().ordinal());
-            quoteBasis.add((byte) row.quoteBasis().ordinal());
-            paidBy.add((byte) row.paidBy().ordinal());
-            reworkOf.add(row.reworkOf());
-            reworkOfLine.add(row.reworkOfLine());
-            returnReason.add(
+            rows.ticket.add(row.ticket());
+            rows.line.add(row.line());
+            rows.repairType.add(row.repairType());
+            rows.quotedSeconds.add(row.quotedSeconds());
+            rows.quotedLabour.add(row.quotedLabour());
+            rows.quotedParts.add(row.quotedParts());
+            rows.outcome.add((byte) row.outcome().ordinal());
+            rows.quotedOn.add(row.quotedOn());
+            rows.firstQuotedSeconds.add(row.firstQuotedSeconds());
+            rows.firstQuotedLabour.add(row.firstQuotedLabour());
+            rows.billedLabour.add(row.billedLabour());
+            rows.billedParts.add(row.billedParts());
+            rows.chargeKind.add((byte) row.chargeKind().ordinal());
+            rows.quoteBasis.add((byte) row.quoteBasis().ordinal());
+            rows.paidBy.add((byte) row.paidBy().ordinal());
+            rows.reworkOf.add(row.reworkOf());
+            rows.reworkOfLine.add(row.reworkOfLine());
+            rows.returnReason.add(
                     (byte) (row.returnReason() == null ? -1 : row.returnReason().ordinal()));
             return this;
         }
 
-        /** Returns how many rows were taken. */
-        public int size() {
-            return ticket.size();
-        }
-
-        /** Returns the rows as columns, and forgets them. */
+        /** Returns the rows as columns. */
         public QuotedLines build() {
-            return new QuotedLines(this);
+            return rows;
         }
     }
 }

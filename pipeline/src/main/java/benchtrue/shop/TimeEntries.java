@@ -9,29 +9,29 @@ public final class TimeEntries {
     public static final int SHARED = -2;
 
     private static final TimeKind[] TIME_KINDS = TimeKind.values();
-    private final int[] ticket;
-    private final int[] line;
-    private final int[] repairType;
-    private final int[] technician;
-    private final int[] workDay;
-    private final long[] seconds;
-    private final byte[] kind;
-    private final Map<Integer, int[]> sharedTickets;
 
-    private TimeEntries(Builder rows) {
-        ticket = rows.ticket.handOver();
-        line = rows.line.handOver();
-        repairType = rows.repairType.handOver();
-        technician = rows.technician.handOver();
-        workDay = rows.workDay.handOver();
-        seconds = rows.seconds.handOver();
-        kind = rows.kind.handOver();
-        sharedTickets = Map.copyOf(rows.sharedTickets);
+    private final Ints ticket;
+    private final Ints line;
+    private final Ints repairType;
+    private final Ints technician;
+    private final Ints workDay;
+    private final Longs seconds;
+    private final Bytes kind;
+    private final Map<Integer, int[]> sharedTickets = new HashMap<>();
+
+    private TimeEntries(int room) {
+        ticket = new Ints(room);
+        line = new Ints(room);
+        repairType = new Ints(room);
+        technician = new Ints(room);
+        workDay = new Ints(room);
+        seconds = new Longs(room);
+        kind = new Bytes(room);
     }
 
     /** Returns how many rows there are. */
     public int size() {
-        return ticket.length;
+        return ticket.size();
     }
 
     /** Returns a row as a value; for reading a few, not for loops over millions. */
@@ -42,37 +42,37 @@ public final class TimeEntries {
 
     /** Returns {@link TimeEntry#ticket} of a row. */
     public int ticket(int row) {
-        return ticket[row];
+        return ticket.get(row);
     }
 
     /** Returns {@link TimeEntry#line} of a row. */
     public int line(int row) {
-        return line[row];
+        return line.get(row);
     }
 
     /** Returns {@link TimeEntry#repairType} of a row. */
     public int repairType(int row) {
-        return repairType[row];
+        return repairType.get(row);
     }
 
     /** Returns {@link TimeEntry#technician} of a row. */
     public int technician(int row) {
-        return technician[row];
+        return technician.get(row);
     }
 
     /** Returns {@link TimeEntry#workDay} of a row. */
     public int workDay(int row) {
-        return workDay[row];
+        return workDay.get(row);
     }
 
     /** Returns {@link TimeEntry#seconds} of a row. */
     public long seconds(int row) {
-        return seconds[row];
+        return seconds.get(row);
     }
 
     /** Returns {@link TimeEntry#kind} of a row. */
     public TimeKind kind(int row) {
-        return TIME_KINDS[kind[row]];
+        return TIME_KINDS[kind.get(row)];
     }
 
     /** Returns the indices of the tickets that share a row marked {@link #SHARED}, in order. */
@@ -80,16 +80,9 @@ public final class TimeEntries {
         return sharedTickets.get(row).clone();
     }
 
-    /** Takes rows in the order of their keys. */
+    /** Takes rows in the order of their keys, until they are built. */
     public static final class Builder {
-        private final Ints ticket;
-        private final Ints line;
-        private final Ints repairType;
-        private final Ints technician;
-        private final Ints workDay;
-        private final Longs seconds;
-        private final Bytes kind;
-        private final Map<Integer, int[]> sharedTickets = new HashMap<>();
+        private final TimeEntries rows;
 
         /** Begins without rows. */
         public Builder() {
@@ -98,41 +91,30 @@ public final class TimeEntries {
 
         /** Begins without rows, with room for so many that are sure to come. */
         public Builder(int room) {
-            ticket = new Ints(room);
-            line = new Ints(room);
-            repairType = new Ints(room);
-            technician = new Ints(room);
-            workDay = new Ints(room);
-            seconds = new Longs(room);
-            kind = new Bytes(room);
+            rows = new TimeEntries(room);
         }
 
         /** Appends a row and returns this builder. */
         public Builder add(TimeEntry row) {
-            ticket.add(row.ticket());
-            line.add(row.line());
-            repairType.add(row.repairType());
-            technician.add(row.technician());
-            workDay.add(row.workDay());
-            seconds.add(row.seconds());
-            kind.add((byte) row.kind().ordinal());
+            rows.ticket.add(row.ticket());
+            rows.line.add(row.line());
+            rows.repairType.add(row.repairType());
+            rows.technician.add(row.technician());
+            rows.workDay.add(row.workDay());
+            rows.seconds.add(row.seconds());
+            rows.kind.add((byte) row.kind().ordinal());
             return this;
         }
 
         /** Appends a row that several tickets share; its own ticket must be {@link #SHARED}. */
         public Builder addShared(TimeEntry row, int[] tickets) {
-            sharedTickets.put(ticket.size(), tickets.clone());
+            rows.sharedTickets.put(rows.ticket.size(), tickets.clone());
             return add(row);
         }
 
-        /** Returns how many rows were taken. */
-        public int size() {
-            return ticket.size();
-        }
-
-        /** Returns the rows as columns, and forgets them. */
+        /** Returns the rows as columns. */
         public TimeEntries build() {
-            return new TimeEntries(this);
+            return rows;
         }
     }
 }

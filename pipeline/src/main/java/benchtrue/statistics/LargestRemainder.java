@@ -1,10 +1,14 @@
-package benchtrue.costing;
+package benchtrue.statistics;
 
 import java.math.BigInteger;
+import java.util.Arrays;
 
-/** Deals an amount out in proportion to weights, by largest remainder, so that the parts add up to it exactly. */
-final class Shares {
-    private Shares() {}
+/**
+ * Deals an amount out in proportion to weights so that the parts add up to it exactly: whole shares first, then one each to the
+ * largest remainders (Hamilton's method), of equal ones to the earlier.
+ */
+public final class LargestRemainder {
+    private LargestRemainder() {}
 
     /**
      * Returns one part a weight; of equal remainders the earlier goes first.
@@ -12,7 +16,7 @@ final class Shares {
      * @param total amount to deal out, of either sign
      * @param weights at least one, not negative; dealt out equally where all are zero
      */
-    static long[] deal(long total, long[] weights) {
+    public static long[] deal(long total, long[] weights) {
         if (weights.length == 0) {
             throw new IllegalArgumentException("nobody to deal " + total + " to");
         }
@@ -32,7 +36,7 @@ final class Shares {
 
     private static long[] equal(int size) {
         long[] ones = new long[size];
-        java.util.Arrays.fill(ones, 1);
+        Arrays.fill(ones, 1);
         return ones;
     }
 
@@ -72,5 +76,42 @@ final class Shares {
             }
         }
         return largest;
+    }
+
+    /**
+     * Returns one part a weight that is a ratio.
+     *
+     * @param total not negative
+     * @param weights not negative; equal parts where they sum to zero
+     */
+    public static long[] deal(long total, double[] weights) {
+        int size = weights.length;
+        double sum = Arrays.stream(weights).sum();
+        long[] parts = new long[size];
+        double[] rest = new double[size];
+        long left = total;
+        for (int i = 0; i < size; i++) {
+            double exact = sum > 0 ? total * (weights[i] / sum) : total / (double) size;
+            parts[i] = Math.min(left, (long) Math.floor(exact));
+            rest[i] = exact - parts[i];
+            left -= parts[i];
+        }
+        while (left > 0) {
+            int next = largest(rest);
+            parts[next]++;
+            rest[next]--;
+            left--;
+        }
+        return parts;
+    }
+
+    private static int largest(double[] rest) {
+        int place = 0;
+        for (int i = 1; i < rest.length; i++) {
+            if (rest[i] > rest[place]) {
+                place = i;
+            }
+        }
+        return place;
     }
 }
