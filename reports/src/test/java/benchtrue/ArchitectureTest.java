@@ -41,10 +41,10 @@ class ArchitectureTest {
             "page",
             "command");
 
-    private static final List<String> COMMON = List.of("shop", "settings", "statistics");
+    private static final List<String> COMMON = List.of("shop", "format", "settings", "statistics");
 
-    private static final Map<String, Set<String>> COMMON_MAY_IMPORT =
-            Map.of("shop", Set.of(), "statistics", Set.of(), "settings", Set.of("shop"));
+    private static final Map<String, Set<String>> COMMON_MAY_IMPORT = Map.of(
+            "shop", Set.of(), "statistics", Set.of(), "format", Set.of("shop"), "settings", Set.of("shop", "format"));
 
     private static final Map<String, Set<String>> LIBRARY_ONLY_IN = Map.ofEntries(
             Map.entry("org.apache.commons.csv", Set.of("intake", "tables")),

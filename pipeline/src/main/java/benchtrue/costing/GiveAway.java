@@ -1,5 +1,6 @@
 package benchtrue.costing;
 
+import benchtrue.format.Words;
 import benchtrue.hours.JobLines;
 import benchtrue.hours.LineMark;
 import benchtrue.hours.UnquotedWork;
@@ -10,7 +11,6 @@ import benchtrue.shop.Money;
 import benchtrue.shop.PaidBy;
 import benchtrue.shop.QuotedLines;
 import benchtrue.shop.RepairType;
-import benchtrue.shop.Words;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

@@ -57,9 +57,9 @@ public record MarginBridge(
      * month's standard hours of the type, each rounded once; every part is the difference of two such sums, so that they
      * telescope. A type that the earlier month lacks is measured against that month's average.
      */
-    static MarginBridge between(int from, TypeTotals before, int to, TypeTotals after) {
-        long hoursBefore = TypeTotals.sum(before.standardSeconds());
-        long hoursAfter = TypeTotals.sum(after.standardSeconds());
+    static MarginBridge between(int from, TypeMoney before, int to, TypeMoney after) {
+        long hoursBefore = TypeMoney.sum(before.standardSeconds());
+        long hoursAfter = TypeMoney.sum(after.standardSeconds());
         if (hoursBefore == 0) {
             long change = after.margin() - before.margin();
             return new MarginBridge(from, to, before.margin(), change, 0, 0, 0, 0, 0, 0, after.margin());
@@ -72,11 +72,11 @@ public record MarginBridge(
                 before.margin(),
                 atOldMix - before.margin(),
                 flexed.margin() - atOldMix,
-                TypeTotals.sum(after.labourRevenue()) - flexed.revenue,
+                TypeMoney.sum(after.labourRevenue()) - flexed.revenue,
                 flexed.labour - flexed.labourAtOldWage,
-                flexed.labourAtOldWage - TypeTotals.sum(after.labourCost()),
-                TypeTotals.sum(after.partsMargin()) - flexed.parts,
-                flexed.overhead - TypeTotals.sum(after.overheadCost()),
+                flexed.labourAtOldWage - TypeMoney.sum(after.labourCost()),
+                TypeMoney.sum(after.partsMargin()) - flexed.parts,
+                flexed.overhead - TypeMoney.sum(after.overheadCost()),
                 after.margin());
     }
 
@@ -87,7 +87,7 @@ public record MarginBridge(
      * @param labourAtOldWage the hours really taken, at the earlier month's wage
      */
     private record Flexed(long revenue, long labour, long labourAtOldWage, long parts, long overhead) {
-        static Flexed of(TypeTotals before, TypeTotals after) {
+        static Flexed of(TypeMoney before, TypeMoney after) {
             Flexed sum = new Flexed(0, 0, 0, 0, 0);
             for (int type = 0; type < after.types(); type++) {
                 sum = sum.plus(of(before, after, type));
@@ -95,9 +95,9 @@ public record MarginBridge(
             return sum;
         }
 
-        private static Flexed of(TypeTotals before, TypeTotals after, int type) {
+        private static Flexed of(TypeMoney before, TypeMoney after, int type) {
             boolean known = before.standardSeconds()[type] > 0;
-            long from = known ? before.standardSeconds()[type] : TypeTotals.sum(before.standardSeconds());
+            long from = known ? before.standardSeconds()[type] : TypeMoney.sum(before.standardSeconds());
             long to = after.standardSeconds()[type];
             return new Flexed(
                     Rate.scaled(of(before.labourRevenue(), type, known), to, from),
@@ -108,10 +108,10 @@ public record MarginBridge(
         }
 
         private static long of(long[] column, int type, boolean known) {
-            return known ? column[type] : TypeTotals.sum(column);
+            return known ? column[type] : TypeMoney.sum(column);
         }
 
-        private static long atOldWage(TypeTotals before, TypeTotals after, int type) {
+        private static long atOldWage(TypeMoney before, TypeMoney after, int type) {
             boolean known = before.actualSeconds()[type] > 0;
             long hours = of(before.actualSeconds(), type, known);
             return hours > 0

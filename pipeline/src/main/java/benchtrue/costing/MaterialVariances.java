@@ -31,7 +31,7 @@ final class MaterialVariances {
             MarginBasis basis,
             Earned earned,
             MonthSpan span,
-            TypeTotals[] totals,
+            TypeMoney[] totals,
             PartShares shares) {
         this.span = span;
         years = new StandardYears(span, totals);
@@ -75,7 +75,7 @@ final class MaterialVariances {
         }
     }
 
-    private void setQuantities(PartShares shares, int[] month, TypeTotals[] totals) {
+    private void setQuantities(PartShares shares, int[] month, TypeMoney[] totals) {
         for (int i = 0; i < totals.length; i++) {
             int year = Months.year(span.first() + i) - firstYear;
             for (int type = 0; type < totals[i].types(); type++) {
@@ -108,7 +108,7 @@ final class MaterialVariances {
         }
     }
 
-    private void allow(TypeTotals[] totals) {
+    private void allow(TypeMoney[] totals) {
         for (int i = 0; i < totals.length; i++) {
             int basis = basis(span.first() + i);
             for (int type = 0; type < totals[i].types(); type++) {

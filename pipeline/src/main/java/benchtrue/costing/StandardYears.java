@@ -8,7 +8,7 @@ final class StandardYears {
     private final int firstYear;
     private final int[] basis;
 
-    StandardYears(MonthSpan span, TypeTotals[] totals) {
+    StandardYears(MonthSpan span, TypeMoney[] totals) {
         firstYear = Months.year(span.first());
         basis = new int[span.months() == 0 ? 0 : Months.year(span.last()) - firstYear + 1];
         Arrays.setAll(basis, i -> basis(firstYear + i, span, totals));
@@ -19,12 +19,12 @@ final class StandardYears {
         return basis[year - firstYear];
     }
 
-    private static int basis(int year, MonthSpan span, TypeTotals[] totals) {
+    private static int basis(int year, MonthSpan span, TypeMoney[] totals) {
         int months = 0;
         for (int month = (year - 1) * 12; month < year * 12; month++) {
             if (month >= span.first()
                     && month <= span.last()
-                    && TypeTotals.sum(totals[month - span.first()].lines()) > 0) {
+                    && TypeMoney.sum(totals[month - span.first()].lines()) > 0) {
                 months++;
             }
         }

@@ -14,7 +14,7 @@ final class SumEarned {
     private final Earned earned;
     private final Standards standards;
     private final MonthSpan span;
-    private final TypeTotals[] totals;
+    private final TypeMoney[] totals;
     private final Month[] months;
 
     /** What a month's jobs came to beside the totals by type. */
@@ -33,10 +33,10 @@ final class SumEarned {
         jobs = costs.jobs();
         standards = new Standards(jobs);
         span = MonthSpan.ofEarned(earned, jobs.size());
-        totals = new TypeTotals[span.months()];
+        totals = new TypeMoney[span.months()];
         months = new Month[span.months()];
         for (int i = 0; i < totals.length; i++) {
-            totals[i] = TypeTotals.none(jobs.ledger().repairTypes().size());
+            totals[i] = TypeMoney.none(jobs.ledger().repairTypes().size());
             months[i] = new Month();
         }
         for (int line = 0; line < jobs.size(); line++) {
@@ -51,7 +51,7 @@ final class SumEarned {
             months[month].leftOut++;
             return;
         }
-        TypeTotals sum = totals[month];
+        TypeMoney sum = totals[month];
         int type = jobs.ledger().lines().repairType(line);
         long partsRevenue = Absent.firstOf(costs.partsRevenue(line), 0);
         long partsCost = Absent.firstOf(costs.partsCost(line), 0);
@@ -85,22 +85,22 @@ final class SumEarned {
     }
 
     private EarnedMonth month(int i, StandardWages wages, MaterialVariances materials) {
-        TypeTotals sum = totals[i];
-        long hours = TypeTotals.sum(sum.actualSeconds());
-        long labour = TypeTotals.sum(sum.labourCost());
+        TypeMoney sum = totals[i];
+        long hours = TypeMoney.sum(sum.actualSeconds());
+        long labour = TypeMoney.sum(sum.labourCost());
         int month = span.first() + i;
         return new EarnedMonth(
                 month,
-                (int) TypeTotals.sum(sum.lines()),
+                (int) TypeMoney.sum(sum.lines()),
                 months[i].leftOut,
                 months[i].standardSeconds,
                 months[i].quotedSeconds,
                 hours,
-                TypeTotals.sum(sum.labourRevenue()),
+                TypeMoney.sum(sum.labourRevenue()),
                 months[i].partsRevenue,
                 basis.wages() ? labour : Absent.AMOUNT,
                 basis.parts() ? months[i].partsCost : Absent.AMOUNT,
-                basis.overheads() ? TypeTotals.sum(sum.overheadCost()) : Absent.AMOUNT,
+                basis.overheads() ? TypeMoney.sum(sum.overheadCost()) : Absent.AMOUNT,
                 basis.wages() ? wages.variance(month, labour, hours, months[i].standardSeconds) : CostVariance.UNKNOWN,
                 basis.parts() ? materials.of(month) : CostVariance.UNKNOWN,
                 basis.parts() ? materials.withoutStandard(month) : Absent.AMOUNT);
@@ -120,10 +120,10 @@ final class SumEarned {
     /** The wage, with payroll on-costs, that a bench hour is reckoned at for a year: what it cost on average in the year before. */
     static final class StandardWages {
         private final MonthSpan span;
-        private final TypeTotals[] totals;
+        private final TypeMoney[] totals;
         private final StandardYears years;
 
-        StandardWages(MonthSpan span, TypeTotals[] totals) {
+        StandardWages(MonthSpan span, TypeMoney[] totals) {
             this.span = span;
             this.totals = totals;
             years = new StandardYears(span, totals);
@@ -137,8 +137,8 @@ final class SumEarned {
             for (int month = Math.max(basis * 12, span.first());
                     month <= Math.min(basis * 12 + 11, span.last());
                     month++) {
-                cost = Math.addExact(cost, TypeTotals.sum(totals[month - span.first()].labourCost()));
-                seconds += TypeTotals.sum(totals[month - span.first()].actualSeconds());
+                cost = Math.addExact(cost, TypeMoney.sum(totals[month - span.first()].labourCost()));
+                seconds += TypeMoney.sum(totals[month - span.first()].actualSeconds());
             }
             return Rate.hourly(cost, seconds);
         }

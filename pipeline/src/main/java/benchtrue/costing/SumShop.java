@@ -1,5 +1,6 @@
 package benchtrue.costing;
 
+import benchtrue.format.Words;
 import benchtrue.hours.JobLines;
 import benchtrue.reconcile.Ledger;
 import benchtrue.settings.Disclosure;
@@ -10,7 +11,6 @@ import benchtrue.shop.QuotedLines;
 import benchtrue.shop.TicketStatus;
 import benchtrue.shop.Wait;
 import benchtrue.shop.WaitReason;
-import benchtrue.shop.Words;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

@@ -1,7 +1,7 @@
 package benchtrue.costing;
 
-import benchtrue.hours.Evidence;
 import benchtrue.hours.JobLines;
+import benchtrue.hours.SplitEvidence;
 import benchtrue.shop.Hours;
 
 /**
@@ -41,7 +41,7 @@ final class UsualHours {
     /** Welford's update, so that equal jobs have no spread at all. */
     private void add(int line) {
         boolean counts = jobs.judged(line)
-                && jobs.evidence(line) == Evidence.LOGGED
+                && jobs.evidence(line) == SplitEvidence.LOGGED
                 && jobs.actualSeconds(line) > 0
                 && jobs.todayQuotedHours(line) > 0;
         if (counts) {

@@ -36,7 +36,7 @@ public final class FindVerdicts {
         Drift drift = study.drift(new CurrentLoads(jobs, loads), evidence);
         List<CopiedQuotes> copied = copying.join();
         List<UsualJob> usual = asking.join();
-        Judge judge = new Judge(costs, settings, totals, copied, drift.slowings());
+        VerdictRule judge = new VerdictRule(costs, settings, totals, copied, drift.slowings());
         List<RepairFinding> repairs = judge.all(evidence, adjust(evidence), usual);
         return new Findings(
                 repairs,

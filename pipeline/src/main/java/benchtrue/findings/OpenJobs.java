@@ -1,8 +1,8 @@
 package benchtrue.findings;
 
 import benchtrue.hours.EntryPlaces;
-import benchtrue.hours.Evidence;
 import benchtrue.hours.JobLines;
+import benchtrue.hours.SplitEvidence;
 import benchtrue.shop.Absent;
 import benchtrue.shop.ChargeKind;
 import benchtrue.shop.Ints;
@@ -35,7 +35,7 @@ record OpenJobs(int[] used, int[] leftOut) {
             if (jobs.state(line) != LineState.OPEN || !ordinary(jobs, line) || finished(jobs, line)) {
                 continue;
             }
-            boolean own = jobs.evidence(line) == Evidence.LOGGED;
+            boolean own = jobs.evidence(line) == SplitEvidence.LOGGED;
             boolean active = Absent.has(lastWorked[line])
                     && lastWorked[line] > jobs.ledger().asOf() - LATELY
                     && !waiting[jobs.ledger().lines().ticket(line)];

@@ -1,7 +1,7 @@
 package benchtrue.findings;
 
-import benchtrue.hours.Evidence;
 import benchtrue.hours.JobLines;
+import benchtrue.hours.SplitEvidence;
 import benchtrue.shop.Hours;
 import benchtrue.shop.Ints;
 
@@ -18,7 +18,7 @@ record OwnHours(int[] line, double[] logRatio) {
     static OwnHours of(JobLines jobs) {
         Ints rows = new Ints();
         for (int line = 0; line < jobs.size(); line++) {
-            boolean own = jobs.judged(line) && jobs.evidence(line) == Evidence.LOGGED;
+            boolean own = jobs.judged(line) && jobs.evidence(line) == SplitEvidence.LOGGED;
             if (own && jobs.actualSeconds(line) > 0 && jobs.todayQuotedHours(line) > 0) {
                 rows.add(line);
             }

@@ -1,9 +1,9 @@
 package benchtrue.findings;
 
 import benchtrue.costing.CostedLines;
+import benchtrue.format.Figures;
 import benchtrue.hours.InseparablePair;
 import benchtrue.settings.Settings;
-import benchtrue.shop.Figures;
 import benchtrue.shop.Hours;
 
 /** Puts a finding into words for the owner, with the figures in it. */

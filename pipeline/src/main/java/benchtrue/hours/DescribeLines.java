@@ -61,14 +61,14 @@ final class DescribeLines {
         return set ? 1 << mark.ordinal() : 0;
     }
 
-    private static Evidence evidence(LineFacts facts, PlacedTime placed, long[] splitSeconds, int line) {
+    private static SplitEvidence evidence(LineFacts facts, PlacedTime placed, long[] splitSeconds, int line) {
         if (placed.labelledSeconds[line] + splitSeconds[line] == 0) {
-            return Evidence.NONE;
+            return SplitEvidence.NONE;
         }
         if (splitSeconds[line] == 0 || alone(facts, placed, line)) {
-            return Evidence.LOGGED;
+            return SplitEvidence.LOGGED;
         }
-        return placed.labelledSeconds[line] == 0 ? Evidence.SPLIT : Evidence.PARTLY_SPLIT;
+        return placed.labelledSeconds[line] == 0 ? SplitEvidence.SPLIT : SplitEvidence.PARTLY_SPLIT;
     }
 
     /** The only line that its ticket's time can go to. */

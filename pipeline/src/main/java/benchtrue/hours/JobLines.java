@@ -14,7 +14,7 @@ import java.util.List;
  */
 public final class JobLines {
     private static final LineState[] STATES = LineState.values();
-    private static final Evidence[] EVIDENCE = Evidence.values();
+    private static final SplitEvidence[] EVIDENCE = SplitEvidence.values();
     private final Ledger ledger;
     private final LineColumns columns;
     private final SplitModel model;
@@ -99,7 +99,7 @@ public final class JobLines {
     }
 
     /** Returns how surely the line's hours are known. */
-    public Evidence evidence(int line) {
+    public SplitEvidence evidence(int line) {
         return EVIDENCE[columns.evidence()[line]];
     }
 

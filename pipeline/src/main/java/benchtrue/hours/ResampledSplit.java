@@ -100,7 +100,7 @@ final class ResampledSplit implements SplitModel {
     @Override
     public double[] leaningVariance() {
         TicketSplit split = split(fit.parameters(), new Effects(data, technicians));
-        return new LeaningVariance(data, fit, split, technicians, inBook.length).of(rework());
+        return new ShrinkageVariance(data, fit, split, technicians, inBook.length).of(rework());
     }
 
     @Override
@@ -114,7 +114,7 @@ final class ResampledSplit implements SplitModel {
     @Override
     public FirstOrderGroups firstOrder(int[] groupOfTicket, int groups) {
         TicketSplit split = split(fit.parameters(), new Effects(data, technicians));
-        return new SumGroups(data, fit, fitted, split, technicians, rework(), inBook).sum(groupOfTicket, groups);
+        return new SumTickets(data, fit, fitted, split, technicians, rework(), inBook).sum(groupOfTicket, groups);
     }
 
     /** Returns by line the hours that put it right. */

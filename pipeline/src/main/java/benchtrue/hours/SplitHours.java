@@ -55,8 +55,8 @@ public final class SplitHours {
             int logged = 0;
             int dealtTo = 0;
             for (int line = 0; line < columns.judged().length; line++) {
-                boolean known = columns.evidence()[line] == Evidence.LOGGED.ordinal();
-                boolean split = columns.evidence()[line] >= Evidence.PARTLY_SPLIT.ordinal();
+                boolean known = columns.evidence()[line] == SplitEvidence.LOGGED.ordinal();
+                boolean split = columns.evidence()[line] >= SplitEvidence.PARTLY_SPLIT.ordinal();
                 logged += columns.judged()[line] && known ? 1 : 0;
                 dealtTo += columns.judged()[line] && split ? 1 : 0;
             }

@@ -27,7 +27,7 @@ public record Cell(Kind kind, Need need, List<String> words, String meaning) {
         return new Cell(
                 Kind.WORD,
                 need,
-                List.of(words).stream().map(benchtrue.shop.Words::of).toList(),
+                List.of(words).stream().map(benchtrue.format.Words::of).toList(),
                 meaning);
     }
 

@@ -27,9 +27,9 @@ public record ColumnProfile(String header, Optional<Column> known, long filled, 
 
     private static final Pattern MARK = Pattern.compile("[\\p{L}\\p{Sc}][\\p{L}\\p{Sc}.]*");
     private static final CellFormat DAY_FIRST =
-            new WrittenCells(() -> DateOrder.DAY_MONTH_YEAR, Evidence::asItTells, DateSystem.FROM_1900);
+            new WrittenCells(() -> DateOrder.DAY_MONTH_YEAR, DialectEvidence::asItTells, DateSystem.FROM_1900);
     private static final CellFormat MONTH_FIRST =
-            new WrittenCells(() -> DateOrder.MONTH_DAY_YEAR, Evidence::asItTells, DateSystem.FROM_1900);
+            new WrittenCells(() -> DateOrder.MONTH_DAY_YEAR, DialectEvidence::asItTells, DateSystem.FROM_1900);
 
     /** Returns what stands in this column and in another file's of the same name. */
     ColumnProfile with(ColumnProfile other) {
@@ -77,7 +77,7 @@ public record ColumnProfile(String header, Optional<Column> known, long filled, 
     public List<Double> numbers() {
         List<Double> numbers = new ArrayList<>();
         texts.forEach((text, count) -> {
-            String number = NumberText.canonical(text, Evidence::asItTells);
+            String number = NumberText.canonical(text, DialectEvidence::asItTells);
             if (number.matches("-?\\d+(\\.\\d*)?")) {
                 for (long i = 0; i < count; i++) {
                     numbers.add(Double.valueOf(number));

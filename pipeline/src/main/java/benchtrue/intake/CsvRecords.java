@@ -49,7 +49,7 @@ final class CsvRecords extends EncodedRecords {
 
     /** Opens the data contract's own text: UTF-8 with or without a mark, commas. */
     static CsvRecords open(InputStream bytes, String file) throws IOException {
-        return open(bytes, file, StandardCharsets.UTF_8, new Layout(',', '"', 1, List.of()));
+        return open(bytes, file, StandardCharsets.UTF_8, new TextLayout(',', '"', 1, List.of()));
     }
 
     /**
@@ -58,7 +58,7 @@ final class CsvRecords extends EncodedRecords {
      * @param encoding of its letters
      * @param layout of its cells; lines above the header are read past
      */
-    static CsvRecords open(InputStream bytes, String file, Charset encoding, Layout layout) throws IOException {
+    static CsvRecords open(InputStream bytes, String file, Charset encoding, TextLayout layout) throws IOException {
         boolean utf8 = encoding.equals(StandardCharsets.UTF_8);
         byte[] start = bytes.readNBytes(MAGIC);
         int mark = utf8 && Arrays.mismatch(start, UTF_8_MARK) >= UTF_8_MARK.length ? UTF_8_MARK.length : 0;

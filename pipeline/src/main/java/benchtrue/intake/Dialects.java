@@ -10,12 +10,12 @@ final class Dialects {
 
     /** Returns how a file is written, told from as little of it as will do until it is looked at whole. */
     Dialect of(ExportFile file) {
-        return told.computeIfAbsent(file, TellDialect::of);
+        return told.computeIfAbsent(file, DialectDetector::of);
     }
 
     /** Looks at a file whole. */
     void lookAgain(ExportFile file) {
-        told.put(file, TellDialect.ofWhole(file));
+        told.put(file, DialectDetector.ofWhole(file));
     }
 
     /**
@@ -31,7 +31,7 @@ final class Dialects {
             try {
                 return first.cells().canonical(column, text);
             } catch (LookAgain needsMore) {
-                Dialect whole = wholes.computeIfAbsent(source, TellDialect::ofWhole);
+                Dialect whole = wholes.computeIfAbsent(source, DialectDetector::ofWhole);
                 return (whole.tells() ? whole : returned).cells().canonical(column, text);
             }
         };

@@ -1,9 +1,9 @@
 package benchtrue.intake;
 
+import benchtrue.format.NearestName;
 import benchtrue.settings.Pair;
 import benchtrue.settings.ReadSettings;
 import benchtrue.shop.ExitCode;
-import benchtrue.shop.NearestName;
 import benchtrue.shop.Refusal;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;

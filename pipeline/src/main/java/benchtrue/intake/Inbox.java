@@ -1,8 +1,8 @@
 package benchtrue.intake;
 
+import benchtrue.format.NearestName;
 import benchtrue.settings.FileRule;
 import benchtrue.shop.ExitCode;
-import benchtrue.shop.NearestName;
 import benchtrue.shop.Notice;
 import benchtrue.shop.Refusal;
 import java.io.IOException;

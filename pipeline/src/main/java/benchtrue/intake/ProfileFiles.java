@@ -90,13 +90,13 @@ public final class ProfileFiles {
     /** Returns how to open a file of which no table is known, by the header that looks most like one. */
     private static Source source(ExportFile file, ToIntFunction<List<String>> familiar) throws IOException {
         if (file.isSheet()) {
-            return TellSheet.unknown(file, familiar);
+            return SheetDetector.unknown(file, familiar);
         }
-        byte[] beginning = FirstLook.beginning(file.path());
+        byte[] beginning = PlainFileProbe.beginning(file.path());
         KnownKinds.requireTable(beginning, 0, beginning.length, file.name());
         Encoding encoding = Encoding.of(file.path(), file.rule().flatMap(FileRule::encoding));
-        List<String> lines = TellDialect.lines(beginning, encoding, Files.size(file.path()));
-        return new TextFile(encoding, TellLayout.of(lines, file.rule(), familiar));
+        List<String> lines = DialectDetector.lines(beginning, encoding, Files.size(file.path()));
+        return new TextFile(encoding, LayoutDetector.of(lines, file.rule(), familiar));
     }
 
     private static FileProfile read(ExportFile file, Optional<Table> table, Records records) throws IOException {

@@ -62,7 +62,7 @@ final class ReadTable {
                     dialect.told()));
             notices.addAll(dialect.notices());
         } catch (Refusal refusal) {
-            throw dialect == Dialect.PLAIN && TellDialect.isForeign(file) ? new LookAgain() : refusal;
+            throw dialect == Dialect.PLAIN && DialectDetector.isForeign(file) ? new LookAgain() : refusal;
         } catch (IOException failed) {
             throw new Refusal(
                     ExitCode.READ_FAILED,

@@ -1,5 +1,6 @@
 package benchtrue.intake;
 
+import benchtrue.format.Spelling;
 import benchtrue.settings.FileRule;
 import benchtrue.settings.HoursUnit;
 import benchtrue.settings.Pair;
@@ -8,7 +9,6 @@ import benchtrue.settings.ValueMap;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Notice;
 import benchtrue.shop.Refusal;
-import benchtrue.shop.Spelling;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;

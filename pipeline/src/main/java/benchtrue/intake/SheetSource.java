@@ -37,7 +37,7 @@ record SheetSource(
 
     /** A sheet's own numbers are plain; text in it may have a comma, and tells by itself unless three figures follow. */
     @Override
-    public DecimalSign decimals(NumberText.Sign sign, Evidence evidence) {
+    public DecimalSign decimals(NumberText.Sign sign, DialectEvidence evidence) {
         return switch (sign) {
             case POINT, OPEN_POINT, SILENT -> DecimalSign.POINT;
             case COMMA -> DecimalSign.COMMA;

@@ -17,7 +17,7 @@ interface Source {
     Records open(InputStream bytes, String file) throws IOException;
 
     /** Returns the decimal sign of a number for what it tells itself and what all numbers tell, or null where that is open. */
-    DecimalSign decimals(NumberText.Sign sign, Evidence evidence);
+    DecimalSign decimals(NumberText.Sign sign, DialectEvidence evidence);
 
     /** Returns from which day serial dates count. */
     default DateSystem serials() {

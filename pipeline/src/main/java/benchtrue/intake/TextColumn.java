@@ -1,8 +1,8 @@
 package benchtrue.intake;
 
+import benchtrue.format.FormulaGuard;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Bytes;
-import benchtrue.shop.Harmless;
 import benchtrue.shop.Ints;
 import benchtrue.shop.Longs;
 import java.math.BigDecimal;
@@ -70,7 +70,7 @@ public final class TextColumn {
     }
 
     /**
-     * Returns whether a leading apostrophe keeps a spreadsheet from running the text, as {@link Harmless#read} does; it is no
+     * Returns whether a leading apostrophe keeps a spreadsheet from running the text, as {@link FormulaGuard#read} does; it is no
      * part of the text.
      */
     private static boolean guarded(byte[] bytes, int start, int end) {
@@ -78,7 +78,7 @@ public final class TextColumn {
             return false;
         }
         String cell = new String(bytes, start, end - start, StandardCharsets.UTF_8);
-        return !Harmless.read(cell).equals(cell);
+        return !FormulaGuard.read(cell).equals(cell);
     }
 
     private void understand(int code, CellFormat format, boolean cut) {

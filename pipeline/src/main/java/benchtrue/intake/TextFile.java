@@ -12,7 +12,7 @@ import java.util.List;
  * @param encoding of its letters
  * @param layout of its cells
  */
-record TextFile(Encoding encoding, Layout layout) implements Source {
+record TextFile(Encoding encoding, TextLayout layout) implements Source {
     @Override
     public Records open(InputStream bytes, String file) throws IOException {
         bytes.skipNBytes(encoding.mark());
@@ -21,13 +21,13 @@ record TextFile(Encoding encoding, Layout layout) implements Source {
 
     /** In the data contract's own layout a point stands before decimals; elsewhere three figures behind it may be a thousand. */
     @Override
-    public DecimalSign decimals(NumberText.Sign sign, Evidence evidence) {
+    public DecimalSign decimals(NumberText.Sign sign, DialectEvidence evidence) {
         if (evidence.decimals() != null) {
             return evidence.decimals();
         }
         boolean open =
                 sign == NumberText.Sign.OPEN_COMMA || sign == NumberText.Sign.OPEN_POINT && layout.delimiter() != ',';
-        return open ? null : Evidence.asItTells(sign);
+        return open ? null : DialectEvidence.asItTells(sign);
     }
 
     @Override

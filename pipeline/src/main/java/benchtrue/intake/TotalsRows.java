@@ -58,7 +58,7 @@ final class TotalsRows {
     TotalsRows(Header header) {
         this.header = header;
         for (Column column : header.columns()) {
-            boolean isNumber = Evidence.isNumber(column);
+            boolean isNumber = DialectEvidence.isNumber(column);
             if (isNumber) {
                 numbers.add(column);
             }
@@ -113,7 +113,7 @@ final class TotalsRows {
             return "";
         }
         for (int cell = 0; cell < record.size(); cell++) {
-            if (isWord(Evidence.text(record, cell))) {
+            if (isWord(DialectEvidence.text(record, cell))) {
                 return "it says so";
             }
         }
@@ -167,7 +167,7 @@ final class TotalsRows {
         if (isEmpty(record, column)) {
             return null;
         }
-        String text = Evidence.text(record, header.cell(column));
+        String text = DialectEvidence.text(record, header.cell(column));
         BigDecimal known = read.get(text);
         if (known == null) {
             known = number(text.strip());
@@ -179,7 +179,7 @@ final class TotalsRows {
     }
 
     private static BigDecimal number(String text) {
-        String plain = NumberText.canonical(text, Evidence::asItTells);
+        String plain = NumberText.canonical(text, DialectEvidence::asItTells);
         return NUMBER.matcher(plain).matches() ? new BigDecimal(plain) : UNREADABLE;
     }
 }

@@ -54,7 +54,7 @@ public final class AdoptDecisions {
     private static Adopted adoptAlone(
             Path shop, Settings settings, DecidedDraft draft, LocalDate effective, LocalDate decidedOn, String by) {
         try {
-            Shelf.Result newest = newest(shop);
+            PublishedResults.Result newest = newest(shop);
             expectMatch(newest, draft);
             expectNew(shop.resolve(Decisions.FOLDER), draft);
             Ledger ledger = new Reconcile()
@@ -77,20 +77,20 @@ public final class AdoptDecisions {
         }
     }
 
-    private static Shelf.Result newest(Path shop) throws IOException {
-        Optional<Shelf.Result> newest = new Shelf(shop.resolve("out")).before(LocalDate.MAX);
+    private static PublishedResults.Result newest(Path shop) throws IOException {
+        Optional<PublishedResults.Result> newest = new PublishedResults(shop.resolve("out")).before(LocalDate.MAX);
         return newest.orElseThrow(() -> new Refusal(
                 ExitCode.MISSING,
                 shop.resolve("out") + ": found no results, expected those of the night that drafted the"
                         + " workbook. Run benchtrue nightly first."));
     }
 
-    private static String runDigest(Shelf.Result newest) throws IOException {
+    private static String runDigest(PublishedResults.Result newest) throws IOException {
         return FileDigest.of(newest.folder(), newest.folder().resolve(RunRecord.FILE))
                 .sha256();
     }
 
-    private static void expectMatch(Shelf.Result newest, DecidedDraft draft) throws IOException {
+    private static void expectMatch(PublishedResults.Result newest, DecidedDraft draft) throws IOException {
         String current = FileDigest.of(newest.folder(), newest.folder().resolve(WriteTables.REVISION))
                 .sha256();
         if (!current.equals(draft.draft())) {

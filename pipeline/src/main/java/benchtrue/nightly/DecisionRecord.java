@@ -1,5 +1,6 @@
 package benchtrue.nightly;
 
+import benchtrue.format.Words;
 import benchtrue.revision.DecidedDraft;
 import benchtrue.revision.Decision;
 import benchtrue.shop.Absent;
@@ -7,7 +8,6 @@ import benchtrue.shop.Hours;
 import benchtrue.shop.Money;
 import benchtrue.shop.PriceBook;
 import benchtrue.shop.RepairType;
-import benchtrue.shop.Words;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -1,11 +1,11 @@
 package benchtrue.nightly;
 
+import benchtrue.format.Words;
 import benchtrue.revision.Decision;
 import benchtrue.revision.Kept;
 import benchtrue.shop.Absent;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Refusal;
-import benchtrue.shop.Words;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

@@ -16,7 +16,8 @@ final class PendingDraft {
     private PendingDraft() {}
 
     /** Returns the draft that waits for more than a month on the as-of date; empty where none does. */
-    static Optional<Shelf.Result> of(Shelf shelf, int lastDecided, Review review) throws IOException {
+    static Optional<PublishedResults.Result> of(PublishedResults shelf, int lastDecided, Review review)
+            throws IOException {
         LocalDate asOf = LocalDate.ofEpochDay(review.ledger().asOf());
         LocalDate settled = LocalDate.ofEpochDay(Math.max(lastDecided, newestBook(review)));
         LocalDate monthAgo = asOf.minusMonths(1);
@@ -26,7 +27,7 @@ final class PendingDraft {
         for (Map.Entry<LocalDate, Path> result :
                 shelf.results().subMap(settled, false, monthAgo, false).entrySet()) {
             if (proposes(result.getValue())) {
-                return Optional.of(new Shelf.Result(result.getKey(), result.getValue()));
+                return Optional.of(new PublishedResults.Result(result.getKey(), result.getValue()));
             }
         }
         return Optional.empty();

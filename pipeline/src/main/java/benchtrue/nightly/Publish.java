@@ -20,15 +20,15 @@ import java.util.Optional;
 /** Writes a night's results into a folder of their own and publishes it whole, or not at all. */
 final class Publish {
     private final Path out;
-    private final Shelf shelf;
-    private final Sweep sweep;
+    private final PublishedResults shelf;
+    private final RunCleanup sweep;
     private final LastRun last;
     private final String version;
 
     Publish(Path out, String version) {
         this.out = out;
-        this.shelf = new Shelf(out);
-        this.sweep = new Sweep(out, shelf);
+        this.shelf = new PublishedResults(out);
+        this.sweep = new RunCleanup(out, shelf);
         this.last = new LastRun(out);
         this.version = version;
     }
@@ -70,9 +70,9 @@ final class Publish {
         tables.small(review.findings(), review.revision(), folder);
         SideBySide.run(writings(review, tables, reports, run));
         text(folder.resolve("datapackage.json"), Json.text(tables.described(folder)));
-        Optional<Shelf.Result> earlier =
+        Optional<PublishedResults.Result> earlier =
                 shelf.before(LocalDate.ofEpochDay(review.ledger().asOf()));
-        Optional<Shelf.Result> waiting = waiting(review);
+        Optional<PublishedResults.Result> waiting = waiting(review);
         text(folder.resolve("digest.txt"), whatChanged(review, earlier, waiting));
         text(
                 folder.resolve(RunRecord.FILE),
@@ -97,7 +97,8 @@ final class Publish {
     }
 
     /** A damaged earlier result is no reason to go without tonight's. */
-    private static String whatChanged(Review review, Optional<Shelf.Result> earlier, Optional<Shelf.Result> waiting) {
+    private static String whatChanged(
+            Review review, Optional<PublishedResults.Result> earlier, Optional<PublishedResults.Result> waiting) {
         int since = waiting.map(draft -> (int) draft.asOf().toEpochDay()).orElse(Absent.DAY);
         WhatChanged changes = new WhatChanged(review, since);
         if (earlier.isEmpty()) {
@@ -111,14 +112,14 @@ final class Publish {
         }
     }
 
-    private Optional<Shelf.Result> waiting(Review review) throws IOException {
+    private Optional<PublishedResults.Result> waiting(Review review) throws IOException {
         int asOf = review.ledger().asOf();
         Path shop = out.toAbsolutePath().getParent();
         return PendingDraft.of(shelf, Decisions.of(shop, asOf).lastDecided(), review);
     }
 
-    private List<FileDigest> comparedWith(Optional<Shelf.Result> earlier, Optional<Shelf.Result> waiting)
-            throws IOException {
+    private List<FileDigest> comparedWith(
+            Optional<PublishedResults.Result> earlier, Optional<PublishedResults.Result> waiting) throws IOException {
         List<FileDigest> compared = new ArrayList<>();
         if (waiting.isPresent()) {
             compared.add(FileDigest.of(out, waiting.get().folder().resolve(WriteTables.REVISION)));

@@ -1,9 +1,9 @@
 package benchtrue.nightly;
 
 import benchtrue.costing.Call;
+import benchtrue.format.Figures;
 import benchtrue.revision.ProposedChange;
 import benchtrue.shop.Absent;
-import benchtrue.shop.Figures;
 import benchtrue.shop.Tickets;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,9 +1,9 @@
 package benchtrue.nightly;
 
 import benchtrue.findings.RepairFinding;
+import benchtrue.format.Figures;
 import benchtrue.reconcile.Ledger;
 import benchtrue.shop.Absent;
-import benchtrue.shop.Figures;
 import benchtrue.shop.RepairType;
 import benchtrue.tables.EarlierResult.EarlierFinding;
 import java.util.ArrayList;

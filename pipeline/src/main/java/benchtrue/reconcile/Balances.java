@@ -32,15 +32,15 @@ final class Balances {
     private Balances() {}
 
     /** Balances the rows of each file of a table. */
-    static List<Balance> rows(Sifting table) {
+    static List<Balance> rows(RowDispositions table) {
         List<Balance> balances = new ArrayList<>();
         for (InputFile file : table.rows().files()) {
-            long[] counts = new long[Fate.values().length];
+            long[] counts = new long[RowStatus.values().length];
             for (int row = file.firstRow(); row < file.firstRow() + file.rows(); row++) {
                 counts[table.fate(row).ordinal()]++;
             }
             List<Balance.Term> terms = new ArrayList<>();
-            for (Fate fate : Fate.values()) {
+            for (RowStatus fate : RowStatus.values()) {
                 terms.add(new Balance.Term(fate.words(), counts[fate.ordinal()]));
             }
             balances.add(new Balance("rows of " + file.name(), "rows", file.rows(), terms));
@@ -49,7 +49,7 @@ final class Balances {
     }
 
     /** Balances the hours of the time log. */
-    static Balance hours(Sifting table, EntryHours hours, long sharedAway, long inLedger) {
+    static Balance hours(RowDispositions table, EntryHours hours, long sharedAway, long inLedger) {
         TableRows rows = table.rows();
         Totals totals = new Totals("hours", SECONDS, table);
         for (int row = 0; row < rows.size(); row++) {
@@ -60,7 +60,7 @@ final class Balances {
     }
 
     /** Balances the money of the quoted lines. */
-    static List<Balance> lines(Sifting table, QuotedLines lines) {
+    static List<Balance> lines(RowDispositions table, QuotedLines lines) {
         return List.of(
                 column("labour quoted", MONEY, table, LineColumn.QUOTED_LABOUR, sum(lines.size(), lines::quotedLabour)),
                 column("parts quoted", MONEY, table, LineColumn.QUOTED_PARTS, sum(lines.size(), lines::quotedParts)),
@@ -68,17 +68,17 @@ final class Balances {
                 column("parts billed", MONEY, table, LineColumn.BILLED_PARTS, sum(lines.size(), lines::billedParts)));
     }
 
-    static Balance overheads(Sifting table, List<Overhead> overheads) {
+    static Balance overheads(RowDispositions table, List<Overhead> overheads) {
         long inLedger = overheads.stream().mapToLong(Overhead::amount).sum();
         return column("overheads", MONEY, table, OverheadColumn.AMOUNT, inLedger);
     }
 
-    static Balance paid(Sifting table, List<PaidHours> paid) {
+    static Balance paid(RowDispositions table, List<PaidHours> paid) {
         long inLedger = paid.stream().mapToLong(PaidHours::seconds).sum();
         return column("hours paid", SECONDS, table, PaidColumn.HOURS, inLedger);
     }
 
-    private static Balance column(String name, String unit, Sifting table, Column column, long inLedger) {
+    private static Balance column(String name, String unit, RowDispositions table, Column column, long inLedger) {
         TextColumn texts = table.rows().column(column);
         Totals totals = new Totals(name, unit, table);
         for (int row = 0; row < table.size(); row++) {
@@ -88,7 +88,7 @@ final class Balances {
     }
 
     /** Balances what the parts drawn cost: quantity times unit cost, each row rounded once. */
-    static Balance parts(Sifting table, PartUses uses) {
+    static Balance parts(RowDispositions table, PartUses uses) {
         TableRows rows = table.rows();
         Totals totals = new Totals("parts drawn at cost", MONEY, table);
         for (int row = 0; row < rows.size(); row++) {
@@ -111,16 +111,17 @@ final class Balances {
     /** Exact sums of one figure over a table's rows: what was read, and what became of it. */
     static final class Totals {
         private static final BigDecimal HALF = new BigDecimal("0.5");
-        private static final List<Fate> LEFT_OUT = List.of(Fate.REPEATED, Fate.SUPERSEDED, Fate.SET_ASIDE, Fate.AFTER);
+        private static final List<RowStatus> LEFT_OUT =
+                List.of(RowStatus.REPEATED, RowStatus.SUPERSEDED, RowStatus.SET_ASIDE, RowStatus.AFTER);
         private final String name;
         private final String unit;
-        private final Sifting table;
-        private final long[] byFate = new long[Fate.values().length];
+        private final RowDispositions table;
+        private final long[] byFate = new long[RowStatus.values().length];
         private final List<Balance.Term> shared = new ArrayList<>();
         private BigDecimal rounding = BigDecimal.ZERO;
         private long read;
 
-        Totals(String name, String unit, Sifting table) {
+        Totals(String name, String unit, RowDispositions table) {
             this.name = name;
             this.unit = unit;
             this.table = table;
@@ -164,7 +165,7 @@ final class Balances {
             long roundedAway =
                     rounding.negate().add(HALF).setScale(0, RoundingMode.FLOOR).longValueExact();
             List<Balance.Term> terms = new ArrayList<>();
-            for (Fate fate : LEFT_OUT) {
+            for (RowStatus fate : LEFT_OUT) {
                 terms.add(new Balance.Term(fate.words(), byFate[fate.ordinal()]));
             }
             terms.add(new Balance.Term("lost in rounding", roundedAway));

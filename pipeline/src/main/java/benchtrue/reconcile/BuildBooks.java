@@ -17,10 +17,10 @@ import java.util.Map;
 /** Builds the versions of the price book. */
 final class BuildBooks {
     private static final String FOLDER = "price-book/";
-    private final Sifting table;
+    private final RowDispositions table;
     private final TableRows rows;
 
-    BuildBooks(Sifting table) {
+    BuildBooks(RowDispositions table) {
         this.table = table;
         rows = table.rows();
     }

@@ -25,7 +25,7 @@ final class BuildLines {
     private static final QuoteBasis[] QUOTE_BASES = QuoteBasis.values();
     private static final PaidBy[] PAYERS = PaidBy.values();
     private static final ReturnReason[] RETURN_REASONS = ReturnReason.values();
-    private final Sifting table;
+    private final RowDispositions table;
     private final TableRows rows;
     private final Tickets tickets;
     private final TicketKeys keys;
@@ -36,7 +36,7 @@ final class BuildLines {
     private final String[] lineTexts;
     private final LineKeys lineKeys;
 
-    BuildLines(Sifting table, Tickets tickets, TicketKeys keys, TypeKeys typeKeys) {
+    BuildLines(RowDispositions table, Tickets tickets, TicketKeys keys, TypeKeys typeKeys) {
         this.table = table;
         rows = table.rows();
         this.tickets = tickets;

@@ -21,7 +21,7 @@ final class BuildParts {
     /** Costs above this can't be counted; no single part costs a thousand million. */
     private static final double MOST_MONEY = 1e9;
 
-    private final Sifting table;
+    private final RowDispositions table;
     private final TableRows rows;
     private final TicketKeys keys;
     private final LineKeys lines;
@@ -29,7 +29,7 @@ final class BuildParts {
     private final int[] ticketOf;
     private final int[] lineOf;
 
-    BuildParts(Sifting table, TicketKeys keys, LineKeys lines) {
+    BuildParts(RowDispositions table, TicketKeys keys, LineKeys lines) {
         this.table = table;
         rows = table.rows();
         this.keys = keys;
@@ -117,9 +117,9 @@ final class BuildParts {
     static final class OutlyingQuantities {
         private static final int FEWEST = 5;
         private static final int TIMES = 10;
-        private final Sifting table;
+        private final RowDispositions table;
 
-        OutlyingQuantities(Sifting table) {
+        OutlyingQuantities(RowDispositions table) {
             this.table = table;
         }
 

@@ -22,7 +22,7 @@ final class BuildPay {
         this.asOf = asOf;
     }
 
-    List<Wage> wages(Sifting table) {
+    List<Wage> wages(RowDispositions table) {
         TableRows rows = table.rows();
         List<Wage> wages = new ArrayList<>();
         for (int row = 0; row < table.size(); row++) {
@@ -44,7 +44,7 @@ final class BuildPay {
         return wages;
     }
 
-    List<PaidHours> paid(Sifting table) {
+    List<PaidHours> paid(RowDispositions table) {
         TableRows rows = table.rows();
         List<PaidHours> paid = new ArrayList<>();
         for (int row = 0; row < table.size(); row++) {

@@ -22,7 +22,7 @@ final class BuildShop {
         this.asOf = asOf;
     }
 
-    List<Overhead> overheads(Sifting table) {
+    List<Overhead> overheads(RowDispositions table) {
         TableRows rows = table.rows();
         List<Overhead> overheads = new ArrayList<>();
         for (int row = 0; row < table.size(); row++) {
@@ -43,7 +43,7 @@ final class BuildShop {
         return overheads;
     }
 
-    List<Wait> waits(Sifting table, TicketKeys keys) {
+    List<Wait> waits(RowDispositions table, TicketKeys keys) {
         TableRows rows = table.rows();
         int[] ticketOf = keys.find(rows.column(WaitColumn.TICKET));
         List<Wait> waits = new ArrayList<>();
@@ -65,7 +65,7 @@ final class BuildShop {
         return waits;
     }
 
-    private void check(Sifting table, int row, int ticket, TicketKeys keys) {
+    private void check(RowDispositions table, int row, int ticket, TicketKeys keys) {
         TableRows rows = table.rows();
         if (ticket == TicketKeys.UNKNOWN) {
             String key = rows.text(WaitColumn.TICKET, row);

@@ -16,7 +16,7 @@ import java.util.stream.IntStream;
 /** Builds the tickets as they stood on the as-of date. */
 final class BuildTickets {
     private static final TicketStatus[] STATUSES = TicketStatus.values();
-    private final Sifting table;
+    private final RowDispositions table;
     private final TableRows rows;
     private final int asOf;
     private final List<List<String>> traits;
@@ -24,7 +24,7 @@ final class BuildTickets {
     private final String[] writers;
     private final Map<String, Integer> places = new HashMap<>();
 
-    BuildTickets(Sifting table, int asOf) {
+    BuildTickets(RowDispositions table, int asOf) {
         this.table = table;
         rows = table.rows();
         this.asOf = asOf;

@@ -12,7 +12,7 @@ import java.util.BitSet;
 /** Builds the time entries by ticket then day. */
 final class BuildTime {
     private static final TimeKind[] KINDS = TimeKind.values();
-    private final Sifting table;
+    private final RowDispositions table;
     private final TableRows rows;
     private final TicketKeys keys;
     private final TypeKeys types;
@@ -27,7 +27,7 @@ final class BuildTime {
     private int[] order = {};
     private long sharedAway;
 
-    BuildTime(Sifting table, TicketKeys keys, TypeKeys types, LineKeys lines, People people, EntryHours hours) {
+    BuildTime(RowDispositions table, TicketKeys keys, TypeKeys types, LineKeys lines, People people, EntryHours hours) {
         this.table = table;
         rows = table.rows();
         this.keys = keys;

@@ -10,12 +10,12 @@ import java.util.Map;
 
 /** Pairs each negative entry with the one it takes back: same technician, same ticket, same hours; the nearest day first. */
 final class CancelPairs {
-    private final Sifting table;
+    private final RowDispositions table;
     private final EntryTickets tickets;
     private final long[] seconds;
     private final BitSet cancelled = new BitSet();
 
-    CancelPairs(Sifting table, EntryTickets tickets, long[] seconds) {
+    CancelPairs(RowDispositions table, EntryTickets tickets, long[] seconds) {
         this.table = table;
         this.tickets = tickets;
         this.seconds = seconds;

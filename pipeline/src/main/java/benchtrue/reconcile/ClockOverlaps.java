@@ -16,13 +16,13 @@ final class ClockOverlaps {
     /** Earlier than any moment that intake lets through, so that seconds counted from it are positive. */
     private static final long FIRST_MOMENT = -30_000 * EntryHours.DAY;
 
-    private final Sifting table;
+    private final RowDispositions table;
     private final TableRows rows;
     private final EntryHours hours;
     private final int[] technicianOf;
     private final BitSet cancelled;
 
-    ClockOverlaps(Sifting table, EntryHours hours, int[] technicianOf, BitSet cancelled) {
+    ClockOverlaps(RowDispositions table, EntryHours hours, int[] technicianOf, BitSet cancelled) {
         this.table = table;
         rows = table.rows();
         this.hours = hours;

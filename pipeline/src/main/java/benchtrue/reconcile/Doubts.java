@@ -1,7 +1,7 @@
 package benchtrue.reconcile;
 
+import benchtrue.format.Words;
 import benchtrue.shop.Notice;
-import benchtrue.shop.Words;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;

@@ -81,7 +81,7 @@ final class EntryHours {
     }
 
     /** Sets an entry aside whose hours can't be used, and lists it where they are odd. */
-    void check(Sifting table, int row) {
+    void check(RowDispositions table, int row) {
         long seconds = seconds(row);
         if (!Absent.has(seconds)) {
             if (!isStated(row)) {
@@ -103,7 +103,7 @@ final class EntryHours {
         }
     }
 
-    private void refuseClock(Sifting table, int row) {
+    private void refuseClock(RowDispositions table, int row) {
         boolean start = starts.code(row) != 0;
         boolean end = ends.code(row) != 0;
         if (start && end && Absent.has(start(row)) && Absent.has(ends.valueAt(row))) {

@@ -11,7 +11,7 @@ import java.util.TreeSet;
 final class People {
     private final Names names;
 
-    People(Sifting time, Sifting wages, Sifting paid) {
+    People(RowDispositions time, RowDispositions wages, RowDispositions paid) {
         TreeSet<String> all = new TreeSet<>();
         addAll(all, time.rows().column(TimeColumn.TECHNICIAN));
         addAll(all, wages.rows().column(WageColumn.TECHNICIAN));

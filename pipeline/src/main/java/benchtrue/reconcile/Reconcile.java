@@ -1,5 +1,6 @@
 package benchtrue.reconcile;
 
+import benchtrue.format.Spelling;
 import benchtrue.intake.Exports;
 import benchtrue.intake.Need;
 import benchtrue.intake.Table;
@@ -16,7 +17,6 @@ import benchtrue.shop.PartUses;
 import benchtrue.shop.PriceBooks;
 import benchtrue.shop.QuotedLines;
 import benchtrue.shop.Refusal;
-import benchtrue.shop.Spelling;
 import benchtrue.shop.Tickets;
 import benchtrue.shop.TimeEntries;
 import benchtrue.shop.Wage;
@@ -84,7 +84,7 @@ public final class Reconcile {
         private final Exports exports;
         private final ZoneId zone;
         private final AsOf asOf;
-        private final Map<Table, Sifting> tables = new EnumMap<>(Table.class);
+        private final Map<Table, RowDispositions> tables = new EnumMap<>(Table.class);
         private final List<Balance> balances = new ArrayList<>();
 
         BuildLedger(Exports exports, ZoneId zone, int asOf) {
@@ -95,7 +95,7 @@ public final class Reconcile {
 
         Reconciled build() {
             for (Table table : Table.values()) {
-                tables.put(table, new Sifting(exports.rows(table)));
+                tables.put(table, new RowDispositions(exports.rows(table)));
             }
             tables.values().parallelStream().forEach(BuildLedger::sift);
             Ledger ledger = ledger();
@@ -106,12 +106,12 @@ public final class Reconcile {
             return new Reconciled(ledger, balances, notices(), new SetAside(tables), exports.files());
         }
 
-        private static void sift(Sifting table) {
+        private static void sift(RowDispositions table) {
             ResolveVersions.resolve(table);
             table.setAsideUnreadable();
         }
 
-        private Sifting table(Table table) {
+        private RowDispositions table(Table table) {
             return tables.get(table);
         }
 

@@ -18,12 +18,12 @@ import java.util.Set;
  * Rows without one: as many of the same content count as the file with the most of them holds.
  */
 final class ResolveVersions {
-    private final Sifting table;
+    private final RowDispositions table;
     private final TableRows rows;
     private final ReturnedRows returned;
     private final Contents all;
     private final Contents key;
-    private final GoneTwins twins;
+    private final RemovedDuplicates twins;
     private final Set<Integer> taken = new HashSet<>();
     private RowGroups keyed;
     private RowGroups unkeyed;
@@ -31,7 +31,7 @@ final class ResolveVersions {
     private Ints countedIn;
     private Ints countedThere;
 
-    private ResolveVersions(Sifting table) {
+    private ResolveVersions(RowDispositions table) {
         this.table = table;
         rows = table.rows();
         returned = ReturnedRows.find(table);
@@ -40,11 +40,11 @@ final class ResolveVersions {
                 .toList();
         all = new Contents(rows, columns);
         key = new Contents(rows, rows.table().key());
-        twins = new GoneTwins(table, returned, all, key);
+        twins = new RemovedDuplicates(table, returned, all, key);
         forget();
     }
 
-    static void resolve(Sifting table) {
+    static void resolve(RowDispositions table) {
         ResolveVersions versions = new ResolveVersions(table);
         for (int file = 0; file < table.rows().files().size(); file++) {
             versions.resolve(file);
@@ -65,7 +65,7 @@ final class ResolveVersions {
             forget();
         }
         Map<Integer, Integer> gone = twins.in(file);
-        gone.keySet().forEach(row -> table.decide(row, Fate.SUPERSEDED));
+        gone.keySet().forEach(row -> table.decide(row, RowStatus.SUPERSEDED));
         takeUnkeyedReplacements(gone, place);
         for (int row = file.firstRow(); row < file.firstRow() + file.rows(); row++) {
             if (gone.containsKey(row)) {
@@ -112,7 +112,7 @@ final class ResolveVersions {
         if (key.complete(row)) {
             takeKeyed(row);
         }
-        table.decide(row, Fate.SUPERSEDED);
+        table.decide(row, RowStatus.SUPERSEDED);
     }
 
     private void take(int row, int file) {
@@ -131,13 +131,13 @@ final class ResolveVersions {
         }
         boolean buried = returned.isGone(rival);
         if (all.equal(rival, row) && !(buried && returned.isReturned(row))) {
-            table.decide(row, buried ? Fate.SUPERSEDED : Fate.REPEATED);
+            table.decide(row, buried ? RowStatus.SUPERSEDED : RowStatus.REPEATED);
             return true;
         }
         if (rows.readable(rival) && !rows.readable(row)) {
             return false;
         }
-        table.decide(rival, Fate.SUPERSEDED);
+        table.decide(rival, RowStatus.SUPERSEDED);
         table.replaces(row, rival);
         keyed.stand(group, row);
         if (!buried && !returned.isGone(row) && rows.readable(rival)) {
@@ -153,7 +153,7 @@ final class ResolveVersions {
         if (countedThere.get(group) > counted.get(group)) {
             counted.set(group, countedThere.get(group));
         } else {
-            table.decide(row, Fate.REPEATED);
+            table.decide(row, RowStatus.REPEATED);
         }
     }
 

@@ -11,17 +11,17 @@ import java.util.TreeMap;
 
 /** Rows that were set aside, corrected and put back, each with the row it came from. */
 final class ReturnedRows {
-    private final Sifting table;
+    private final RowDispositions table;
     private final TableRows rows;
     private final Map<Integer, Integer> successors = new TreeMap<>();
     private final Map<Integer, Integer> sources = new HashMap<>();
 
-    private ReturnedRows(Sifting table) {
+    private ReturnedRows(RowDispositions table) {
         this.table = table;
         rows = table.rows();
     }
 
-    static ReturnedRows find(Sifting table) {
+    static ReturnedRows find(RowDispositions table) {
         ReturnedRows returned = new ReturnedRows(table);
         if (table.rows().has(SourceColumn.SOURCE_DIGEST)) {
             returned.find();

@@ -12,7 +12,7 @@ final class RowOrder {
     private RowOrder() {}
 
     /** Returns the rows that were accepted, as they were read. */
-    static int[] accepted(Sifting table) {
+    static int[] accepted(RowDispositions table) {
         Ints rows = new Ints();
         for (int row = 0; row < table.size(); row++) {
             if (table.accepted(row)) {

@@ -9,14 +9,14 @@ import java.util.function.Consumer;
 
 /** The rows that can't be used, with every reason and the original text of their canonical columns. */
 public final class SetAside {
-    private final Map<Table, Sifting> tables = new EnumMap<>(Table.class);
+    private final Map<Table, RowDispositions> tables = new EnumMap<>(Table.class);
     private final Map<Table, Long> counts = new EnumMap<>(Table.class);
 
-    SetAside(Map<Table, Sifting> tables) {
+    SetAside(Map<Table, RowDispositions> tables) {
         tables.forEach((table, sifting) -> {
             long count = 0;
             for (int row = 0; row < sifting.size(); row++) {
-                count += sifting.fate(row) == Fate.SET_ASIDE ? 1 : 0;
+                count += sifting.fate(row) == RowStatus.SET_ASIDE ? 1 : 0;
             }
             if (count > 0) {
                 counts.put(table, count);
@@ -37,15 +37,15 @@ public final class SetAside {
 
     /** Hands over each row of a table that was set aside, older exports first. */
     public void forEach(Table table, Consumer<SetAsideRow> taker) {
-        Sifting sifting = tables.get(table);
+        RowDispositions sifting = tables.get(table);
         for (int row = 0; sifting != null && row < sifting.size(); row++) {
-            if (sifting.fate(row) == Fate.SET_ASIDE) {
+            if (sifting.fate(row) == RowStatus.SET_ASIDE) {
                 taker.accept(row(sifting, row));
             }
         }
     }
 
-    private static SetAsideRow row(Sifting table, int row) {
+    private static SetAsideRow row(RowDispositions table, int row) {
         List<String> texts = new ArrayList<>();
         RowText.columns(table.rows()).forEach(column -> texts.add(table.rows().text(column, row)));
         return new SetAsideRow(

@@ -22,13 +22,13 @@ final class TicketKeys {
     private final Map<String, String> plain = new HashMap<>();
     private final Tickets tickets;
 
-    TicketKeys(Tickets tickets, Sifting table) {
+    TicketKeys(Tickets tickets, RowDispositions table) {
         this.tickets = tickets;
         for (int ticket = 0; ticket < tickets.size(); ticket++) {
             places.put(tickets.ticket(ticket), ticket);
         }
         for (int row = 0; row < table.size(); row++) {
-            if (table.fate(row) == Fate.AFTER) {
+            if (table.fate(row) == RowStatus.AFTER) {
                 places.put(table.rows().text(TicketColumn.TICKET, row), AFTER);
             }
         }

@@ -13,11 +13,11 @@ import java.util.List;
 /** Lists time entries that count but look odd. Entries and rows stand in the same order. */
 final class TimeDoubts {
     private static final long MINUTE = 60;
-    private final Sifting table;
+    private final RowDispositions table;
     private final int[] order;
     private final TimeEntries entries;
 
-    TimeDoubts(Sifting table, int[] order, TimeEntries entries) {
+    TimeDoubts(RowDispositions table, int[] order, TimeEntries entries) {
         this.table = table;
         this.order = order;
         this.entries = entries;

@@ -1,9 +1,9 @@
 package benchtrue.reconcile;
 
+import benchtrue.format.NearestName;
 import benchtrue.intake.TextColumn;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Names;
-import benchtrue.shop.NearestName;
 import benchtrue.shop.PriceBooks;
 import java.util.TreeSet;
 

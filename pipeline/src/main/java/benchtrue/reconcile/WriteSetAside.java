@@ -1,11 +1,11 @@
 package benchtrue.reconcile;
 
+import benchtrue.format.FormulaGuard;
 import benchtrue.intake.Column;
 import benchtrue.intake.Kind;
 import benchtrue.intake.SourceColumn;
 import benchtrue.intake.Table;
 import benchtrue.shop.FileOut;
-import benchtrue.shop.Harmless;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.io.Writer;
@@ -63,7 +63,7 @@ public final class WriteSetAside {
     }
 
     private static String cell(String text) {
-        String safe = NUMBER.matcher(text).matches() ? text : Harmless.written(text);
+        String safe = NUMBER.matcher(text).matches() ? text : FormulaGuard.written(text);
         boolean quoted = safe.chars().anyMatch(letter -> "\",\r\n".indexOf(letter) >= 0);
         return quoted ? "\"" + safe.replace("\"", "\"\"") + "\"" : safe;
     }

@@ -1,9 +1,9 @@
 package benchtrue.revision;
 
-import benchtrue.hours.Evidence;
+import benchtrue.format.Figures;
 import benchtrue.hours.JobLines;
+import benchtrue.hours.SplitEvidence;
 import benchtrue.shop.Absent;
-import benchtrue.shop.Figures;
 import benchtrue.shop.Hours;
 import benchtrue.shop.LineState;
 import benchtrue.shop.QuotedLines;
@@ -73,7 +73,7 @@ final class FollowLastChange {
             }
         }
         FollowUp together = of(allBefore, allSince, forecast, realised);
-        String sentence = new TellLastChange(figures).tell(changed, together);
+        String sentence = new DescribeLastChange(figures).tell(changed, together);
         return new LastChange(changed.effective(), days, byType, together, sentence);
     }
 
@@ -97,7 +97,7 @@ final class FollowLastChange {
         if (accepted && Absent.has(labour)) {
             sums.charged(labour);
         }
-        if (jobs.judged(line) && jobs.evidence(line) == Evidence.LOGGED && jobs.bookSecondsThen(line) > 0) {
+        if (jobs.judged(line) && jobs.evidence(line) == SplitEvidence.LOGGED && jobs.bookSecondsThen(line) > 0) {
             sums.took(Hours.of(jobs.actualSeconds(line)), Hours.of(jobs.bookSecondsThen(line)));
         }
     }

@@ -38,13 +38,13 @@ record GuardRails(long seconds, List<String> reasons) {
                 : step;
     }
 
-    static Grounds.Shortening shortening(RepairType type, Verdict verdict) {
+    static ProposalInputs.Shortening shortening(RepairType type, Verdict verdict) {
         if (verdict == Verdict.TOO_FEW_JOBS || type.bookSeconds() <= 0) {
-            return Grounds.Shortening.NO_CHANGE;
+            return ProposalInputs.Shortening.NO_CHANGE;
         }
         boolean unsafe = !type.hazards().isEmpty()
                 || (!Absent.has(type.leastSeconds()) && NEED_LEAST_HOURS.contains(type.family()));
-        return unsafe ? Grounds.Shortening.OWNER_ONLY : Grounds.Shortening.MAY;
+        return unsafe ? ProposalInputs.Shortening.OWNER_ONLY : ProposalInputs.Shortening.MAY;
     }
 
     static GuardRails of(RepairType type, Verdict verdict, double factor, Settings settings) {

@@ -1,8 +1,8 @@
 package benchtrue.revision;
 
+import benchtrue.format.Figures;
 import benchtrue.shop.Absent;
 import benchtrue.shop.ExitCode;
-import benchtrue.shop.Figures;
 import benchtrue.shop.PriceBook;
 import benchtrue.shop.Refusal;
 import benchtrue.shop.RepairType;

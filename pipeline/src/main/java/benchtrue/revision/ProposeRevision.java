@@ -47,7 +47,7 @@ public final class ProposeRevision {
             Optional<UsualJob> job = Optional.ofNullable(usual.get(finding.repairType()));
             today.ifPresent(type -> {
                 Policy policy = settings.policy().of(type.family());
-                Target target = Target.of(Taken.of(finding, slowing), job, past, policy, settings.figures())
+                Target target = Target.of(JobTotals.of(finding, slowing), job, past, policy, settings.figures())
                         .orOf(backTest.used(), past, finding.repairType(), settings.figures());
                 changes.add(
                         change(type, finding, target, past, costs.shopRate(), settings, still.get(type.repairType())));
@@ -89,9 +89,9 @@ public final class ProposeRevision {
                 grounds(type, finding, target, jobsAYear, settings, kept));
     }
 
-    private static Grounds grounds(
+    private static ProposalInputs grounds(
             RepairType type, RepairFinding finding, Target target, double jobsAYear, Settings settings, Kept kept) {
-        return new Grounds(
+        return new ProposalInputs(
                 target.factor(),
                 target.mean(),
                 target.usual(),
@@ -99,7 +99,7 @@ public final class ProposeRevision {
                 jobsAYear,
                 GuardRails.lowest(type, settings.policy()),
                 GuardRails.highest(type, settings.policy()),
-                kept == null ? GuardRails.shortening(type, finding.verdict()) : Grounds.Shortening.NO_CHANGE);
+                kept == null ? GuardRails.shortening(type, finding.verdict()) : ProposalInputs.Shortening.NO_CHANGE);
     }
 
     /**

@@ -26,7 +26,7 @@ public record ProposedChange(
         long annualEffect,
         String basis,
         String heldBecause,
-        Grounds grounds) {
+        ProposalInputs grounds) {
     /** Returns whether hours or price are to change. */
     public boolean changes() {
         return proposedSeconds != bookSeconds || proposedLabour != bookLabour;

@@ -1,8 +1,8 @@
 package benchtrue.revision;
 
 import benchtrue.findings.SurelyOwnJobs;
-import benchtrue.hours.Evidence;
 import benchtrue.hours.JobLines;
+import benchtrue.hours.SplitEvidence;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Hours;
 import benchtrue.shop.Ints;
@@ -56,7 +56,7 @@ final class ScoredJobs {
         for (int line = from; line < to; line++) {
             if (own[line]) {
                 all.add(new Job(quotedOn(line), new int[] {line}, Hours.of(jobs.actualSeconds(line))));
-            } else if (jobs.state(line) == LineState.CLOSED && jobs.evidence(line) != Evidence.LOGGED) {
+            } else if (jobs.state(line) == LineState.CLOSED && jobs.evidence(line) != SplitEvidence.LOGGED) {
                 together.add(line);
                 whole &= predictable(line) || jobs.actualSeconds(line) == 0;
                 seconds += jobs.actualSeconds(line);

@@ -1,8 +1,8 @@
 package benchtrue.revision;
 
 import benchtrue.findings.UsualJob;
+import benchtrue.format.Figures;
 import benchtrue.settings.Policy;
-import benchtrue.shop.Figures;
 import benchtrue.statistics.Normal;
 import java.util.Optional;
 
@@ -23,7 +23,7 @@ import java.util.Optional;
 record Target(double factor, String basis, double mean, double usual, double spread) {
     private static final int LENT_JOBS = 8;
 
-    static Target of(Taken taken, Optional<UsualJob> job, PastJobs past, Policy policy, Figures figures) {
+    static Target of(JobTotals taken, Optional<UsualJob> job, PastJobs past, Policy policy, Figures figures) {
         Optional<UsualJob> known =
                 job.filter(model -> taken.jobs() > 0 && Double.isFinite(model.mean() * model.spread()));
         double once = known.map(model -> leaning(taken, model.mean())).orElse(Double.NaN);
@@ -43,7 +43,7 @@ record Target(double factor, String basis, double mean, double usual, double spr
     }
 
     /** Returns hours per quoted hour of jobs without putting right, leaning on the model's mean. */
-    private static double leaning(Taken taken, double modelled) {
+    private static double leaning(JobTotals taken, double modelled) {
         double own = StrictMath.log(taken.loadFactor() / taken.withRework());
         double log = (taken.jobs() * own + LENT_JOBS * StrictMath.log(modelled)) / (taken.jobs() + LENT_JOBS);
         return StrictMath.exp(log);
@@ -65,11 +65,11 @@ record Target(double factor, String basis, double mean, double usual, double spr
         return new Target(factor, basis, factor, Double.NaN, Double.NaN);
     }
 
-    private static String meanBasis(Taken taken, double mean, Figures figures) {
+    private static String meanBasis(JobTotals taken, double mean, Figures figures) {
         return "what " + taken.words(figures) + " took together: " + figures.ratio(mean) + " hours per quoted hour";
     }
 
-    private static String fitBasis(Taken taken, double fit, Policy policy, Figures figures) {
+    private static String fitBasis(JobTotals taken, double fit, Policy policy, Figures figures) {
         return figures.percent(policy.coverage()) + " of " + taken.words(figures) + " fit at " + figures.ratio(fit)
                 + " hours per quoted hour";
     }

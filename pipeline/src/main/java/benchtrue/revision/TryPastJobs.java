@@ -38,7 +38,7 @@ final class TryPastJobs {
     private final Known known;
 
     TryPastJobs(JobLines jobs, Settings settings) {
-        this(jobs, settings, KnownThen::of);
+        this(jobs, settings, LedgerAsOf::of);
     }
 
     TryPastJobs(JobLines jobs, Settings settings, Known known) {
@@ -67,29 +67,29 @@ final class TryPastJobs {
     }
 
     /** Returns how every method did with its factors at some cut-offs. */
-    BackTest test(List<LocalDate> days, List<FactorsThen> factors) {
+    BackTest test(List<LocalDate> days, List<FactorsAsOf> factors) {
         ScoredJobs scored = ScoredJobs.of(jobs);
         double[] share = shares();
         List<CutOff> cutOffs = new ArrayList<>();
         for (int i = 0; i < days.size(); i++) {
             cutOffs.add(score(days.get(i), factors.get(i), scored, share, used(cutOffs)));
         }
-        return TellPastJobs.tell(cutOffs, used(cutOffs), settings);
+        return DescribePastJobs.tell(cutOffs, used(cutOffs), settings);
     }
 
     /** Returns the factors of each cut-off. */
-    List<FactorsThen> factors(List<LocalDate> days) {
+    List<FactorsAsOf> factors(List<LocalDate> days) {
         int[] opened = opened();
         // A parallel stream would hand them out by threes, and one thread would wait for the other's last.
-        List<ForkJoinTask<FactorsThen>> trying = days.stream()
+        List<ForkJoinTask<FactorsAsOf>> trying = days.stream()
                 .map(day -> (int) day.toEpochDay() - 1)
                 .map(day -> ForkJoinTask.adapt(() -> factors(opened, day)))
                 .toList();
         return ForkJoinTask.invokeAll(trying).stream().map(ForkJoinTask::join).toList();
     }
 
-    private FactorsThen factors(int[] opened, int day) {
-        return FactorsThen.of(known.of(jobs.ledger(), openedFrom(opened, day), day), settings);
+    private FactorsAsOf factors(int[] opened, int day) {
+        return FactorsAsOf.of(known.of(jobs.ledger(), openedFrom(opened, day), day), settings);
     }
 
     /** Returns the day each line's visit came in, sorted. */
@@ -126,11 +126,11 @@ final class TryPastJobs {
         double[] shares = new double[ledger.repairTypes().size()];
         Arrays.setAll(
                 shares,
-                type -> FactorsThen.policy(ledger, type, settings.policy()).coverage());
+                type -> FactorsAsOf.policy(ledger, type, settings.policy()).coverage());
         return shares;
     }
 
-    private CutOff score(LocalDate day, FactorsThen factors, ScoredJobs scored, double[] share, PastMethod used) {
+    private CutOff score(LocalDate day, FactorsAsOf factors, ScoredJobs scored, double[] share, PastMethod used) {
         int first = (int) day.toEpochDay();
         int next = (int) day.plusMonths(Quarters.MONTHS).toEpochDay();
         List<ScoredJobs.Job> quoted = scored.quoted(first, next);

@@ -2,12 +2,13 @@ package benchtrue.settings;
 
 /** Every key of a {@code [policy.family.NAME]} section, with what it may hold and what it is for. */
 enum FamilyKey {
-    RULE("rule", Key.POLICY_RULE.expected(), "what is proposed for the family's repairs"),
-    COVERAGE("coverage", Key.POLICY_COVERAGE.expected(), "share of the family's jobs that should fit the quote"),
-    RATE("rate", Key.SHOP_RATE.expected(), "price of a bench hour where the family's hours change"),
+    RULE("rule", SettingsKey.POLICY_RULE.expected(), "what is proposed for the family's repairs"),
+    COVERAGE(
+            "coverage", SettingsKey.POLICY_COVERAGE.expected(), "share of the family's jobs that should fit the quote"),
+    RATE("rate", SettingsKey.SHOP_RATE.expected(), "price of a bench hour where the family's hours change"),
     PRICE_ROUNDING(
             "price_rounding",
-            Key.POLICY_PRICE_ROUNDING.expected(),
+            SettingsKey.POLICY_PRICE_ROUNDING.expected(),
             "the family's prices are rounded to a multiple of this");
 
     private final String path;

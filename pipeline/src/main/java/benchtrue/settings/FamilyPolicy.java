@@ -1,8 +1,8 @@
 package benchtrue.settings;
 
+import benchtrue.format.Words;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Money;
-import benchtrue.shop.Words;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SortedMap;

@@ -1,8 +1,8 @@
 package benchtrue.settings;
 
+import benchtrue.format.Spelling;
+import benchtrue.format.Words;
 import benchtrue.shop.Absent;
-import benchtrue.shop.Spelling;
-import benchtrue.shop.Words;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

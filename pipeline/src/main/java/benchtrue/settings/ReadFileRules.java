@@ -1,8 +1,8 @@
 package benchtrue.settings;
 
+import benchtrue.format.Spelling;
+import benchtrue.format.Words;
 import benchtrue.shop.Refusal;
-import benchtrue.shop.Spelling;
-import benchtrue.shop.Words;
 import java.nio.charset.Charset;
 import java.nio.charset.IllegalCharsetNameException;
 import java.nio.charset.UnsupportedCharsetException;

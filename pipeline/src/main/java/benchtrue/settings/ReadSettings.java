@@ -1,10 +1,10 @@
 package benchtrue.settings;
 
+import benchtrue.format.Words;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Hours;
 import benchtrue.shop.Money;
 import benchtrue.shop.Refusal;
-import benchtrue.shop.Words;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.charset.CharacterCodingException;
@@ -52,46 +52,51 @@ public final class ReadSettings {
     private static Settings settings(SettingsFile file) {
         Settings absent = Settings.DEFAULTS;
         return new Settings(
-                file.text(Key.CURRENCY, absent.currency(), ReadSettings::currency),
-                file.text(Key.ZONE, absent.zone(), ReadSettings::zone),
-                file.text(Key.LOCALE, absent.locale(), ReadSettings::locale),
-                file.amount(Key.SHOP_RATE, 1, MILLION, absent.shopRate()),
-                file.number(Key.BURDEN, 0, 2, absent.burden()),
-                file.number(Key.TOLERANCE, 0, 0.5, absent.tolerance()),
-                file.amount(Key.MATERIALITY, 0, MILLION, absent.materiality()),
-                file.number(Key.FALSE_DISCOVERY, 0.001, 0.5, absent.falseDiscovery()),
-                (int) file.whole(Key.RESAMPLES, 200, 100_000, absent.resamples()),
+                file.text(SettingsKey.CURRENCY, absent.currency(), ReadSettings::currency),
+                file.text(SettingsKey.ZONE, absent.zone(), ReadSettings::zone),
+                file.text(SettingsKey.LOCALE, absent.locale(), ReadSettings::locale),
+                file.amount(SettingsKey.SHOP_RATE, 1, MILLION, absent.shopRate()),
+                file.number(SettingsKey.BURDEN, 0, 2, absent.burden()),
+                file.number(SettingsKey.TOLERANCE, 0, 0.5, absent.tolerance()),
+                file.amount(SettingsKey.MATERIALITY, 0, MILLION, absent.materiality()),
+                file.number(SettingsKey.FALSE_DISCOVERY, 0.001, 0.5, absent.falseDiscovery()),
+                (int) file.whole(SettingsKey.RESAMPLES, 200, 100_000, absent.resamples()),
                 policy(file, absent.policy()),
-                file.disclosure(Key.SHOW_PEOPLE, absent.people()),
-                file.disclosure(Key.WALL_COPY, absent.wallCopy()),
-                file.whole(Key.SEED, 0, 9_000_000_000_000_000_000L, absent.seed()),
+                file.disclosure(SettingsKey.SHOW_PEOPLE, absent.people()),
+                file.disclosure(SettingsKey.WALL_COPY, absent.wallCopy()),
+                file.whole(SettingsKey.SEED, 0, 9_000_000_000_000_000_000L, absent.seed()),
                 money(file, absent.money()),
-                (int) file.whole(Key.KEEP_RESULTS, 0, 100_000, absent.keepResults()),
+                (int) file.whole(SettingsKey.KEEP_RESULTS, 0, 100_000, absent.keepResults()),
                 file.files());
     }
 
     private static MoneyRules money(SettingsFile file, MoneyRules absent) {
-        double overtimeAfter = file.number(Key.MONEY_OVERTIME_AFTER, 1, 168, Hours.of(absent.overtimeAfterSeconds()));
+        double overtimeAfter =
+                file.number(SettingsKey.MONEY_OVERTIME_AFTER, 1, 168, Hours.of(absent.overtimeAfterSeconds()));
         return new MoneyRules(
-                file.number(Key.MONEY_OVERTIME_PREMIUM, 0, 2, absent.overtimePremium()),
+                file.number(SettingsKey.MONEY_OVERTIME_PREMIUM, 0, 2, absent.overtimePremium()),
                 Hours.seconds(BigDecimal.valueOf(overtimeAfter)),
-                file.number(Key.MONEY_TARGET_MARGIN, 0, 0.9, absent.targetMargin()),
-                file.number(Key.MONEY_LEAST_LOGGED_SHARE, 0, 1, absent.leastLoggedShare()),
-                file.amount(Key.MONEY_OVERHEAD_RATE, 1, MILLION, absent.overheadRate()));
+                file.number(SettingsKey.MONEY_TARGET_MARGIN, 0, 0.9, absent.targetMargin()),
+                file.number(SettingsKey.MONEY_LEAST_LOGGED_SHARE, 0, 1, absent.leastLoggedShare()),
+                file.amount(SettingsKey.MONEY_OVERHEAD_RATE, 1, MILLION, absent.overheadRate()));
     }
 
     private static Policy policy(SettingsFile file, Policy absent) {
         return new Policy(
                 file.text(
-                        Key.POLICY_RULE,
+                        SettingsKey.POLICY_RULE,
                         absent.rule(),
                         word -> Words.parse(Policy.Rule.class, word).orElse(null)),
-                file.number(Key.POLICY_COVERAGE, Policy.LEAST_COVERAGE, Policy.MOST_COVERAGE, absent.coverage()),
-                file.number(Key.POLICY_LARGEST_STEP, 0.01, 1, absent.largestStep()),
+                file.number(
+                        SettingsKey.POLICY_COVERAGE, Policy.LEAST_COVERAGE, Policy.MOST_COVERAGE, absent.coverage()),
+                file.number(SettingsKey.POLICY_LARGEST_STEP, 0.01, 1, absent.largestStep()),
                 file.amount(
-                        Key.POLICY_PRICE_ROUNDING, Policy.LEAST_ROUNDING, Policy.MOST_ROUNDING, absent.priceRounding()),
+                        SettingsKey.POLICY_PRICE_ROUNDING,
+                        Policy.LEAST_ROUNDING,
+                        Policy.MOST_ROUNDING,
+                        absent.priceRounding()),
                 file.text(
-                        Key.POLICY_FALL_BACK,
+                        SettingsKey.POLICY_FALL_BACK,
                         absent.fallBack(),
                         word -> Words.parse(Policy.FallBack.class, word).orElse(null)),
                 file.families());

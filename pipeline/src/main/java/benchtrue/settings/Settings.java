@@ -1,10 +1,10 @@
 package benchtrue.settings;
 
+import benchtrue.format.Figures;
+import benchtrue.format.Words;
 import benchtrue.shop.Absent;
-import benchtrue.shop.Figures;
 import benchtrue.shop.Hours;
 import benchtrue.shop.Money;
-import benchtrue.shop.Words;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
@@ -113,37 +113,37 @@ public record Settings(
     /** Returns every value by its key in {@code shop.toml}, amounts as text; what was not set is left out. */
     public SortedMap<String, Object> byKey() {
         SortedMap<String, Object> values = new TreeMap<>();
-        values.put(Key.CURRENCY.path(), currency);
-        values.put(Key.ZONE.path(), zone.getId());
-        values.put(Key.LOCALE.path(), locale);
+        values.put(SettingsKey.CURRENCY.path(), currency);
+        values.put(SettingsKey.ZONE.path(), zone.getId());
+        values.put(SettingsKey.LOCALE.path(), locale);
         if (Absent.has(shopRate)) {
-            values.put(Key.SHOP_RATE.path(), Money.text(shopRate));
+            values.put(SettingsKey.SHOP_RATE.path(), Money.text(shopRate));
         }
-        values.put(Key.BURDEN.path(), burden);
-        values.put(Key.TOLERANCE.path(), tolerance);
-        values.put(Key.MATERIALITY.path(), Money.text(materiality));
-        values.put(Key.FALSE_DISCOVERY.path(), falseDiscovery);
-        values.put(Key.RESAMPLES.path(), resamples);
-        values.put(Key.SEED.path(), seed);
-        values.put(Key.KEEP_RESULTS.path(), keepResults);
-        values.put(Key.SHOW_PEOPLE.path(), people == Disclosure.SHOWN);
-        values.put(Key.WALL_COPY.path(), wallCopy == Disclosure.SHOWN);
-        values.put(Key.POLICY_RULE.path(), Words.of(policy.rule()));
-        values.put(Key.POLICY_COVERAGE.path(), policy.coverage());
-        values.put(Key.POLICY_LARGEST_STEP.path(), policy.largestStep());
-        values.put(Key.POLICY_PRICE_ROUNDING.path(), Money.text(policy.priceRounding()));
-        values.put(Key.POLICY_FALL_BACK.path(), Words.of(policy.fallBack()));
+        values.put(SettingsKey.BURDEN.path(), burden);
+        values.put(SettingsKey.TOLERANCE.path(), tolerance);
+        values.put(SettingsKey.MATERIALITY.path(), Money.text(materiality));
+        values.put(SettingsKey.FALSE_DISCOVERY.path(), falseDiscovery);
+        values.put(SettingsKey.RESAMPLES.path(), resamples);
+        values.put(SettingsKey.SEED.path(), seed);
+        values.put(SettingsKey.KEEP_RESULTS.path(), keepResults);
+        values.put(SettingsKey.SHOW_PEOPLE.path(), people == Disclosure.SHOWN);
+        values.put(SettingsKey.WALL_COPY.path(), wallCopy == Disclosure.SHOWN);
+        values.put(SettingsKey.POLICY_RULE.path(), Words.of(policy.rule()));
+        values.put(SettingsKey.POLICY_COVERAGE.path(), policy.coverage());
+        values.put(SettingsKey.POLICY_LARGEST_STEP.path(), policy.largestStep());
+        values.put(SettingsKey.POLICY_PRICE_ROUNDING.path(), Money.text(policy.priceRounding()));
+        values.put(SettingsKey.POLICY_FALL_BACK.path(), Words.of(policy.fallBack()));
         if (!policy.families().isEmpty()) {
             SortedMap<String, Object> families = new TreeMap<>();
             policy.families().forEach(family -> families.put(family.family(), family.byKey()));
             values.put(String.join(".", ReadFamilies.SECTION), families);
         }
-        values.put(Key.MONEY_OVERTIME_PREMIUM.path(), money.overtimePremium());
-        values.put(Key.MONEY_OVERTIME_AFTER.path(), Hours.text(money.overtimeAfterSeconds()));
-        values.put(Key.MONEY_TARGET_MARGIN.path(), money.targetMargin());
-        values.put(Key.MONEY_LEAST_LOGGED_SHARE.path(), money.leastLoggedShare());
+        values.put(SettingsKey.MONEY_OVERTIME_PREMIUM.path(), money.overtimePremium());
+        values.put(SettingsKey.MONEY_OVERTIME_AFTER.path(), Hours.text(money.overtimeAfterSeconds()));
+        values.put(SettingsKey.MONEY_TARGET_MARGIN.path(), money.targetMargin());
+        values.put(SettingsKey.MONEY_LEAST_LOGGED_SHARE.path(), money.leastLoggedShare());
         if (Absent.has(money.overheadRate())) {
-            values.put(Key.MONEY_OVERHEAD_RATE.path(), Money.text(money.overheadRate()));
+            values.put(SettingsKey.MONEY_OVERHEAD_RATE.path(), Money.text(money.overheadRate()));
         }
         if (!files.isEmpty()) {
             values.put(ReadFileRules.SECTION, files.stream().map(RuleRecord::of).toList());

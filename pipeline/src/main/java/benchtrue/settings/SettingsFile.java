@@ -1,8 +1,8 @@
 package benchtrue.settings;
 
+import benchtrue.format.Spelling;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Refusal;
-import benchtrue.shop.Spelling;
 import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -40,8 +40,8 @@ final class SettingsFile {
     }
 
     private void refuseUnknownKeys() {
-        Set<String> sections = Arrays.stream(Key.values())
-                .map(Key::parts)
+        Set<String> sections = Arrays.stream(SettingsKey.values())
+                .map(SettingsKey::parts)
                 .filter(parts -> parts.size() > 1)
                 .map(parts -> parts.get(0))
                 .collect(Collectors.toSet());
@@ -64,7 +64,8 @@ final class SettingsFile {
         return section
                 || rules
                 || families
-                || Arrays.stream(Key.values()).anyMatch(key -> key.parts().equals(path));
+                || Arrays.stream(SettingsKey.values())
+                        .anyMatch(key -> key.parts().equals(path));
     }
 
     private TomlPosition place(List<String> path) {
@@ -72,14 +73,15 @@ final class SettingsFile {
     }
 
     private static String advice(String name) {
-        List<String> known = Arrays.stream(Key.values()).map(Key::path).toList();
+        List<String> known =
+                Arrays.stream(SettingsKey.values()).map(SettingsKey::path).toList();
         return Spelling.nearest(name, known)
                 .map(key -> "Did you mean \"" + key + "\"?")
                 .orElse("Known keys: " + String.join(", ", known));
     }
 
     /** Returns a key's number, a whole number included, or what stands in its place where the file lacks it. */
-    double number(Key key, double low, double high, double absent) {
+    double number(SettingsKey key, double low, double high, double absent) {
         return value(key, absent, found -> number(found, low, high));
     }
 
@@ -93,7 +95,7 @@ final class SettingsFile {
     }
 
     /** Returns a key's amount in ten-thousandths; amounts finer than that are refused. */
-    long amount(Key key, long low, long high, long absent) {
+    long amount(SettingsKey key, long low, long high, long absent) {
         return value(key, absent, found -> amount(found, low, high));
     }
 
@@ -109,16 +111,16 @@ final class SettingsFile {
         return null;
     }
 
-    long whole(Key key, long low, long high, long absent) {
+    long whole(SettingsKey key, long low, long high, long absent) {
         return value(key, absent, found -> found instanceof Long n && n >= low && n <= high ? n : null);
     }
 
     /** Returns what a key's text stands for; the reading returns null for text it does not know. */
-    <T> T text(Key key, T absent, Function<String, T> reading) {
+    <T> T text(SettingsKey key, T absent, Function<String, T> reading) {
         return value(key, absent, found -> found instanceof String s ? reading.apply(s) : null);
     }
 
-    Disclosure disclosure(Key key, Disclosure absent) {
+    Disclosure disclosure(SettingsKey key, Disclosure absent) {
         return value(
                 key, absent, found -> found instanceof Boolean b ? (b ? Disclosure.SHOWN : Disclosure.HIDDEN) : null);
     }
@@ -133,7 +135,7 @@ final class SettingsFile {
         return ReadFamilies.read(values.getTableOrEmpty(ReadFamilies.SECTION));
     }
 
-    private <T> T value(Key key, T absent, Function<Object, T> reading) {
+    private <T> T value(SettingsKey key, T absent, Function<Object, T> reading) {
         Object found = values.get(key.parts());
         if (found == null) {
             return absent;

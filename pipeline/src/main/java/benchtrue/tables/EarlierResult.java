@@ -1,6 +1,6 @@
 package benchtrue.tables;
 
-import benchtrue.shop.Harmless;
+import benchtrue.format.FormulaGuard;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -36,7 +36,7 @@ public final class EarlierResult {
     private static EarlierFinding finding(CSVRecord row) {
         String factor = row.get("load_factor");
         return new EarlierFinding(
-                Harmless.read(row.get("repair_type")),
+                FormulaGuard.read(row.get("repair_type")),
                 Integer.parseInt(row.get("lines")),
                 factor.isEmpty() ? Double.NaN : Double.parseDouble(factor),
                 row.get("verdict"));

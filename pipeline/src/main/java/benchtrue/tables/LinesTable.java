@@ -1,13 +1,13 @@
 package benchtrue.tables;
 
 import benchtrue.costing.CostedLines;
+import benchtrue.format.Words;
 import benchtrue.hours.JobLines;
 import benchtrue.reconcile.Ledger;
 import benchtrue.shop.Absent;
 import benchtrue.shop.QuotedLines;
 import benchtrue.shop.RepairType;
 import benchtrue.shop.Tickets;
-import benchtrue.shop.Words;
 
 /** {@code lines.csv}: one row a quoted line, by ticket then line; the one table that is as long as the shop's history. */
 final class LinesTable {

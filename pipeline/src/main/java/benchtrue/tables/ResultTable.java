@@ -1,7 +1,7 @@
 package benchtrue.tables;
 
+import benchtrue.format.FormulaGuard;
 import benchtrue.shop.FileOut;
-import benchtrue.shop.Harmless;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.UncheckedIOException;
@@ -58,11 +58,11 @@ public final class ResultTable<R> {
     }
 
     ResultTable<R> text(String header, String description, Function<R, String> text) {
-        return column(header, "string", description, row -> Harmless.written(text.apply(row)));
+        return column(header, "string", description, row -> FormulaGuard.written(text.apply(row)));
     }
 
     ResultTable<R> day(String header, String description, ToIntFunction<R> day) {
-        return column(header, "date", description, row -> Cells.day(day.applyAsInt(row)));
+        return column(header, "date", description, row -> CellText.day(day.applyAsInt(row)));
     }
 
     ResultTable<R> count(String header, String description, ToLongFunction<R> count) {
@@ -71,12 +71,12 @@ public final class ResultTable<R> {
 
     /** Adds hours that are counted in seconds. */
     ResultTable<R> seconds(String header, String description, ToLongFunction<R> seconds) {
-        return column(header, "number", description + ", hours", row -> Cells.hours(seconds.applyAsLong(row)));
+        return column(header, "number", description + ", hours", row -> CellText.hours(seconds.applyAsLong(row)));
     }
 
     /** Adds hours that are a ratio or a sum of ratios. */
     ResultTable<R> hours(String header, String description, ToDoubleFunction<R> hours) {
-        return column(header, "number", description + ", hours", row -> Cells.hours(hours.applyAsDouble(row)));
+        return column(header, "number", description + ", hours", row -> CellText.hours(hours.applyAsDouble(row)));
     }
 
     ResultTable<R> money(String header, String description, ToLongFunction<R> tenThousandths) {
@@ -84,16 +84,16 @@ public final class ResultTable<R> {
                 header,
                 "number",
                 description + ", in the shop's currency",
-                row -> Cells.money(tenThousandths.applyAsLong(row)));
+                row -> CellText.money(tenThousandths.applyAsLong(row)));
     }
 
     ResultTable<R> ratio(String header, String description, ToDoubleFunction<R> ratio) {
-        return column(header, "number", description, row -> Cells.ratio(ratio.applyAsDouble(row)));
+        return column(header, "number", description, row -> CellText.ratio(ratio.applyAsDouble(row)));
     }
 
     /** Adds a number that is text already. */
     ResultTable<R> number(String header, String description, Function<R, String> number) {
-        return column(header, "number", description, row -> Cells.number(number.apply(row)));
+        return column(header, "number", description, row -> CellText.number(number.apply(row)));
     }
 
     String file() {

@@ -3,10 +3,10 @@ package benchtrue.tables;
 import benchtrue.costing.SealedMonth;
 import benchtrue.costing.SealedMonth.Figure;
 import benchtrue.costing.SealedMonth.Part;
+import benchtrue.format.FormulaGuard;
+import benchtrue.format.Words;
 import benchtrue.shop.ExitCode;
-import benchtrue.shop.Harmless;
 import benchtrue.shop.Refusal;
-import benchtrue.shop.Words;
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
@@ -57,7 +57,7 @@ public final class SealFile {
     /** Writes a month into a file that does not exist yet. */
     public static void write(SealedMonth month, Path file) throws IOException {
         List<Row> rows = new ArrayList<>();
-        rows.add(new Row(MONTH, "", AS_OF, Cells.day(month.asOf())));
+        rows.add(new Row(MONTH, "", AS_OF, CellText.day(month.asOf())));
         month.figures()
                 .forEach(figure ->
                         rows.add(new Row(Words.of(figure.part()), figure.key(), figure.name(), figure.value())));
@@ -113,7 +113,7 @@ public final class SealFile {
     private static Figure figure(Path file, CSVRecord row) {
         Part part = Words.parse(Part.class, row.get(0))
                 .orElseThrow(() -> broken(file, row.getRecordNumber(), "the part \"" + row.get(0) + "\""));
-        return new Figure(part, Harmless.read(row.get(1)), row.get(2), row.get(3));
+        return new Figure(part, FormulaGuard.read(row.get(1)), row.get(2), row.get(3));
     }
 
     private static int month(Path file) {

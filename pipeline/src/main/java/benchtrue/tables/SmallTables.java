@@ -4,12 +4,12 @@ import benchtrue.costing.CostedLines;
 import benchtrue.costing.OpenLine;
 import benchtrue.costing.Restatement;
 import benchtrue.findings.RepairFinding;
+import benchtrue.format.Words;
 import benchtrue.reconcile.Ledger;
 import benchtrue.revision.PastMethod;
 import benchtrue.revision.PastScore;
 import benchtrue.revision.ProposedChange;
 import benchtrue.shop.RepairType;
-import benchtrue.shop.Words;
 import java.time.YearMonth;
 import java.util.function.Function;
 

@@ -162,8 +162,8 @@ class TextbookTest {
         assertThat(BreakEven.revenueForMargin(money(cost), share)).isEqualTo(money(revenue));
     }
 
-    private static TypeTotals units(long[] units, double... margins) {
-        TypeTotals totals = TypeTotals.none(units.length);
+    private static TypeMoney units(long[] units, double... margins) {
+        TypeMoney totals = TypeMoney.none(units.length);
         for (int type = 0; type < units.length; type++) {
             totals.lines()[type] = units[type];
             totals.standardSeconds()[type] = units[type];

@@ -75,7 +75,7 @@ class FitEffectsTest {
         assertThat(jobs.basis().namedRest()).isLessThan(0.1);
         long rest = 0;
         for (int line = 0; line < jobs.size(); line++) {
-            rest += jobs.evidence(line) == Evidence.PARTLY_SPLIT ? jobs.splitSeconds(line) : 0;
+            rest += jobs.evidence(line) == SplitEvidence.PARTLY_SPLIT ? jobs.splitSeconds(line) : 0;
         }
         assertThat(rest / 3_600.0).isLessThan(0.05 * 80 * 3.2);
     }

@@ -44,7 +44,7 @@ class SplitHoursTest {
         assertThat(jobs.labelledSeconds(0)).isEqualTo(12 * HOUR);
         assertThat(jobs.labelledSeconds(1)).isEqualTo(HOUR);
         assertThat(jobs.splitSeconds(0)).isZero();
-        assertThat(jobs.evidence(0)).isEqualTo(Evidence.LOGGED);
+        assertThat(jobs.evidence(0)).isEqualTo(SplitEvidence.LOGGED);
         assertThat(jobs.ledger().technicians().name(jobs.mainTechnician(1))).isEqualTo("bob");
     }
 
@@ -52,7 +52,7 @@ class SplitHoursTest {
     void hoursOnATicketWithOneLineAreAsGoodAsLogged() {
         JobLines jobs = split(shop().ticket("1").line("refret", 10).whole("ann", 12));
         assertThat(jobs.actualSeconds(0)).isEqualTo(12 * HOUR);
-        assertThat(jobs.evidence(0)).isEqualTo(Evidence.LOGGED);
+        assertThat(jobs.evidence(0)).isEqualTo(SplitEvidence.LOGGED);
         assertThat(jobs.model()
                         .loads(new double[] {1})[jobs.ledger().repairTypes().code("refret")])
                 .isCloseTo(1.2, within(1e-12));
@@ -69,7 +69,7 @@ class SplitHoursTest {
                 split(shop.ticket("c").line("refret", 10).line("setup", 1).whole("ann", 16));
         assertThat(jobs.actualSeconds(jobs.size() - 2) / (double) HOUR).isCloseTo(15, within(0.1));
         assertThat(jobs.actualSeconds(jobs.size() - 1) / (double) HOUR).isCloseTo(1, within(0.1));
-        assertThat(jobs.evidence(jobs.size() - 1)).isEqualTo(Evidence.SPLIT);
+        assertThat(jobs.evidence(jobs.size() - 1)).isEqualTo(SplitEvidence.SPLIT);
     }
 
     @Test
@@ -81,7 +81,7 @@ class SplitHoursTest {
                 .whole("ann", 0.1));
         assertThat(jobs.splitSeconds(0) + jobs.splitSeconds(1)).isEqualTo(360);
         assertThat(jobs.splitSeconds(1)).isGreaterThan(jobs.splitSeconds(0));
-        assertThat(jobs.evidence(0)).isEqualTo(Evidence.PARTLY_SPLIT);
+        assertThat(jobs.evidence(0)).isEqualTo(SplitEvidence.PARTLY_SPLIT);
     }
 
     @Test
@@ -424,7 +424,7 @@ class SplitHoursTest {
                 split(shop().ticket("1").line("refret", 10).line("setup", 1).logged("ann", "1", 10));
         assertThat(jobs.judged(1)).isTrue();
         assertThat(jobs.actualSeconds(1)).isZero();
-        assertThat(jobs.evidence(1)).isEqualTo(Evidence.NONE);
+        assertThat(jobs.evidence(1)).isEqualTo(SplitEvidence.NONE);
         assertThat(jobs.expectedHours(1)).isGreaterThan(0.5);
     }
 }

@@ -37,8 +37,8 @@ class PendingDraftTest {
 
     private String waitingSince(String lastDecided) throws IOException {
         int decided = lastDecided.isEmpty() ? Absent.DAY : ShopBuilder.day(lastDecided);
-        return PendingDraft.of(new Shelf(out), decided, review())
-                .map(Shelf.Result::asOf)
+        return PendingDraft.of(new PublishedResults(out), decided, review())
+                .map(PublishedResults.Result::asOf)
                 .map(LocalDate::toString)
                 .orElse("");
     }

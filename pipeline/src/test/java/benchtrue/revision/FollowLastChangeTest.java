@@ -4,10 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import benchtrue.ShopBuilder;
+import benchtrue.format.Figures;
 import benchtrue.hours.JobLines;
 import benchtrue.hours.SplitHours;
 import benchtrue.settings.Settings;
-import benchtrue.shop.Figures;
 import benchtrue.shop.Money;
 import java.util.Locale;
 import java.util.Optional;

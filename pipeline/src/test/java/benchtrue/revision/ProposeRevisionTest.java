@@ -107,7 +107,7 @@ class ProposeRevisionTest {
         ProposedChange silent = kept(costs, "2026-11-01");
         assertThat(silent.proposedSeconds()).isEqualTo(silent.bookSeconds());
         assertThat(silent.heldBecause()).isEqualTo("kept by you until 1 Nov 2026: new press on order");
-        assertThat(silent.grounds().shortening()).isEqualTo(Grounds.Shortening.NO_CHANGE);
+        assertThat(silent.grounds().shortening()).isEqualTo(ProposalInputs.Shortening.NO_CHANGE);
         assertThat(kept(costs, "2026-10-31").proposedSeconds()).isEqualTo(seconds(12.5));
     }
 

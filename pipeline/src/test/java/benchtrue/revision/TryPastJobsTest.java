@@ -48,7 +48,7 @@ class TryPastJobsTest {
         return new SplitHours().split(shop.build(), Settings.DEFAULTS);
     }
 
-    private static List<FactorsThen> factors(ShopBuilder shop, TryPastJobs.Known known) {
+    private static List<FactorsAsOf> factors(ShopBuilder shop, TryPastJobs.Known known) {
         return new TryPastJobs(jobs(shop), Settings.DEFAULTS, known).factors(List.of(CUT_OFF));
     }
 
@@ -92,7 +92,7 @@ class TryPastJobsTest {
         return !Arrays.deepEquals(without, with);
     }
 
-    private static double[][] all(FactorsThen factors) {
+    private static double[][] all(FactorsAsOf factors) {
         List<double[]> all = new ArrayList<>();
         for (PastMethod method : PastMethod.values()) {
             all.add(factors.raw(method));
@@ -105,7 +105,7 @@ class TryPastJobsTest {
     void nothingThatComesAfterTheCutOffMovesAFactor() {
         futures()
                 .forEach((name, future) ->
-                        assertThat(moves(future, KnownThen::of)).as(name).isFalse());
+                        assertThat(moves(future, LedgerAsOf::of)).as(name).isFalse());
     }
 
     @Test
@@ -115,8 +115,8 @@ class TryPastJobsTest {
                 .forEach((name, future) ->
                         assertThat(moves(future, everything)).as(name).isTrue());
         TryPastJobs.Known entriesOfLater = (ledger, from, day) -> {
-            Ledger then = KnownThen.of(ledger, from, day);
-            Ledger late = KnownThen.of(ledger, from, day + 2);
+            Ledger then = LedgerAsOf.of(ledger, from, day);
+            Ledger late = LedgerAsOf.of(ledger, from, day + 2);
             return new Ledger(
                     day,
                     then.repairTypes(),
@@ -140,7 +140,7 @@ class TryPastJobsTest {
     void aJobClosedLaterWasOpenThenWithItsHoursSoFar() {
         ShopBuilder shop = withoutFuture();
         shop.loggedOn("2026-04-02", "ada", "1", 9);
-        JobLines then = jobs(KnownThen.of(shop.build(), Integer.MIN_VALUE, DAY_BEFORE));
+        JobLines then = jobs(LedgerAsOf.of(shop.build(), Integer.MIN_VALUE, DAY_BEFORE));
         int last = then.size() - 1;
         assertThat(then.state(last)).isEqualTo(LineState.OPEN);
         assertThat(then.actualSeconds(last)).isEqualTo(4 * 3_600);
@@ -156,7 +156,7 @@ class TryPastJobsTest {
         ShopBuilder shop = shop();
         shop.ticket("found").opened("2026-03-20").line("setup", 2).logged("ada", "1", 2);
         shop.line("refret", 10).foundOn("2026-04-10").logged("ada", "2", 3);
-        JobLines then = jobs(KnownThen.of(shop.build(), Integer.MIN_VALUE, DAY_BEFORE));
+        JobLines then = jobs(LedgerAsOf.of(shop.build(), Integer.MIN_VALUE, DAY_BEFORE));
         assertThat(then.unquoted()).hasSize(1);
         assertThat(then.unquoted().get(0).seconds()).isEqualTo(3 * 3_600);
     }
@@ -226,7 +226,7 @@ class TryPastJobsTest {
     void theOwnersSettingKeepsTheProposalEvenWhereARivalDidBetter() {
         Policy policy = new Policy(Policy.Rule.LARGER, 0.95, 0.25, 10_000, Policy.FallBack.NEVER);
         assertThat(policy.fallBack()).isEqualTo(Policy.FallBack.NEVER);
-        BackTest test = TellPastJobs.tell(List.of(cutOff(40, 50, 60, 30)), PastMethod.PROPOSAL, Settings.DEFAULTS);
+        BackTest test = DescribePastJobs.tell(List.of(cutOff(40, 50, 60, 30)), PastMethod.PROPOSAL, Settings.DEFAULTS);
         assertThat(test.sentence()).contains("each repair's middle job came nearer to them than the proposal");
     }
 

@@ -180,7 +180,9 @@ class ReadSettingsTest {
     @Test
     void theRecordOfARunNamesEveryKey() throws IOException {
         assertThat(read("shop_rate = 95.5\nmoney.overhead_rate = 30").byKey())
-                .containsOnlyKeys(Arrays.stream(Key.values()).map(Key::path).toList())
+                .containsOnlyKeys(Arrays.stream(SettingsKey.values())
+                        .map(SettingsKey::path)
+                        .toList())
                 .containsEntry("shop_rate", "95.5000");
     }
 }

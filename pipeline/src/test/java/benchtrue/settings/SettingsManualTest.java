@@ -14,8 +14,8 @@ class SettingsManualTest {
     private static final Path README = Path.of("..", "README.md");
 
     @ParameterizedTest
-    @EnumSource(Key.class)
-    void everyKeyIsDocumentedWithItsValuesItsDefaultAndItsUse(Key key) throws IOException {
+    @EnumSource(SettingsKey.class)
+    void everyKeyIsDocumentedWithItsValuesItsDefaultAndItsUse(SettingsKey key) throws IOException {
         String[] cells = row(key.path());
         assertThat(cells).as(key.path()).hasSize(6);
         assertThat(cells[2]).isEqualTo(key.expected());
@@ -49,7 +49,7 @@ class SettingsManualTest {
                 .split(" *\\| *", -1);
     }
 
-    private static String written(Key key) {
+    private static String written(SettingsKey key) {
         Object value = Settings.DEFAULTS.byKey().getOrDefault(key.path(), "");
         boolean number = value instanceof Number || value.toString().matches("[0-9.]+");
         if (number) {

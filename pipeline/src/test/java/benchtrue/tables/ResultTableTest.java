@@ -37,43 +37,43 @@ class ResultTableTest {
     @ParameterizedTest
     @CsvSource({"5400, 1.5000", "1, 0.0003", "-1, -0.0003", "2, 0.0006", "0, 0.0000"})
     void hoursHaveFourDecimalsAndAPoint(long seconds, String cell) {
-        assertThat(Cells.hours(seconds)).isEqualTo(cell);
+        assertThat(CellText.hours(seconds)).isEqualTo(cell);
     }
 
     @ParameterizedTest
     @CsvSource({"1234567, 123.4567", "-5, -0.0005", "0, 0.0000"})
     void moneyHasFourDecimalsAndAPoint(long tenThousandths, String cell) {
-        assertThat(Cells.money(tenThousandths)).isEqualTo(cell);
+        assertThat(CellText.money(tenThousandths)).isEqualTo(cell);
     }
 
     @ParameterizedTest
     @CsvSource({"0.3333333333, 0.333333", "-2, -2.000000", "0.0000004, 0.000000", "NaN, ''", "Infinity, ''"})
     void ratiosHaveSixDecimalsAndWhatIsNoneIsEmpty(double ratio, String cell) {
-        assertThat(Cells.ratio(ratio)).isEqualTo(cell);
+        assertThat(CellText.ratio(ratio)).isEqualTo(cell);
     }
 
     @Test
     void whatIsNotKnownIsEmptyNeverZero() {
         assertThat(List.of(
-                        Cells.hours(Absent.AMOUNT),
-                        Cells.money(Absent.AMOUNT),
-                        Cells.hours(Double.NaN),
-                        Cells.day(Absent.DAY),
-                        Cells.number("")))
+                        CellText.hours(Absent.AMOUNT),
+                        CellText.money(Absent.AMOUNT),
+                        CellText.hours(Double.NaN),
+                        CellText.day(Absent.DAY),
+                        CellText.number("")))
                 .containsOnly("");
     }
 
     @ParameterizedTest
     @CsvSource({"0, 1970-01-01", "20757, 2026-10-31", "-1, 1969-12-31"})
     void daysAreIso(int day, String cell) {
-        assertThat(Cells.day(day)).isEqualTo(cell);
+        assertThat(CellText.day(day)).isEqualTo(cell);
     }
 
     @Test
     void aNumberThatIsTextIsANumberOrADay() {
-        assertThat(Cells.number("-3.50")).isEqualTo("-3.50");
-        assertThat(Cells.number("2026-10-31")).isEqualTo("2026-10-31");
-        assertThatIllegalArgumentException().isThrownBy(() -> Cells.number("=1+1"));
+        assertThat(CellText.number("-3.50")).isEqualTo("-3.50");
+        assertThat(CellText.number("2026-10-31")).isEqualTo("2026-10-31");
+        assertThatIllegalArgumentException().isThrownBy(() -> CellText.number("=1+1"));
     }
 
     @Test
@@ -92,9 +92,11 @@ class ResultTableTest {
         Random random = new Random(seed);
         for (int i = 0; i < 500; i++) {
             long seconds = random.nextLong(-10_000_000, 10_000_000);
-            assertThat(Cells.hours(seconds)).as("seed %d, %d s", seed, seconds).isEqualTo(Hours.text(seconds));
+            assertThat(CellText.hours(seconds))
+                    .as("seed %d, %d s", seed, seconds)
+                    .isEqualTo(Hours.text(seconds));
             long amount = random.nextLong() >> random.nextInt(63);
-            assertThat(Cells.money(amount))
+            assertThat(CellText.money(amount))
                     .as("seed %d, %d", seed, amount)
                     .isEqualTo(BigDecimal.valueOf(amount, 4).toPlainString());
         }

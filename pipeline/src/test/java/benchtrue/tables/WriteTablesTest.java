@@ -10,7 +10,7 @@ import benchtrue.findings.RepairFinding;
 import benchtrue.findings.Verdict;
 import benchtrue.hours.SplitHours;
 import benchtrue.reconcile.Ledger;
-import benchtrue.revision.Grounds;
+import benchtrue.revision.ProposalInputs;
 import benchtrue.revision.ProposedChange;
 import benchtrue.revision.Revision;
 import benchtrue.settings.Settings;
@@ -82,7 +82,8 @@ class WriteTablesTest {
                     Verdict.UNDER_QUOTED,
                     "2 jobs took 1.36 hours per quoted hour, more than chance explains.")));
 
-    private static final Grounds GROUNDS = new Grounds(1, 1, 1, 0.3, 10, 4_050, 36_000, Grounds.Shortening.MAY);
+    private static final ProposalInputs GROUNDS =
+            new ProposalInputs(1, 1, 1, 0.3, 10, 4_050, 36_000, ProposalInputs.Shortening.MAY);
 
     private static final Revision REVISION = new Revision(List.of(
             new ProposedChange(

@@ -9,10 +9,10 @@ import java.util.Optional;
 /** Work in the shop, by promised day, and which promises will likely be missed. */
 final class BacklogByPromise {
     private static final int MOST_ROWS = 15;
-    private final Subject subject;
+    private final ChartContext subject;
     private final Backlog backlog;
 
-    BacklogByPromise(Subject subject) {
+    BacklogByPromise(ChartContext subject) {
         this.subject = subject;
         backlog = subject.review().costs().shop().backlog();
     }
@@ -44,8 +44,8 @@ final class BacklogByPromise {
                                 .map(this::row)
                                 .toList(),
                         List.of(
-                                Key.bar(Mark.UNDER, "past, or will more likely be late"),
-                                Key.bar(Mark.UNSOLD, "likely in time")),
+                                LegendEntry.bar(Mark.UNDER, "past, or will more likely be late"),
+                                LegendEntry.bar(Mark.UNSOLD, "likely in time")),
                         subject.figures()));
     }
 
@@ -70,7 +70,7 @@ final class BacklogByPromise {
         Ledger ledger = subject.review().ledger();
         String ticket = ledger.tickets().ticket(promise.ticket());
         return new RowChart.Row(
-                Face.shows(ticket) ? ticket : "ticket no. " + (promise.ticket() + 1),
+                ChartFont.shows(ticket) ? ticket : "ticket no. " + (promise.ticket() + 1),
                 promise.hours(),
                 promise.atRisk() ? Mark.UNDER : Mark.UNSOLD,
                 subject.figures().day(promise.promised()) + ", "

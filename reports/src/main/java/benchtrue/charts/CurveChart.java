@@ -1,6 +1,6 @@
 package benchtrue.charts;
 
-import benchtrue.shop.Figures;
+import benchtrue.format.Figures;
 import java.awt.Stroke;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
@@ -54,7 +54,7 @@ record CurveChart(List<Line> lines, List<Point> open, String openWords, double m
     }
 
     @Override
-    public void layOn(Flow flow) {
+    public void layOn(TextFlow flow) {
         new CurveSheet(this, flow).lay();
     }
 
@@ -63,9 +63,9 @@ record CurveChart(List<Line> lines, List<Point> open, String openWords, double m
         private static final int AXIS = 22;
         private static final int STEPS = 5;
         private final CurveChart chart;
-        private final Flow flow;
+        private final TextFlow flow;
 
-        CurveSheet(CurveChart chart, Flow flow) {
+        CurveSheet(CurveChart chart, TextFlow flow) {
             this.chart = chart;
             this.flow = flow;
         }
@@ -74,8 +74,8 @@ record CurveChart(List<Line> lines, List<Point> open, String openWords, double m
             double height = flow.room() < 520 ? 210 : 260;
             double left = flow.margin();
             flow.text(
-                    Face.SMALL,
-                    Ink.MUTED,
+                    ChartFont.SMALL,
+                    Palette.MUTED,
                     "percent of jobs still on the bench, after so many hours for each hour quoted");
             double y = flow.top();
             flow.part(
@@ -119,27 +119,27 @@ record CurveChart(List<Line> lines, List<Point> open, String openWords, double m
             return series;
         }
 
-        private List<Key> keys() {
-            List<Key> keys = new ArrayList<>();
+        private List<LegendEntry> keys() {
+            List<LegendEntry> keys = new ArrayList<>();
             for (CurveChart.Line line : chart.lines()) {
-                keys.add(Key.of(ink(line.look()), stroke(line.look()), line.words()));
+                keys.add(LegendEntry.of(ink(line.look()), stroke(line.look()), line.words()));
             }
-            keys.add(Key.of(Mark.UNSOLD, chart.openWords()));
+            keys.add(LegendEntry.of(Mark.UNSOLD, chart.openWords()));
             return keys;
         }
 
-        private static Ink ink(CurveChart.Look look) {
+        private static Palette ink(CurveChart.Look look) {
             return switch (look) {
-                case JOBS, FINISHED_JOBS -> Ink.TEXT;
-                case MODEL, MODEL_OF_FINISHED -> Ink.PROPOSED;
+                case JOBS, FINISHED_JOBS -> Palette.TEXT;
+                case MODEL, MODEL_OF_FINISHED -> Palette.PROPOSED;
             };
         }
 
         private static Stroke stroke(CurveChart.Look look) {
             return switch (look) {
-                case JOBS, MODEL -> Flow.stroke(2);
-                case FINISHED_JOBS -> Flow.stroke(1.5f, 2, 3);
-                case MODEL_OF_FINISHED -> Flow.stroke(2, 8, 4);
+                case JOBS, MODEL -> TextFlow.stroke(2);
+                case FINISHED_JOBS -> TextFlow.stroke(1.5f, 2, 3);
+                case MODEL_OF_FINISHED -> TextFlow.stroke(2, 8, 4);
             };
         }
     }

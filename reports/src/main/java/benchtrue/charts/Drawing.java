@@ -7,5 +7,5 @@ interface Drawing {
      *
      * @param flow where its parts go, from the place reached
      */
-    void layOn(Flow flow);
+    void layOn(TextFlow flow);
 }

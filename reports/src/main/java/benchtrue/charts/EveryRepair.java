@@ -15,11 +15,11 @@ final class EveryRepair {
     private static final double HALF_YEAR = 365.25 / 2;
     private static final int ENOUGH = 3;
     private static final int MOST_HALVES = 16;
-    private final Subject subject;
+    private final ChartContext subject;
     private final JobLines jobs;
     private final Ledger ledger;
 
-    EveryRepair(Subject subject) {
+    EveryRepair(ChartContext subject) {
         this.subject = subject;
         jobs = subject.review().jobs();
         ledger = jobs.ledger();

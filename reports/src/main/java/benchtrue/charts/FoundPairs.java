@@ -7,10 +7,10 @@ import java.util.Optional;
 /** Which repair the bench finds while doing another, so that the first quote can warn of it. */
 final class FoundPairs {
     private static final int MOST_ROWS = 12;
-    private final Subject subject;
+    private final ChartContext subject;
     private final List<FoundWork> pairs;
 
-    FoundPairs(Subject subject) {
+    FoundPairs(ChartContext subject) {
         this.subject = subject;
         pairs = subject.review().findings().foundWork();
     }

@@ -11,10 +11,10 @@ import java.util.Optional;
 /** Where the hours of up to twelve whole months went: sold, put right, quoting, handling, shop. */
 final class HoursByKind {
     private static final int YEAR = 12;
-    private final Subject subject;
+    private final ChartContext subject;
     private final List<WorkMonth> months;
 
-    HoursByKind(Subject subject) {
+    HoursByKind(ChartContext subject) {
         this.subject = subject;
         ShopMoney shop = subject.review().costs().shop();
         months = shop.work().stream()
@@ -54,7 +54,7 @@ final class HoursByKind {
                         Double.NaN,
                         0,
                         rows,
-                        List.of(Key.bar(Mark.PLAIN, "sold"), Key.bar(Mark.UNSOLD, "not sold")),
+                        List.of(LegendEntry.bar(Mark.PLAIN, "sold"), LegendEntry.bar(Mark.UNSOLD, "not sold")),
                         subject.figures()));
     }
 

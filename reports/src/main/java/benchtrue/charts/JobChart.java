@@ -1,6 +1,6 @@
 package benchtrue.charts;
 
-import benchtrue.shop.Figures;
+import benchtrue.format.Figures;
 import java.util.List;
 
 /**
@@ -55,7 +55,7 @@ record JobChart(List<Job> jobs, List<Line> lines, List<Turn> turns, int from, in
     }
 
     @Override
-    public void layOn(Flow flow) {
+    public void layOn(TextFlow flow) {
         new JobSheet(this, flow).lay();
     }
 }

@@ -1,8 +1,8 @@
 package benchtrue.charts;
 
 import benchtrue.findings.RepairFinding;
-import benchtrue.hours.Evidence;
 import benchtrue.hours.JobLines;
+import benchtrue.hours.SplitEvidence;
 import benchtrue.reconcile.Ledger;
 import benchtrue.revision.ProposedChange;
 import benchtrue.shop.Absent;
@@ -17,13 +17,13 @@ import java.util.Optional;
 /** Every job of one repair type over time, against the book and the proposal. */
 final class JobHistory {
     private static final int MOST_JOBS = 400;
-    private final Subject subject;
+    private final ChartContext subject;
     private final RepairFinding finding;
     private final Ledger ledger;
     private final JobLines jobs;
     private final String key;
 
-    JobHistory(Subject subject, RepairFinding finding) {
+    JobHistory(ChartContext subject, RepairFinding finding) {
         this.subject = subject;
         this.finding = finding;
         ledger = subject.review().ledger();
@@ -71,7 +71,7 @@ final class JobHistory {
     private JobChart.Job job(int line) {
         long quoted = Absent.firstOf(ledger.lines().judgedSeconds(line), jobs.bookSecondsThen(line));
         boolean over = jobs.actualSeconds(line) > quoted;
-        boolean logged = jobs.evidence(line) == Evidence.LOGGED;
+        boolean logged = jobs.evidence(line) == SplitEvidence.LOGGED;
         Mark mark = over ? (logged ? Mark.JOB_OVER : Mark.SHARE_OVER) : (logged ? Mark.JOB_WITHIN : Mark.SHARE_WITHIN);
         return new JobChart.Job(day(line), Hours.of(jobs.actualSeconds(line)), mark);
     }

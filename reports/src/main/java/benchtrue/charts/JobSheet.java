@@ -24,12 +24,12 @@ import org.jfree.data.xy.XYSeriesCollection;
 /** Draws a {@link JobChart}: points and stepped lines over a day axis, the key below. */
 final class JobSheet {
     private static final int AXIS = 22;
-    private static final Stroke TURN = Flow.stroke(1.5f, 2, 3);
+    private static final Stroke TURN = TextFlow.stroke(1.5f, 2, 3);
     private final JobChart chart;
-    private final Flow flow;
+    private final TextFlow flow;
     private final double ceiling;
 
-    JobSheet(JobChart chart, Flow flow) {
+    JobSheet(JobChart chart, TextFlow flow) {
         this.chart = chart;
         this.flow = flow;
         ceiling = ceiling();
@@ -51,7 +51,7 @@ final class JobSheet {
     void lay() {
         double height = flow.room() < 520 ? 210 : 260;
         double left = flow.margin();
-        flow.text(Face.SMALL, Ink.MUTED, "hours a job");
+        flow.text(ChartFont.SMALL, Palette.MUTED, "hours a job");
         double y = flow.top();
         flow.part(
                 sheet -> plot().draw(sheet, new Rectangle2D.Double(left, y, flow.room(), height), null, null, null),
@@ -66,7 +66,7 @@ final class JobSheet {
         plot.setFixedRangeAxisSpace(Plots.space(0, 0, 34, 4));
         plot.setRangeGridlinesVisible(true);
         for (JobChart.Turn turn : chart.turns()) {
-            plot.addDomainMarker(new ValueMarker(turn.day(), Ink.UNDER.light(), TURN), Layer.BACKGROUND);
+            plot.addDomainMarker(new ValueMarker(turn.day(), Palette.UNDER.light(), TURN), Layer.BACKGROUND);
         }
         points(plot);
         lines(plot);
@@ -115,18 +115,18 @@ final class JobSheet {
         return steps;
     }
 
-    private List<Key> keys() {
-        List<Key> keys = new ArrayList<>();
+    private List<LegendEntry> keys() {
+        List<LegendEntry> keys = new ArrayList<>();
         for (JobChart.Line line : chart.lines()) {
-            keys.add(Key.of(ink(line.look()), stroke(line.look()), line.words()));
+            keys.add(LegendEntry.of(ink(line.look()), stroke(line.look()), line.words()));
         }
-        chart.turns().forEach(turn -> keys.add(Key.of(Ink.UNDER, TURN, turn.words())));
+        chart.turns().forEach(turn -> keys.add(LegendEntry.of(Palette.UNDER, TURN, turn.words())));
         EnumSet<Mark> marks = EnumSet.noneOf(Mark.class);
         chart.jobs().forEach(job -> marks.add(job.mark()));
-        marks.forEach(mark -> keys.add(Key.of(mark, mark.words())));
+        marks.forEach(mark -> keys.add(LegendEntry.of(mark, mark.words())));
         long above = chart.jobs().stream().filter(job -> job.hours() > ceiling).count();
         if (above > 0) {
-            keys.add(new Key(
+            keys.add(new LegendEntry(
                     chart.figures().count(above) + " above " + chart.figures().hours(ceiling)
                             + ", drawn at the upper edge",
                     sheet -> {}));
@@ -134,17 +134,17 @@ final class JobSheet {
         return keys;
     }
 
-    private static Ink ink(JobChart.Look look) {
+    private static Palette ink(JobChart.Look look) {
         return switch (look) {
-            case BOOK -> Ink.TEXT;
-            case PROPOSED -> Ink.PROPOSED;
+            case BOOK -> Palette.TEXT;
+            case PROPOSED -> Palette.PROPOSED;
         };
     }
 
     private static Stroke stroke(JobChart.Look look) {
         return switch (look) {
-            case BOOK -> Flow.stroke(2);
-            case PROPOSED -> Flow.stroke(2.5f, 8, 4);
+            case BOOK -> TextFlow.stroke(2);
+            case PROPOSED -> TextFlow.stroke(2.5f, 8, 4);
         };
     }
 
@@ -159,10 +159,10 @@ final class JobSheet {
             setAutoRange(false);
             double air = Math.max(10, (last - first) * 0.02);
             setRange(first - air, last + air);
-            setTickLabelFont(Face.SMALL.font());
-            setTickLabelPaint(Ink.MUTED.light());
-            setAxisLinePaint(Ink.MUTED.light());
-            setAxisLineStroke(Flow.stroke(1));
+            setTickLabelFont(ChartFont.SMALL.font());
+            setTickLabelPaint(Palette.MUTED.light());
+            setAxisLinePaint(Palette.MUTED.light());
+            setAxisLineStroke(TextFlow.stroke(1));
             setTickMarksVisible(false);
         }
 
@@ -178,7 +178,7 @@ final class JobSheet {
                 for (int quarter = 0; quarter < (quarters ? 4 : 1); quarter++) {
                     double day = LocalDate.of(year, 1 + 3 * quarter, 1).toEpochDay();
                     String label = quarters ? QUARTERS[quarter] + " " + year : Integer.toString(year);
-                    double half = Face.SMALL.width(label) / 2;
+                    double half = ChartFont.SMALL.width(label) / 2;
                     double x = valueToJava2D(day, area, edge);
                     boolean fits = x - half >= free && x - half >= area.getMinX() && x + half <= area.getMaxX();
                     if (getRange().contains(day)) {

@@ -7,23 +7,23 @@ import java.awt.geom.Path2D;
 
 /** What stands for a figure; told apart by shape and by filling before colour. */
 enum Mark {
-    UNDER("under-quoted", Form.RIGHT, 6, Ink.UNDER, Filling.FULL),
-    LEANING_UNDER("leaning under", Form.RIGHT, 6, Ink.UNDER, Filling.HOLLOW),
-    ON_THE_MARK("on the mark", Form.CIRCLE, 4.5, Ink.NEUTRAL, Filling.FULL),
-    LEANING_OVER("leaning over", Form.LEFT, 6, Ink.OVER, Filling.HOLLOW),
-    OVER("over-quoted", Form.LEFT, 6, Ink.OVER, Filling.FULL),
-    TOO_FEW("too few jobs", Form.CROSS, 4, Ink.NEUTRAL, Filling.FULL),
-    JOB_OVER("longer than its quote", Form.CIRCLE, 3.2, Ink.UNDER, Filling.FULL),
-    JOB_WITHIN("within its quote", Form.CIRCLE, 3.2, Ink.OVER, Filling.HOLLOW),
-    SHARE_OVER("longer; its share of a whole ticket's hours", Form.DIAMOND, 3.6, Ink.UNDER, Filling.FULL),
-    SHARE_WITHIN("within; its share of a whole ticket's hours", Form.DIAMOND, 3.6, Ink.OVER, Filling.HOLLOW),
-    BEFORE("before", Form.CIRCLE, 4, Ink.NEUTRAL, Filling.HOLLOW),
-    PLAIN("", Form.CIRCLE, 4.5, Ink.NEUTRAL, Filling.FULL),
-    UNSOLD("", Form.CIRCLE, 4.5, Ink.NEUTRAL, Filling.HOLLOW),
-    SMALL("", Form.CIRCLE, 2.4, Ink.NEUTRAL, Filling.FULL),
-    BEYOND("", Form.RIGHT, 4, Ink.TEXT, Filling.FULL),
-    BELOW("", Form.LEFT, 4, Ink.TEXT, Filling.FULL),
-    NONE("", Form.CIRCLE, 0, Ink.TEXT, Filling.FULL);
+    UNDER("under-quoted", Form.RIGHT, 6, Palette.UNDER, Filling.FULL),
+    LEANING_UNDER("leaning under", Form.RIGHT, 6, Palette.UNDER, Filling.HOLLOW),
+    ON_THE_MARK("on the mark", Form.CIRCLE, 4.5, Palette.NEUTRAL, Filling.FULL),
+    LEANING_OVER("leaning over", Form.LEFT, 6, Palette.OVER, Filling.HOLLOW),
+    OVER("over-quoted", Form.LEFT, 6, Palette.OVER, Filling.FULL),
+    TOO_FEW("too few jobs", Form.CROSS, 4, Palette.NEUTRAL, Filling.FULL),
+    JOB_OVER("longer than its quote", Form.CIRCLE, 3.2, Palette.UNDER, Filling.FULL),
+    JOB_WITHIN("within its quote", Form.CIRCLE, 3.2, Palette.OVER, Filling.HOLLOW),
+    SHARE_OVER("longer; its share of a whole ticket's hours", Form.DIAMOND, 3.6, Palette.UNDER, Filling.FULL),
+    SHARE_WITHIN("within; its share of a whole ticket's hours", Form.DIAMOND, 3.6, Palette.OVER, Filling.HOLLOW),
+    BEFORE("before", Form.CIRCLE, 4, Palette.NEUTRAL, Filling.HOLLOW),
+    PLAIN("", Form.CIRCLE, 4.5, Palette.NEUTRAL, Filling.FULL),
+    UNSOLD("", Form.CIRCLE, 4.5, Palette.NEUTRAL, Filling.HOLLOW),
+    SMALL("", Form.CIRCLE, 2.4, Palette.NEUTRAL, Filling.FULL),
+    BEYOND("", Form.RIGHT, 4, Palette.TEXT, Filling.FULL),
+    BELOW("", Form.LEFT, 4, Palette.TEXT, Filling.FULL),
+    NONE("", Form.CIRCLE, 0, Palette.TEXT, Filling.FULL);
 
     /** Whether a mark is painted or only outlined. */
     enum Filling {
@@ -42,10 +42,10 @@ enum Mark {
     private final String words;
     private final Form form;
     private final double size;
-    private final Ink ink;
+    private final Palette ink;
     private final Filling filling;
 
-    Mark(String words, Form form, double size, Ink ink, Filling filling) {
+    Mark(String words, Form form, double size, Palette ink, Filling filling) {
         this.words = words;
         this.form = form;
         this.size = size;
@@ -58,12 +58,12 @@ enum Mark {
         return words;
     }
 
-    Ink ink() {
+    Palette ink() {
         return ink;
     }
 
-    Ink inside() {
-        return filling == Filling.FULL ? ink : Ink.PAPER;
+    Palette inside() {
+        return filling == Filling.FULL ? ink : Palette.PAPER;
     }
 
     /** Paints the mark around a place. */
@@ -72,7 +72,7 @@ enum Mark {
         sheet.setColor(inside().light());
         sheet.fill(shape);
         sheet.setColor(ink.light());
-        sheet.setStroke(Flow.stroke(1.5f));
+        sheet.setStroke(TextFlow.stroke(1.5f));
         sheet.draw(shape);
     }
 

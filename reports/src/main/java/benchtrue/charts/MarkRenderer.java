@@ -31,7 +31,7 @@ final class MarkRenderer extends XYErrorRenderer {
         setDrawXError(says == Says.ITS_INTERVAL);
         setDrawYError(false);
         setCapLength(6);
-        setErrorStroke(Flow.stroke(1.75f));
+        setErrorStroke(TextFlow.stroke(1.75f));
     }
 
     /** Says what the next series stands for. */

@@ -11,10 +11,10 @@ import java.util.stream.Stream;
 /** Money lost a year by repair type, largest first. */
 final class MoneyLost {
     private static final int MOST_ROWS = 15;
-    private final Subject subject;
+    private final ChartContext subject;
     private final List<RepairFinding> losing;
 
-    MoneyLost(Subject subject) {
+    MoneyLost(ChartContext subject) {
         this.subject = subject;
         losing = subject.review().answers().seemLosing();
     }
@@ -54,7 +54,7 @@ final class MoneyLost {
                 losing.stream().limit(MOST_ROWS).map(this::row).toList(),
                 Stream.of(Verdict.UNDER_QUOTED, Verdict.LEANING_UNDER)
                         .filter(verdict -> losing.stream().anyMatch(finding -> finding.verdict() == verdict))
-                        .map(verdict -> Key.bar(QuotedAgainstActual.mark(verdict), words(verdict)))
+                        .map(verdict -> LegendEntry.bar(QuotedAgainstActual.mark(verdict), words(verdict)))
                         .toList(),
                 subject.figures());
     }

@@ -9,9 +9,9 @@ import java.util.Optional;
 
 /** Why the margin of the newest whole month differs from the month before: each part begins where the last one ended. */
 final class MonthMoved {
-    private final Subject subject;
+    private final ChartContext subject;
 
-    MonthMoved(Subject subject) {
+    MonthMoved(ChartContext subject) {
         this.subject = subject;
     }
 
@@ -41,9 +41,9 @@ final class MonthMoved {
                         0,
                         rows(bridge),
                         List.of(
-                                Key.bar(Mark.PLAIN, "margin of a month"),
-                                Key.bar(Mark.OVER, "raised it"),
-                                Key.bar(Mark.UNDER, "lowered it")),
+                                LegendEntry.bar(Mark.PLAIN, "margin of a month"),
+                                LegendEntry.bar(Mark.OVER, "raised it"),
+                                LegendEntry.bar(Mark.UNDER, "lowered it")),
                         subject.figures()));
     }
 

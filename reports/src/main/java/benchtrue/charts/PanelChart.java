@@ -33,7 +33,7 @@ record PanelChart(List<Panel> panels, int from, int to, double tolerance) implem
     record Point(int day, double load) {}
 
     @Override
-    public void layOn(Flow flow) {
+    public void layOn(TextFlow flow) {
         new PanelSheet(this, flow).lay();
     }
 
@@ -43,11 +43,11 @@ record PanelChart(List<Panel> panels, int from, int to, double tolerance) implem
         private static final int HEIGHT = 52;
         private static final int GAP = 14;
         private final PanelChart chart;
-        private final Flow flow;
+        private final TextFlow flow;
         private final int columns;
         private final double width;
 
-        PanelSheet(PanelChart chart, Flow flow) {
+        PanelSheet(PanelChart chart, TextFlow flow) {
             this.chart = chart;
             this.flow = flow;
             columns = Math.max(1, (int) ((flow.room() + GAP) / (LEAST_WIDTH + GAP)));
@@ -60,40 +60,42 @@ record PanelChart(List<Panel> panels, int from, int to, double tolerance) implem
                         .subList(first, Math.min(first + columns, chart.panels().size())));
             }
             flow.legend(List.of(
-                    Key.of(Mark.JOB_OVER, "half-year above the quote"),
-                    Key.of(Mark.SMALL, "about as quoted"),
-                    Key.of(Mark.JOB_WITHIN, "below the quote"),
-                    Key.of(Ink.TEXT, Flow.stroke(1), "as quoted; panels reach from half to double")));
+                    LegendEntry.of(Mark.JOB_OVER, "half-year above the quote"),
+                    LegendEntry.of(Mark.SMALL, "about as quoted"),
+                    LegendEntry.of(Mark.JOB_WITHIN, "below the quote"),
+                    LegendEntry.of(Palette.TEXT, TextFlow.stroke(1), "as quoted; panels reach from half to double")));
         }
 
         private void row(List<PanelChart.Panel> panels) {
             int lines = panels.stream()
-                    .mapToInt(panel -> Face.SMALL.wrap(panel.label(), width).size())
+                    .mapToInt(
+                            panel -> ChartFont.SMALL.wrap(panel.label(), width).size())
                     .max()
                     .orElse(0);
-            double top = flow.top() + lines * Face.SMALL.lineHeight() + 3;
+            double top = flow.top() + lines * ChartFont.SMALL.lineHeight() + 3;
             for (int i = 0; i < panels.size(); i++) {
                 double left = flow.margin() + i * (width + GAP);
-                List<String> label = Face.SMALL.wrap(panels.get(i).label(), width);
-                double y = top - 3 - label.size() * Face.SMALL.lineHeight();
+                List<String> label = ChartFont.SMALL.wrap(panels.get(i).label(), width);
+                double y = top - 3 - label.size() * ChartFont.SMALL.lineHeight();
                 for (String line : label) {
-                    flow.part(Flow.words(Face.SMALL, Ink.TEXT, left, y + Face.SMALL.ascent(), line), 0);
-                    y += Face.SMALL.lineHeight();
+                    flow.part(
+                            TextFlow.words(ChartFont.SMALL, Palette.TEXT, left, y + ChartFont.SMALL.ascent(), line), 0);
+                    y += ChartFont.SMALL.lineHeight();
                 }
                 PanelChart.Panel panel = panels.get(i);
                 flow.part(sheet -> panel(sheet, panel, left, top), 0);
             }
-            flow.gap(lines * Face.SMALL.lineHeight() + 3 + HEIGHT + GAP);
+            flow.gap(lines * ChartFont.SMALL.lineHeight() + 3 + HEIGHT + GAP);
         }
 
         private void panel(java.awt.Graphics2D sheet, PanelChart.Panel panel, double left, double top) {
             double upper = y(1 + chart.tolerance(), top);
-            sheet.setColor(Ink.BAND.light());
+            sheet.setColor(Palette.BAND.light());
             sheet.fill(new Rectangle2D.Double(left, upper, width, y(1 - chart.tolerance(), top) - upper));
-            sheet.setStroke(Flow.stroke(1));
-            sheet.setColor(Ink.GRID.light());
+            sheet.setStroke(TextFlow.stroke(1));
+            sheet.setColor(Palette.GRID.light());
             sheet.draw(new Rectangle2D.Double(left, top, width, HEIGHT));
-            sheet.setColor(Ink.TEXT.light());
+            sheet.setColor(Palette.TEXT.light());
             sheet.draw(new Line2D.Double(left, y(1, top), left + width, y(1, top)));
             if (panel.points().isEmpty()) {
                 return;
@@ -106,7 +108,7 @@ record PanelChart(List<Panel> panels, int from, int to, double tolerance) implem
                     path.lineTo(x(point.day(), left), y(point.load(), top));
                 }
             }
-            sheet.setColor(Ink.NEUTRAL.light());
+            sheet.setColor(Palette.NEUTRAL.light());
             sheet.draw(path);
             panel.points()
                     .forEach(point -> mark(point.load()).paint(sheet, x(point.day(), left), y(point.load(), top)));

@@ -69,7 +69,7 @@ public final class Picture {
 
     /** Returns an SVG element without the heading, for a page that has the heading as text. */
     public String figure(Sheet sheet) {
-        Flow flow = new Flow(sheet.width, 2);
+        TextFlow flow = new TextFlow(sheet.width, 2);
         drawing.layOn(flow);
         return flow.done().svg(title);
     }
@@ -83,9 +83,10 @@ public final class Picture {
         return layout().image(scale);
     }
 
-    private Layout layout() {
-        Flow flow =
-                new Flow(Sheet.WIDE.width, 12).text(Face.TITLE, Ink.TEXT, title).text(Face.TEXT, Ink.MUTED, note);
+    private ChartLayout layout() {
+        TextFlow flow = new TextFlow(Sheet.WIDE.width, 12)
+                .text(ChartFont.TITLE, Palette.TEXT, title)
+                .text(ChartFont.TEXT, Palette.MUTED, note);
         drawing.layOn(flow.gap(6));
         return flow.done();
     }

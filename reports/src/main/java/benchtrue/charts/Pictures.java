@@ -15,7 +15,7 @@ public final class Pictures {
 
     /** Returns all pictures that the shop's files allow. */
     public static List<Picture> of(Review review) {
-        Subject subject = new Subject(review, Subject.Audience.OWNER);
+        ChartContext subject = new ChartContext(review, ChartContext.Audience.OWNER);
         List<Picture> pictures = new ArrayList<>();
         pictures.add(new QuotedAgainstActual(subject).picture());
         new MoneyLost(subject).picture().ifPresent(pictures::add);
@@ -35,7 +35,7 @@ public final class Pictures {
 
     /** Returns the pictures that may hang on the wall of the bench: hours alone, no money, no ticket, no name. */
     public static List<Picture> forTheWall(Review review) {
-        Subject subject = new Subject(review, Subject.Audience.BENCH);
+        ChartContext subject = new ChartContext(review, ChartContext.Audience.BENCH);
         List<Picture> pictures = new ArrayList<>();
         pictures.add(new QuotedAgainstActual(subject).picture());
         pictures.add(new EveryRepair(subject).picture());
@@ -46,7 +46,7 @@ public final class Pictures {
     }
 
     /** One picture for each type that is under-quoted or got slower, the most money first. */
-    private static List<Picture> histories(Subject subject) {
+    private static List<Picture> histories(ChartContext subject) {
         Ints[] lines = judgedLines(subject.review().jobs());
         return subject.review().answers().worstFirst().stream()
                 .filter(finding -> lines[finding.repairType()].size() > 0)

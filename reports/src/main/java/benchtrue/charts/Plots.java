@@ -18,10 +18,10 @@ final class Plots {
         plot.setOutlineVisible(false);
         plot.setDomainGridlinesVisible(false);
         plot.setRangeGridlinesVisible(false);
-        plot.setDomainGridlinePaint(Ink.GRID.light());
-        plot.setDomainGridlineStroke(Flow.stroke(1));
-        plot.setRangeGridlinePaint(Ink.GRID.light());
-        plot.setRangeGridlineStroke(Flow.stroke(1));
+        plot.setDomainGridlinePaint(Palette.GRID.light());
+        plot.setDomainGridlineStroke(TextFlow.stroke(1));
+        plot.setRangeGridlinePaint(Palette.GRID.light());
+        plot.setRangeGridlineStroke(TextFlow.stroke(1));
         return plot;
     }
 

@@ -13,10 +13,10 @@ final class QuotedAgainstActual {
                     (RepairFinding finding) -> finding.verdict() == Verdict.TOO_FEW_JOBS)
             .thenComparing(Comparator.comparingDouble(RepairFinding::loadFactor).reversed())
             .thenComparingInt(RepairFinding::repairType);
-    private final Subject subject;
+    private final ChartContext subject;
     private final List<RepairFinding> shown;
 
-    QuotedAgainstActual(Subject subject) {
+    QuotedAgainstActual(ChartContext subject) {
         this.subject = subject;
         shown = subject.review().findings().repairs().stream()
                 .filter(finding -> finding.lines() > 0 && !Double.isNaN(finding.loadFactor()))
@@ -71,7 +71,7 @@ final class QuotedAgainstActual {
                 shown.stream().map(this::row).toList(),
                 Arrays.stream(Verdict.values())
                         .filter(verdict -> count(verdict) > 0)
-                        .map(verdict -> Key.of(mark(verdict), verdict.words()))
+                        .map(verdict -> LegendEntry.of(mark(verdict), verdict.words()))
                         .toList(),
                 subject.figures());
     }

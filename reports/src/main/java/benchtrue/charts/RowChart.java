@@ -1,6 +1,6 @@
 package benchtrue.charts;
 
-import benchtrue.shop.Figures;
+import benchtrue.format.Figures;
 import java.util.List;
 
 /**
@@ -20,7 +20,7 @@ record RowChart(
         double reference,
         double tolerance,
         List<Row> rows,
-        List<Key> keys,
+        List<LegendEntry> keys,
         Figures figures)
         implements Drawing {
     RowChart {
@@ -62,7 +62,7 @@ record RowChart(
     }
 
     @Override
-    public void layOn(Flow flow) {
+    public void layOn(TextFlow flow) {
         new RowSheet(this, flow).lay();
     }
 }

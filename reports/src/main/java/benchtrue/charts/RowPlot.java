@@ -34,7 +34,7 @@ final class RowPlot {
     }
 
     /** Returns the plot between two edges, with an axis above and below. */
-    Layout.Part part(double left, double right, double top, double axisRoom, int steps) {
+    ChartLayout.Part part(double left, double right, double top, double axisRoom, int steps) {
         return sheet -> plot(steps, axisRoom)
                 .draw(sheet, new Rectangle2D.Double(left, top, right - left, height + 2 * axisRoom), null, null, null);
     }
@@ -55,7 +55,7 @@ final class RowPlot {
 
     private void reference(XYPlot plot) {
         if (chart.form() == RowChart.Form.BARS && range.least() < 0) {
-            plot.addDomainMarker(new ValueMarker(0, Ink.TEXT.light(), Flow.stroke(1)), Layer.BACKGROUND);
+            plot.addDomainMarker(new ValueMarker(0, Palette.TEXT.light(), TextFlow.stroke(1)), Layer.BACKGROUND);
         }
         if (Double.isNaN(chart.reference())) {
             return;
@@ -65,14 +65,15 @@ final class RowPlot {
                     new IntervalMarker(
                             chart.reference() - chart.tolerance(),
                             chart.reference() + chart.tolerance(),
-                            Ink.BAND.light(),
-                            Flow.stroke(1),
-                            Ink.BAND.light(),
-                            Flow.stroke(1),
+                            Palette.BAND.light(),
+                            TextFlow.stroke(1),
+                            Palette.BAND.light(),
+                            TextFlow.stroke(1),
                             1f),
                     Layer.BACKGROUND);
         }
-        plot.addDomainMarker(new ValueMarker(chart.reference(), Ink.TEXT.light(), Flow.stroke(1.5f)), Layer.BACKGROUND);
+        plot.addDomainMarker(
+                new ValueMarker(chart.reference(), Palette.TEXT.light(), TextFlow.stroke(1.5f)), Layer.BACKGROUND);
     }
 
     private void bar(MarkRenderer renderer, Spot spot) {
@@ -87,7 +88,7 @@ final class RowPlot {
                         spot.y() + BAR,
                         Math.max(spot.row().start(), value),
                         spot.y() - BAR,
-                        Flow.stroke(1.5f),
+                        TextFlow.stroke(1.5f),
                         mark.ink().light(),
                         mark.inside().light()),
                 Layer.BACKGROUND);
@@ -102,8 +103,8 @@ final class RowPlot {
                             spot.y(),
                             spot.row().value(),
                             spot.y(),
-                            Flow.stroke(1, 2, 2),
-                            Ink.NEUTRAL.light()),
+                            TextFlow.stroke(1, 2, 2),
+                            Palette.NEUTRAL.light()),
                     Layer.BACKGROUND);
         }
     }

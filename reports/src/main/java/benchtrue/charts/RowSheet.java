@@ -14,23 +14,23 @@ final class RowSheet {
     private static final int GAP = 14;
     private static final int BAND = 20;
     private final RowChart chart;
-    private final Flow flow;
+    private final TextFlow flow;
     private final double left;
     private final double right;
     private final double labelWidth;
     private final double noteWidth;
     private final boolean narrow;
 
-    RowSheet(RowChart chart, Flow flow) {
+    RowSheet(RowChart chart, TextFlow flow) {
         this.chart = chart;
         this.flow = flow;
         narrow = flow.room() < NARROW;
         double widestNote = chart.rows().stream()
-                .mapToDouble(row -> Face.SMALL.width(row.note()))
+                .mapToDouble(row -> ChartFont.SMALL.width(row.note()))
                 .max()
                 .orElse(0);
         double widestLabel = chart.rows().stream()
-                .mapToDouble(row -> Face.TEXT.width(row.label()))
+                .mapToDouble(row -> ChartFont.TEXT.width(row.label()))
                 .max()
                 .orElse(0);
         noteWidth = narrow ? flow.room() : Math.min(widestNote, flow.room() * 0.28) + 1;
@@ -55,17 +55,17 @@ final class RowSheet {
         flow.part(new RowPlot(chart, spots, height).part(left, right, flow.top(), AXIS, narrow ? 4 : 6), 0);
         placed.forEach(row -> words(row, top + row.top));
         flow.gap(AXIS + height + AXIS);
-        flow.text(Face.SMALL, Ink.MUTED, chart.axisTitle()).gap(4).legend(chart.keys());
+        flow.text(ChartFont.SMALL, Palette.MUTED, chart.axisTitle()).gap(4).legend(chart.keys());
     }
 
     private List<Placed> place() {
         List<Placed> placed = new ArrayList<>();
         double top = 0;
         for (RowChart.Row row : chart.rows()) {
-            List<String> label = Face.TEXT.wrap(row.label(), labelWidth);
-            List<String> note = row.note().isEmpty() ? List.of() : Face.SMALL.wrap(row.note(), noteWidth);
-            double words = label.size() * Face.TEXT.lineHeight();
-            double notes = note.size() * Face.SMALL.lineHeight();
+            List<String> label = ChartFont.TEXT.wrap(row.label(), labelWidth);
+            List<String> note = row.note().isEmpty() ? List.of() : ChartFont.SMALL.wrap(row.note(), noteWidth);
+            double words = label.size() * ChartFont.TEXT.lineHeight();
+            double notes = note.size() * ChartFont.SMALL.lineHeight();
             double height = narrow ? words + notes + BAND + 6 : Math.max(Math.max(words, notes) + 5, 23);
             placed.add(new Placed(row, label, note, top, height));
             top += height;
@@ -73,30 +73,30 @@ final class RowSheet {
         return placed;
     }
 
-    private Layout.Part guide(double y) {
+    private ChartLayout.Part guide(double y) {
         return sheet -> {
-            sheet.setColor(Ink.GRID.light());
-            sheet.setStroke(Flow.stroke(1, 1, 3));
+            sheet.setColor(Palette.GRID.light());
+            sheet.setStroke(TextFlow.stroke(1, 1, 3));
             sheet.draw(new Line2D.Double(left, y, right, y));
         };
     }
 
     private void words(Placed row, double top) {
-        double words = row.label.size() * Face.TEXT.lineHeight();
-        double notes = row.note.size() * Face.SMALL.lineHeight();
+        double words = row.label.size() * ChartFont.TEXT.lineHeight();
+        double notes = row.note.size() * ChartFont.SMALL.lineHeight();
         double y = narrow ? top : top + (row.height - words) / 2;
-        lines(row.label, Face.TEXT, Ink.TEXT, flow.margin(), y);
+        lines(row.label, ChartFont.TEXT, Palette.TEXT, flow.margin(), y);
         double noteY = narrow ? top + words : top + (row.height - notes) / 2;
-        lines(row.note, Face.SMALL, Ink.MUTED, narrow ? flow.margin() : right + GAP, noteY);
+        lines(row.note, ChartFont.SMALL, Palette.MUTED, narrow ? flow.margin() : right + GAP, noteY);
     }
 
-    private void lines(List<String> lines, Face face, Ink ink, double x, double top) {
+    private void lines(List<String> lines, ChartFont face, Palette ink, double x, double top) {
         double y = top;
         for (String line : lines) {
             if (narrow) {
-                flow.part(Flow.paper(x, y, face.width(line), face.lineHeight()), 0);
+                flow.part(TextFlow.paper(x, y, face.width(line), face.lineHeight()), 0);
             }
-            flow.part(Flow.words(face, ink, x, y + face.ascent(), line), 0);
+            flow.part(TextFlow.words(face, ink, x, y + face.ascent(), line), 0);
             y += face.lineHeight();
         }
     }

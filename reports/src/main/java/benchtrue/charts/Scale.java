@@ -1,6 +1,6 @@
 package benchtrue.charts;
 
-import benchtrue.shop.Figures;
+import benchtrue.format.Figures;
 import java.text.FieldPosition;
 import java.text.NumberFormat;
 import java.text.ParsePosition;
@@ -18,8 +18,8 @@ final class Scale {
         axis.setAutoRange(false);
         axis.setRange(least, most);
         axis.setTickUnit(new NumberTickUnit(step, new Format(figures, decimals(step))));
-        axis.setTickLabelFont(Face.SMALL.font());
-        axis.setTickLabelPaint(Ink.MUTED.light());
+        axis.setTickLabelFont(ChartFont.SMALL.font());
+        axis.setTickLabelPaint(Palette.MUTED.light());
         axis.setAxisLineVisible(false);
         axis.setTickMarksVisible(false);
         return axis;
@@ -32,7 +32,7 @@ final class Scale {
         axis.setRange(least, most);
         axis.setVisible(false);
         axis.setTickUnit(new NumberTickUnit(most - least));
-        axis.setTickLabelFont(Face.SMALL.font());
+        axis.setTickLabelFont(ChartFont.SMALL.font());
         return axis;
     }
 

@@ -16,9 +16,9 @@ final class StillOnTheBench {
     private static final double LEAST_STEP = 0.2;
 
     private static final double PERCENT = 100;
-    private final Subject subject;
+    private final ChartContext subject;
 
-    StillOnTheBench(Subject subject) {
+    StillOnTheBench(ChartContext subject) {
         this.subject = subject;
     }
 

@@ -48,7 +48,7 @@ final class Svg extends SVGGraphics2D {
         Element element = getDOMFactory().createElementNS(NAMESPACE, "text");
         element.setAttribute("x", number(x));
         element.setAttribute("y", number(y));
-        element.setAttribute("textLength", number(Face.width(getFont(), text)));
+        element.setAttribute("textLength", number(ChartFont.width(getFont(), text)));
         element.setAttribute("lengthAdjust", "spacingAndGlyphs");
         if (getFont().getFontName().endsWith("Bold")) {
             element.setAttribute("font-weight", "bold");

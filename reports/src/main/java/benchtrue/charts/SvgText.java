@@ -155,7 +155,7 @@ final class SvgText {
         }
         Matcher colour = COLOUR.matcher(value);
         return colour.matches()
-                ? Ink.code(new java.awt.Color(part(colour, 1), part(colour, 2), part(colour, 3)))
+                ? Palette.code(new java.awt.Color(part(colour, 1), part(colour, 2), part(colour, 3)))
                 : value;
     }
 

@@ -10,11 +10,11 @@ import java.util.Optional;
 
 /** How far the proposal, the book and simpler rules would have missed jobs of the past. */
 final class TriedOnPastJobs {
-    private final Subject subject;
+    private final ChartContext subject;
     private final BackTest test;
     private final double share;
 
-    TriedOnPastJobs(Subject subject) {
+    TriedOnPastJobs(ChartContext subject) {
         this.subject = subject;
         test = subject.review().revision().backTest();
         share = subject.review().settings().policy().coverage();

@@ -1,16 +1,16 @@
 package benchtrue.charts;
 
 import benchtrue.costing.Waiting;
-import benchtrue.shop.Words;
+import benchtrue.format.Words;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
 /** How long instruments waited in the last year, in calendar days, by reason; never bench hours. */
 final class WaitingByReason {
-    private final Subject subject;
+    private final ChartContext subject;
 
-    WaitingByReason(Subject subject) {
+    WaitingByReason(ChartContext subject) {
         this.subject = subject;
     }
 

@@ -7,10 +7,10 @@ import java.util.Optional;
 /** Traits of the instrument that make a family of repairs longer: candidates for a surcharge line. */
 final class WhatMakesItLonger {
     private static final int MOST_ROWS = 12;
-    private final Subject subject;
+    private final ChartContext subject;
     private final List<Driver> drivers;
 
-    WhatMakesItLonger(Subject subject) {
+    WhatMakesItLonger(ChartContext subject) {
         this.subject = subject;
         drivers = subject.review().findings().drivers();
     }

@@ -12,9 +12,9 @@ import java.util.Optional;
 /** What the last change of the price book did: hours per book hour before and since, repair by repair. */
 final class WhatTheBookDid {
     private static final int MOST_ROWS = 20;
-    private final Subject subject;
+    private final ChartContext subject;
 
-    WhatTheBookDid(Subject subject) {
+    WhatTheBookDid(ChartContext subject) {
         this.subject = subject;
     }
 
@@ -52,8 +52,8 @@ final class WhatTheBookDid {
                         subject.review().settings().tolerance(),
                         rows,
                         List.of(
-                                Key.of(Mark.BEFORE, "before, against the old book"),
-                                Key.of(Mark.PLAIN, "since, against the new book")),
+                                LegendEntry.of(Mark.BEFORE, "before, against the old book"),
+                                LegendEntry.of(Mark.PLAIN, "since, against the new book")),
                         subject.figures()));
     }
 

@@ -1,7 +1,7 @@
 package benchtrue.command;
 
+import benchtrue.format.Figures;
 import benchtrue.shop.Balance;
-import benchtrue.shop.Figures;
 import benchtrue.shop.Notice;
 import java.util.ArrayList;
 import java.util.List;

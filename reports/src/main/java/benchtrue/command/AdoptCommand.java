@@ -1,9 +1,9 @@
 package benchtrue.command;
 
+import benchtrue.format.Figures;
 import benchtrue.nightly.AdoptDecisions;
 import benchtrue.settings.Settings;
 import benchtrue.shop.ExitCode;
-import benchtrue.shop.Figures;
 import benchtrue.shop.RepairType;
 import benchtrue.workbook.ReadDecisions;
 import java.nio.file.Path;

@@ -1,12 +1,12 @@
 package benchtrue.command;
 
+import benchtrue.format.Figures;
 import benchtrue.intake.InputFile;
 import benchtrue.intake.ReadExports;
 import benchtrue.reconcile.Reconcile;
 import benchtrue.reconcile.Reconciled;
 import benchtrue.settings.Settings;
 import benchtrue.shop.ExitCode;
-import benchtrue.shop.Figures;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;

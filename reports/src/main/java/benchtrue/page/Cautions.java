@@ -29,7 +29,7 @@ final class Cautions {
 
     private Cautions() {}
 
-    static List<ReviewView.Caution> of(Told told) {
+    static List<ReviewView.Caution> of(PageFormatter told) {
         List<ReviewView.Caution> cautions = new ArrayList<>();
         cautions.add(new ReviewView.Caution(
                 "Quotes already given",
@@ -58,7 +58,7 @@ final class Cautions {
         return cautions;
     }
 
-    private static String hazards(Told told) {
+    private static String hazards(PageFormatter told) {
         TreeSet<String> words = new TreeSet<>();
         for (RepairType type : told.review()
                 .ledger()

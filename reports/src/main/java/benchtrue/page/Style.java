@@ -1,6 +1,6 @@
 package benchtrue.page;
 
-import benchtrue.charts.Ink;
+import benchtrue.charts.Palette;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -26,7 +26,7 @@ final class Style {
 
     private static String palette(Shade shade, String selector) {
         StringBuilder css = new StringBuilder(selector + " {");
-        for (Ink ink : Ink.values()) {
+        for (Palette ink : Palette.values()) {
             css.append(" --")
                     .append(variable(ink))
                     .append(": ")
@@ -39,7 +39,7 @@ final class Style {
     /** Pictures are drawn in light colours; in the page each follows the palette. */
     private static String pictures() {
         StringBuilder css = new StringBuilder();
-        for (Ink ink : Ink.values()) {
+        for (Palette ink : Palette.values()) {
             for (String property : new String[] {"fill", "stroke"}) {
                 css.append("svg [" + property + "=\"" + ink.lightCode() + "\"] { " + property + ": var(--"
                         + variable(ink) + "); }\n");
@@ -48,7 +48,7 @@ final class Style {
         return css.toString();
     }
 
-    private static String variable(Ink ink) {
+    private static String variable(Palette ink) {
         return ink.name().toLowerCase(java.util.Locale.ROOT);
     }
 

@@ -20,7 +20,7 @@ public final class WritePage implements Report {
     @Override
     public void write(Review review, Path folder) throws IOException {
         StringOutput page = new StringOutput();
-        JtereviewGenerated.render(html(page), null, new TellReview(review).tell(), Style.sheet());
+        JtereviewGenerated.render(html(page), null, new FormatReview(review).tell(), Style.sheet());
         save(page, folder.resolve("review.html"));
         if (review.settings().wallCopy() == Disclosure.SHOWN) {
             StringOutput wall = new StringOutput();
@@ -39,10 +39,10 @@ public final class WritePage implements Report {
 
     /** Puts a review into the words of the copy for the wall. */
     static final class TellWall {
-        private final Told told;
+        private final PageFormatter told;
 
         TellWall(Review review) {
-            told = new Told(review);
+            told = new PageFormatter(review);
         }
 
         WallView tell() {
@@ -51,7 +51,7 @@ public final class WritePage implements Report {
                     "At the bench, " + told.figures().day(told.review().ledger().asOf()),
                     pictures.get(0).title() + ".",
                     changes(),
-                    pictures.stream().map(TellReview::illustration).toList(),
+                    pictures.stream().map(FormatReview::illustration).toList(),
                     Cautions.of(told));
         }
 

@@ -2,9 +2,9 @@ package benchtrue.workbook;
 
 import benchtrue.costing.BenchHour;
 import benchtrue.costing.ShopMoney;
+import benchtrue.format.Figures;
 import benchtrue.nightly.Review;
 import benchtrue.revision.LastChange;
-import benchtrue.shop.Figures;
 
 /** Fifth answer: what a bench hour costs and earns, how much paid time reached the log, and which book is in force. */
 final class AnswerBenchHour {
@@ -16,7 +16,7 @@ final class AnswerBenchHour {
         this.figures = figures;
     }
 
-    void write(Flow flow) {
+    void write(RowFlow flow) {
         ShopMoney shop = review.costs().shop();
         BenchHour hour = shop.benchHour();
         String span = figures.month(hour.from()) + " to " + figures.month(hour.to());
@@ -37,13 +37,19 @@ final class AnswerBenchHour {
                 "labour for an hour quoted");
         fact(flow, "Result", MoneyPrices.RESULT, hour.result(), "of those months, all costs paid");
         double logged = shop.loggedShare().share();
-        live(flow, "Paid time in the log", MoneyPaidTime.LOGGED, logged, Look.Kind.SHARE, "logged hours of hours paid");
+        live(
+                flow,
+                "Paid time in the log",
+                MoneyPaidTime.LOGGED,
+                logged,
+                CellStyles.Kind.SHARE,
+                "logged hours of hours paid");
         live(
                 flow,
                 "Paid time sold",
                 MoneyPaidTime.SOLD,
                 shop.loggedShare().soldShare(),
-                Look.Kind.SHARE,
+                CellStyles.Kind.SHARE,
                 "hours on jobs that somebody pays for, of hours paid");
         flow.next()
                 .text("Price book in force since")
@@ -52,17 +58,19 @@ final class AnswerBenchHour {
                                 .books()
                                 .inForce(review.ledger().asOf())
                                 .effective()),
-                        Look.Kind.DATE);
+                        CellStyles.Kind.DATE);
         flow.across(review.revision().lastChange().map(LastChange::sentence).orElse("the first on record"), 2);
     }
 
-    private static void fact(Flow flow, String words, String name, long amount, String note) {
-        live(flow, words, name, Amounts.money(amount), Look.Kind.WHOLE_MONEY, note);
+    private static void fact(RowFlow flow, String words, String name, long amount, String note) {
+        live(flow, words, name, Amounts.money(amount), CellStyles.Kind.WHOLE_MONEY, note);
     }
 
     /** An empty cell would come over as zero, so only a number is taken. */
-    private static void live(Flow flow, String words, String name, double value, Look.Kind kind, String note) {
-        flow.next().text(words, Look.Kind.WRAPPED).formula("IF(ISNUMBER(" + name + ")," + name + ",\"\")", value, kind);
+    private static void live(RowFlow flow, String words, String name, double value, CellStyles.Kind kind, String note) {
+        flow.next()
+                .text(words, CellStyles.Kind.WRAPPED)
+                .formula("IF(ISNUMBER(" + name + ")," + name + ",\"\")", value, kind);
         flow.across(Double.isFinite(value) ? note : note + ": not known", 2);
     }
 }

@@ -17,7 +17,7 @@ final class AnswerChanges {
         labels = new Labels(review.ledger());
     }
 
-    void write(Flow flow) {
+    void write(RowFlow flow) {
         flow.title("2. What to change in the price book");
         List<ProposedChange> changed = review.answers().changes();
         if (changed.isEmpty()) {
@@ -26,7 +26,7 @@ final class AnswerChanges {
             rows(flow, changed);
         }
         review.answers().held().forEach((reason, held) -> {
-            flow.next().text("Not changed: " + reason, Look.Kind.WRAPPED);
+            flow.next().text("Not changed: " + reason, CellStyles.Kind.WRAPPED);
             flow.across(
                     held.stream().map(change -> labels.of(change.repairType())).collect(Collectors.joining("; ")), 1);
         });
@@ -34,7 +34,7 @@ final class AnswerChanges {
                 "Accepted quotes keep their price. You decide line by line in " + WriteRevisionWorkbook.FILE + ".");
     }
 
-    private void rows(Flow flow, List<ProposedChange> changed) {
+    private void rows(RowFlow flow, List<ProposedChange> changed) {
         flow.headings(
                 List.of(
                         "Repair",
@@ -53,17 +53,20 @@ final class AnswerChanges {
         }
     }
 
-    private void change(Flow flow, ProposedChange change) {
+    private void change(RowFlow flow, ProposedChange change) {
         double now = Amounts.hours(change.bookSeconds());
         double proposed = Amounts.hours(change.proposedSeconds());
         Grid grid = flow.next();
-        grid.text(labels.of(change.repairType()), Look.Kind.WRAPPED)
-                .number(now, Look.Kind.HOURS)
-                .number(proposed, Look.Kind.HOURS)
-                .formula("C#/B#-1".replace("#", Integer.toString(flow.row())), proposed / now - 1, Look.Kind.CHANGE)
-                .number(Amounts.money(change.bookLabour()), Look.Kind.MONEY)
-                .number(Amounts.money(change.proposedLabour()), Look.Kind.MONEY)
-                .number(Amounts.about(change.annualEffect()), Look.Kind.WHOLE_MONEY);
+        grid.text(labels.of(change.repairType()), CellStyles.Kind.WRAPPED)
+                .number(now, CellStyles.Kind.HOURS)
+                .number(proposed, CellStyles.Kind.HOURS)
+                .formula(
+                        "C#/B#-1".replace("#", Integer.toString(flow.row())),
+                        proposed / now - 1,
+                        CellStyles.Kind.CHANGE)
+                .number(Amounts.money(change.bookLabour()), CellStyles.Kind.MONEY)
+                .number(Amounts.money(change.proposedLabour()), CellStyles.Kind.MONEY)
+                .number(Amounts.about(change.annualEffect()), CellStyles.Kind.WHOLE_MONEY);
         flow.across(change.heldBecause(), 7);
     }
 }

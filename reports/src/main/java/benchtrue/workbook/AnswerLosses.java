@@ -18,7 +18,7 @@ final class AnswerLosses {
         this.repairs = repairs;
     }
 
-    void write(Flow flow) {
+    void write(RowFlow flow) {
         flow.title("1. What loses most a year, and why");
         List<RepairFinding> losses =
                 review.answers().losing().stream().limit(Answers.FEW_REPAIRS).toList();
@@ -41,20 +41,20 @@ final class AnswerLosses {
         losses.forEach(finding -> loss(flow, finding));
     }
 
-    private void loss(Flow flow, RepairFinding finding) {
+    private void loss(RowFlow flow, RepairFinding finding) {
         String row = Integer.toString(repairs.row(finding.repairType()));
         double lower = Amounts.money(finding.annualShortfallLower());
         double upper = Amounts.money(finding.annualShortfallUpper());
         Grid grid = flow.next()
-                .text(new Labels(review.ledger()).of(finding.repairType()), Look.Kind.WRAPPED)
+                .text(new Labels(review.ledger()).of(finding.repairType()), CellStyles.Kind.WRAPPED)
                 .formula(
                         ROUNDED.replace("@", "M").replace("#", row),
                         Amounts.end(lower, upper - lower),
-                        Look.Kind.WHOLE_MONEY)
+                        CellStyles.Kind.WHOLE_MONEY)
                 .formula(
                         ROUNDED.replace("@", "N").replace("#", row),
                         Amounts.end(upper, upper - lower),
-                        Look.Kind.WHOLE_MONEY);
+                        CellStyles.Kind.WHOLE_MONEY);
         review.findings().shortfalls().stream()
                 .filter(parts -> parts.repairType() == finding.repairType())
                 .findFirst()
@@ -66,7 +66,7 @@ final class AnswerLosses {
 
     private static void parts(Grid grid, ShortfallParts parts) {
         for (long part : new long[] {parts.book(), parts.quotes(), parts.slower(), parts.rework()}) {
-            grid.number(Amounts.about(part), Look.Kind.WHOLE_MONEY);
+            grid.number(Amounts.about(part), CellStyles.Kind.WHOLE_MONEY);
         }
     }
 }

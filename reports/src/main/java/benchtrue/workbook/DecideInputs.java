@@ -45,7 +45,7 @@ final class DecideInputs {
 
     void write(SXSSFSheet sheet, Grid grid) {
         String asOf = review.settings().figures().day(review.ledger().asOf());
-        grid.row(1).text("Next price book, drafted on " + asOf + ": you decide row by row", Look.Kind.TITLE);
+        grid.row(1).text("Next price book, drafted on " + asOf + ": you decide row by row", CellStyles.Kind.TITLE);
         grid.row(2)
                 .text(
                         "Fill the yellow cells: take, keep (with a reason and a date) or own (with your hours); an empty row stays"
@@ -55,11 +55,11 @@ final class DecideInputs {
         for (Input input : Input.values()) {
             grid.row(row).text(input.words).at(VALUE_COLUMN);
             switch (input) {
-                case SHOP_RATE -> grid.number(Amounts.money(review.costs().shopRate()), Look.Kind.INPUT);
-                case COVERAGE_POLICY -> grid.number(policy.coverage(), Look.Kind.INPUT_SHARE);
-                case POLICY_RULE -> grid.text(DecideRow.rule(policy), Look.Kind.INPUT);
-                case PRICE_STEP -> grid.number(Money.units(policy.priceRounding()), Look.Kind.INPUT);
-                case TOLERANCE -> grid.number(review.settings().tolerance(), Look.Kind.INPUT_SHARE);
+                case SHOP_RATE -> grid.number(Amounts.money(review.costs().shopRate()), CellStyles.Kind.INPUT);
+                case COVERAGE_POLICY -> grid.number(policy.coverage(), CellStyles.Kind.INPUT_SHARE);
+                case POLICY_RULE -> grid.text(DecideRow.rule(policy), CellStyles.Kind.INPUT);
+                case PRICE_STEP -> grid.number(Money.units(policy.priceRounding()), CellStyles.Kind.INPUT);
+                case TOLERANCE -> grid.number(review.settings().tolerance(), CellStyles.Kind.INPUT_SHARE);
                 case DRAFT_DIGEST -> grid.text(draft);
             }
             Name name = sheet.getWorkbook().createName();

@@ -1,6 +1,6 @@
 package benchtrue.workbook;
 
-import benchtrue.revision.Grounds;
+import benchtrue.revision.ProposalInputs;
 import benchtrue.revision.ProposedChange;
 import benchtrue.settings.Policy;
 import benchtrue.shop.Hours;
@@ -37,8 +37,8 @@ final class DecideRow {
             put(DecideColumn.PROPOSED, DecideFormulas.PROPOSED, proposed);
         } else {
             at(DecideColumn.ASKED)
-                    .number(Hours.of(change.bookSeconds()) * change.grounds().askedFactor(), Look.Kind.HOURS);
-            at(DecideColumn.PROPOSED).number(proposed, Look.Kind.HOURS);
+                    .number(Hours.of(change.bookSeconds()) * change.grounds().askedFactor(), CellStyles.Kind.HOURS);
+            at(DecideColumn.PROPOSED).number(proposed, CellStyles.Kind.HOURS);
         }
         put(DecideColumn.TAKE_PRICE, DecideFormulas.TAKE_PRICE, Money.units(change.proposedLabour()));
         put(DecideColumn.TAKE_EFFECT, DecideFormulas.TAKE_EFFECT, effect());
@@ -74,7 +74,7 @@ final class DecideRow {
         if (!live()) {
             return;
         }
-        Grounds grounds = change.grounds();
+        ProposalInputs grounds = change.grounds();
         double lowest = Hours.of(grounds.lowestSeconds());
         double highest = Hours.of(grounds.highestSeconds());
         double asked = Hours.of(change.bookSeconds()) * change.grounds().askedFactor();
@@ -98,7 +98,7 @@ final class DecideRow {
 
     /** Returns the word of a policy's rule as the sheet has it. */
     static String rule(Policy policy) {
-        return benchtrue.shop.Words.of(policy.rule());
+        return benchtrue.format.Words.of(policy.rule());
     }
 
     /**

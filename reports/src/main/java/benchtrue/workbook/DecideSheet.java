@@ -1,15 +1,15 @@
 package benchtrue.workbook;
 
 import benchtrue.findings.RepairFinding;
+import benchtrue.format.Words;
 import benchtrue.nightly.Review;
 import benchtrue.reconcile.Ledger;
-import benchtrue.revision.Grounds;
+import benchtrue.revision.ProposalInputs;
 import benchtrue.revision.ProposedChange;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Hours;
 import benchtrue.shop.Money;
 import benchtrue.shop.RepairType;
-import benchtrue.shop.Words;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -42,7 +42,7 @@ final class DecideSheet {
                 .collect(Collectors.toMap(RepairFinding::repairType, Function.identity()));
     }
 
-    void write(SXSSFSheet sheet, Look look) {
+    void write(SXSSFSheet sheet, CellStyles look) {
         Grid grid = new Grid(sheet, look);
         List<ProposedChange> changes = review.answers().drafted();
         new DecideInputs(review, draft, families).write(sheet, grid);
@@ -78,7 +78,7 @@ final class DecideSheet {
     }
 
     private static void working(Grid grid, DecideRow cells, ProposedChange change, RepairType type) {
-        Grounds grounds = change.grounds();
+        ProposalInputs grounds = change.grounds();
         number(grid, DecideColumn.MEAN, grounds.meanFactor());
         number(grid, DecideColumn.USUAL, grounds.usualFactor());
         number(grid, DecideColumn.SPREAD, grounds.spread());
@@ -132,7 +132,7 @@ final class DecideSheet {
             sheet.enableLocking();
             sheet.lockFormatColumns(false);
             sheet.lockAutoFilter(false);
-            Paper.area(sheet, DecideColumn.LAST_PRINTED.ordinal() + 1, lastRow);
+            PageSetup.area(sheet, DecideColumn.LAST_PRINTED.ordinal() + 1, lastRow);
         }
 
         private static void add(

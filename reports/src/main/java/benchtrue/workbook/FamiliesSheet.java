@@ -75,9 +75,9 @@ final class FamiliesSheet {
                 Input.PRICE_STEP.title(), NAME + "!$I" + row);
     }
 
-    void write(SXSSFSheet sheet, Look look) {
+    void write(SXSSFSheet sheet, CellStyles look) {
         Grid grid = new Grid(sheet, look);
-        grid.row(1).text("Families of repairs with inputs of their own", Look.Kind.TITLE);
+        grid.row(1).text("Families of repairs with inputs of their own", CellStyles.Kind.TITLE);
         grid.row(2)
                 .text("An empty yellow cell follows the cell of the whole shop on the sheet " + DecideSheet.NAME + ".");
         grid.row(3).text("What you try here counts in this workbook; shop.toml holds it for the nights to come.");
@@ -90,21 +90,24 @@ final class FamiliesSheet {
             row++;
         }
         FamilyRules.apply(sheet, FIRST_ROW, row - 1);
-        Paper.area(sheet, HEADINGS.size(), row - 1);
+        PageSetup.area(sheet, HEADINGS.size(), row - 1);
     }
 
     private void own(Grid grid, String family) {
         Optional<FamilyPolicy> own = policy.families().stream()
                 .filter(found -> found.family().equals(family))
                 .findFirst();
-        number(grid, own.map(found -> Amounts.money(found.rate())).orElse(Double.NaN), Look.Kind.INPUT);
-        number(grid, own.map(found -> found.coverage().orElse(Double.NaN)).orElse(Double.NaN), Look.Kind.INPUT_SHARE);
-        Optional<String> rule = own.flatMap(FamilyPolicy::rule).map(benchtrue.shop.Words::of);
-        rule.ifPresentOrElse(word -> grid.text(word, Look.Kind.ENTRY), () -> grid.empty(Look.Kind.ENTRY));
-        number(grid, own.map(found -> Amounts.money(found.priceRounding())).orElse(Double.NaN), Look.Kind.INPUT);
+        number(grid, own.map(found -> Amounts.money(found.rate())).orElse(Double.NaN), CellStyles.Kind.INPUT);
+        number(
+                grid,
+                own.map(found -> found.coverage().orElse(Double.NaN)).orElse(Double.NaN),
+                CellStyles.Kind.INPUT_SHARE);
+        Optional<String> rule = own.flatMap(FamilyPolicy::rule).map(benchtrue.format.Words::of);
+        rule.ifPresentOrElse(word -> grid.text(word, CellStyles.Kind.ENTRY), () -> grid.empty(CellStyles.Kind.ENTRY));
+        number(grid, own.map(found -> Amounts.money(found.priceRounding())).orElse(Double.NaN), CellStyles.Kind.INPUT);
     }
 
-    private static void number(Grid grid, double value, Look.Kind kind) {
+    private static void number(Grid grid, double value, CellStyles.Kind kind) {
         if (Double.isFinite(value)) {
             grid.number(value, kind);
         } else {
@@ -114,13 +117,17 @@ final class FamiliesSheet {
 
     private void holds(Grid grid, String family, int row) {
         Policy holds = policy.of(family);
-        grid.formula(number("B" + row, Input.SHOP_RATE), Amounts.money(policy.rate(family, shopRate)), Look.Kind.MONEY)
-                .formula(number("C" + row, Input.COVERAGE_POLICY), holds.coverage(), Look.Kind.SHARE)
+        grid.formula(
+                        number("B" + row, Input.SHOP_RATE),
+                        Amounts.money(policy.rate(family, shopRate)),
+                        CellStyles.Kind.MONEY)
+                .formula(number("C" + row, Input.COVERAGE_POLICY), holds.coverage(), CellStyles.Kind.SHARE)
                 .formula(
                         "IF(D" + row + "=\"\"," + Input.POLICY_RULE.title() + ",D" + row + ")",
                         DecideRow.rule(holds),
-                        Look.Kind.NOTE)
-                .formula(number("E" + row, Input.PRICE_STEP), Money.units(holds.priceRounding()), Look.Kind.MONEY);
+                        CellStyles.Kind.NOTE)
+                .formula(
+                        number("E" + row, Input.PRICE_STEP), Money.units(holds.priceRounding()), CellStyles.Kind.MONEY);
     }
 
     private static String number(String own, Input shop) {

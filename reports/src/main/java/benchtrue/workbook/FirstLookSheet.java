@@ -1,10 +1,10 @@
 package benchtrue.workbook;
 
 import benchtrue.findings.FoundWork;
+import benchtrue.format.Figures;
 import benchtrue.nightly.Review;
 import benchtrue.reconcile.Ledger;
 import benchtrue.revision.SurchargeLine;
-import benchtrue.shop.Figures;
 import benchtrue.shop.RepairType;
 import java.util.Comparator;
 import java.util.List;
@@ -30,12 +30,12 @@ final class FirstLookSheet {
         figures = review.settings().figures();
     }
 
-    void write(SXSSFSheet sheet, Look look) {
+    void write(SXSSFSheet sheet, CellStyles look) {
         sheet.setColumnWidth(0, TITLE_WIDTH * 256);
         sheet.setColumnWidth(1, WORDS_WIDTH * 256);
         Grid grid = new Grid(sheet, look);
         int row = 1;
-        grid.row(row++).text("Look for this before the first quote", Look.Kind.TITLE);
+        grid.row(row++).text("Look for this before the first quote", CellStyles.Kind.TITLE);
         List<FoundWork> all = review.findings().foundWork();
         List<FoundWork> pairs = all.stream()
                 .filter(pair -> pair.share() >= OFTEN)
@@ -48,14 +48,14 @@ final class FirstLookSheet {
         }
         row = sentence(grid, row, pairs.isEmpty(), "No work that the bench finds again and again was seen.");
         row = rarer(grid, row, all.size() - pairs.size());
-        grid.row(++row).text("Traits that could have a line of their own in the book", Look.Kind.TITLE);
+        grid.row(++row).text("Traits that could have a line of their own in the book", CellStyles.Kind.TITLE);
         row++;
         List<SurchargeLine> surcharges = review.revision().surcharges();
         for (SurchargeLine line : surcharges) {
             line(grid.row(row++), plain(line.trait()), words(line));
         }
         sentence(grid, row, surcharges.isEmpty(), "No trait surely makes a family of repairs longer.");
-        Paper.landscape(sheet);
+        PageSetup.landscape(sheet);
     }
 
     /** Says what is left out, so that nobody takes the list for all that may be found. */
@@ -71,13 +71,13 @@ final class FirstLookSheet {
 
     private static void line(Grid grid, String title, String words) {
         grid.tall(Math.max(TextHeight.of(title, TITLE_WIDTH), TextHeight.of(words, WORDS_WIDTH)))
-                .text(title, Look.Kind.WRAPPED)
-                .text(words, Look.Kind.WRAPPED);
+                .text(title, CellStyles.Kind.WRAPPED)
+                .text(words, CellStyles.Kind.WRAPPED);
     }
 
     private static int sentence(Grid grid, int row, boolean said, String words) {
         if (said) {
-            grid.row(row).text(words, Look.Kind.TEXT);
+            grid.row(row).text(words, CellStyles.Kind.TEXT);
             return row + 1;
         }
         return row;

@@ -7,11 +7,11 @@ import org.apache.poi.ss.usermodel.Sheet;
 /** Fills one row of a sheet from left to right; unknown numbers leave their cell empty. */
 final class Grid {
     private final Sheet sheet;
-    private final Look look;
+    private final CellStyles look;
     private Row row;
     private int column;
 
-    Grid(Sheet sheet, Look look) {
+    Grid(Sheet sheet, CellStyles look) {
         this.sheet = sheet;
         this.look = look;
     }
@@ -40,12 +40,12 @@ final class Grid {
     }
 
     /** Leaves a cell for the owner to fill. */
-    Grid empty(Look.Kind kind) {
+    Grid empty(CellStyles.Kind kind) {
         next(kind);
         return this;
     }
 
-    Grid text(String text, Look.Kind kind) {
+    Grid text(String text, CellStyles.Kind kind) {
         if (!text.isEmpty()) {
             next(kind).setCellValue(text);
         } else {
@@ -55,10 +55,10 @@ final class Grid {
     }
 
     Grid text(String text) {
-        return text(text, Look.Kind.TEXT);
+        return text(text, CellStyles.Kind.TEXT);
     }
 
-    Grid number(double value, Look.Kind kind) {
+    Grid number(double value, CellStyles.Kind kind) {
         if (Double.isFinite(value)) {
             next(kind).setCellValue(value);
         } else {
@@ -69,11 +69,11 @@ final class Grid {
 
     /** Writes an amount that is given as text; empty where it was not known. */
     Grid amount(String decimal) {
-        return number(decimal.isEmpty() ? Double.NaN : Double.parseDouble(decimal), Look.Kind.MONEY);
+        return number(decimal.isEmpty() ? Double.NaN : Double.parseDouble(decimal), CellStyles.Kind.MONEY);
     }
 
     /** Writes a formula with the value that it has; empty text where the value is unknown. */
-    Grid formula(String formula, double value, Look.Kind kind) {
+    Grid formula(String formula, double value, CellStyles.Kind kind) {
         Cell cell = next(kind);
         cell.setCellFormula(formula);
         if (Double.isFinite(value)) {
@@ -85,14 +85,14 @@ final class Grid {
     }
 
     /** Writes a formula that gives text. */
-    Grid formula(String formula, String text, Look.Kind kind) {
+    Grid formula(String formula, String text, CellStyles.Kind kind) {
         Cell cell = next(kind);
         cell.setCellFormula(formula);
         cell.setCellValue(text);
         return this;
     }
 
-    private Cell next(Look.Kind kind) {
+    private Cell next(CellStyles.Kind kind) {
         Cell cell = row.createCell(column++);
         cell.setCellStyle(look.of(kind));
         return cell;

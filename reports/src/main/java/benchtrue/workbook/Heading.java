@@ -16,19 +16,19 @@ import org.apache.poi.xssf.usermodel.XSSFTable;
  * @param width in characters
  * @param kind stands above text or above figures
  */
-record Heading(String words, int width, Look.Kind kind) {
+record Heading(String words, int width, CellStyles.Kind kind) {
     static Heading text(String words, int width) {
-        return new Heading(words, width, Look.Kind.HEADING);
+        return new Heading(words, width, CellStyles.Kind.HEADING);
     }
 
     /** Stands off from a figure before it. */
     static Heading note(String words, int width) {
-        return new Heading(words, width, Look.Kind.NOTE_HEADING);
+        return new Heading(words, width, CellStyles.Kind.NOTE_HEADING);
     }
 
     /** Figures stand at the right of their column, and so does their heading. */
     static Heading figure(String words, int width) {
-        return new Heading(words, width, Look.Kind.FIGURE_HEADING);
+        return new Heading(words, width, CellStyles.Kind.FIGURE_HEADING);
     }
 
     /** Writes headings into a row, sets widths, freezes what stands above the rows and repeats it on paper. */
@@ -43,8 +43,8 @@ record Heading(String words, int width, Look.Kind kind) {
             sheet.setColumnWidth(i, headings.get(i).width * 256);
         }
         sheet.createFreezePane(1, row);
-        Paper.landscape(sheet);
-        Paper.repeat(sheet, row);
+        PageSetup.landscape(sheet);
+        PageSetup.repeat(sheet, row);
     }
 
     /**

@@ -1,14 +1,14 @@
 package benchtrue.workbook;
 
 import benchtrue.costing.CostedLines;
+import benchtrue.format.Figures;
+import benchtrue.format.Words;
 import benchtrue.hours.JobLines;
 import benchtrue.nightly.Review;
 import benchtrue.reconcile.Ledger;
-import benchtrue.shop.Figures;
 import benchtrue.shop.Hours;
 import benchtrue.shop.QuotedLines;
 import benchtrue.shop.Tickets;
-import benchtrue.shop.Words;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.apache.poi.xssf.streaming.SXSSFSheet;
@@ -70,9 +70,9 @@ final class LinesSheet {
         return NAME + "!$" + column + "$" + FIRST_ROW + ":$" + column + "$" + last;
     }
 
-    void write(SXSSFSheet sheet, Look look) {
+    void write(SXSSFSheet sheet, CellStyles look) {
         Grid grid = new Grid(sheet, look);
-        grid.row(1).text("Every quoted line, with the hours it took and what it earned", Look.Kind.TITLE);
+        grid.row(1).text("Every quoted line, with the hours it took and what it earned", CellStyles.Kind.TITLE);
         grid.row(2).text(caption());
         Heading.write(HEADINGS, FIRST_ROW - 1, sheet, grid);
         for (int i = 0; i < shown.length; i++) {
@@ -97,41 +97,41 @@ final class LinesSheet {
                 .text(lines.line(line))
                 .text(ledger.repairTypes().name(lines.repairType(line)))
                 .text(tickets.instrumentClass(ticket))
-                .number(Amounts.serial(tickets.opened(ticket)), Look.Kind.DATE)
-                .number(Amounts.serial(tickets.closed(ticket)), Look.Kind.DATE)
-                .text(Words.of(jobs.state(line)), Look.Kind.NOTE)
-                .text(jobs.judged(line) ? "yes" : "no", Look.Kind.NOTE);
+                .number(Amounts.serial(tickets.opened(ticket)), CellStyles.Kind.DATE)
+                .number(Amounts.serial(tickets.closed(ticket)), CellStyles.Kind.DATE)
+                .text(Words.of(jobs.state(line)), CellStyles.Kind.NOTE)
+                .text(jobs.judged(line) ? "yes" : "no", CellStyles.Kind.NOTE);
         hours(grid, row, line);
         money(grid, row, line);
     }
 
     private void hours(Grid grid, int row, int line) {
         boolean split = jobs.splitSeconds(line) > 0;
-        grid.number(Amounts.hours(ledger.lines().judgedSeconds(line)), Look.Kind.HOURS)
-                .number(jobs.todayQuotedHours(line), Look.Kind.HOURS)
-                .number(Hours.of(jobs.labelledSeconds(line)), Look.Kind.HOURS)
-                .number(split ? Hours.of(jobs.splitSeconds(line)) : 0, Look.Kind.SPLIT_HOURS)
+        grid.number(Amounts.hours(ledger.lines().judgedSeconds(line)), CellStyles.Kind.HOURS)
+                .number(jobs.todayQuotedHours(line), CellStyles.Kind.HOURS)
+                .number(Hours.of(jobs.labelledSeconds(line)), CellStyles.Kind.HOURS)
+                .number(split ? Hours.of(jobs.splitSeconds(line)) : 0, CellStyles.Kind.SPLIT_HOURS)
                 .formula(
                         "K" + row + "+L" + row,
                         Hours.of(jobs.actualSeconds(line)),
-                        split ? Look.Kind.SPLIT_HOURS : Look.Kind.HOURS)
-                .number(Hours.of(jobs.reworkSeconds(line)), Look.Kind.HOURS);
+                        split ? CellStyles.Kind.SPLIT_HOURS : CellStyles.Kind.HOURS)
+                .number(Hours.of(jobs.reworkSeconds(line)), CellStyles.Kind.HOURS);
     }
 
     private void money(Grid grid, int row, int line) {
         double revenue = Amounts.money(costs.labourRevenue(line));
         double rate = jobs.actualSeconds(line) > 0 ? revenue / Hours.of(jobs.actualSeconds(line)) : Double.NaN;
-        grid.number(revenue, Look.Kind.MONEY)
-                .number(Amounts.money(costs.partsRevenue(line)), Look.Kind.MONEY)
-                .number(Amounts.money(costs.labourCost(line)), Look.Kind.MONEY)
-                .number(Amounts.money(costs.partsCost(line)), Look.Kind.MONEY)
-                .number(Amounts.money(costs.overheadCost(line)), Look.Kind.MONEY);
+        grid.number(revenue, CellStyles.Kind.MONEY)
+                .number(Amounts.money(costs.partsRevenue(line)), CellStyles.Kind.MONEY)
+                .number(Amounts.money(costs.labourCost(line)), CellStyles.Kind.MONEY)
+                .number(Amounts.money(costs.partsCost(line)), CellStyles.Kind.MONEY)
+                .number(Amounts.money(costs.overheadCost(line)), CellStyles.Kind.MONEY);
         String r = Integer.toString(row);
         String known = "OR(O#=\"\",Q#=\"\",S#=\"\")".replace("#", r);
         grid.formula(
                 "IF(" + known + ",\"\",O#+P#-Q#-R#-S#)".replace("#", r),
                 Amounts.money(costs.margin(line)),
-                Look.Kind.MONEY);
-        grid.formula("IF(OR(O#=\"\",M#=0),\"\",O#/M#)".replace("#", r), rate, Look.Kind.MONEY);
+                CellStyles.Kind.MONEY);
+        grid.formula("IF(OR(O#=\"\",M#=0),\"\",O#/M#)".replace("#", r), rate, CellStyles.Kind.MONEY);
     }
 }

@@ -2,8 +2,8 @@ package benchtrue.workbook;
 
 import benchtrue.costing.BenchHour;
 import benchtrue.costing.HourCost;
+import benchtrue.format.Figures;
 import benchtrue.nightly.Review;
-import benchtrue.shop.Figures;
 import java.util.Map;
 
 /** What a bench hour costs and earns; the first sheet asks for its cells by name. */
@@ -20,7 +20,7 @@ final class MoneyBenchHour {
         figures = review.settings().figures();
     }
 
-    void write(Flow flow, Map<Integer, Integer> rowOfMonth) {
+    void write(RowFlow flow, Map<Integer, Integer> rowOfMonth) {
         flow.skip(1);
         flow.title("What a bench hour costs and earns, " + span());
         cost(flow);
@@ -31,7 +31,7 @@ final class MoneyBenchHour {
         return figures.month(hour.from()) + " to " + figures.month(hour.to());
     }
 
-    private void cost(Flow flow) {
+    private void cost(RowFlow flow) {
         HourCost cost = hour.cost();
         int first = flow.row() + 1;
         fact(
@@ -45,19 +45,19 @@ final class MoneyBenchHour {
         fact(flow, "Overhead", cost.overhead(), "what keeping the doors open cost");
         fact(flow, "Supplies", cost.supplies(), "parts and materials drawn without a ticket");
         flow.next()
-                .text("A bench hour costs", Look.Kind.TOTAL_WORDS)
+                .text("A bench hour costs", CellStyles.Kind.TOTAL_WORDS)
                 .skip()
                 .skip()
                 .formula(
                         "IF(OR(D" + first + "=\"\",D" + (first + 4) + "=\"\"),\"\",SUM(D" + first + ":D" + (first + 5)
                                 + "))",
                         Amounts.money(cost.total()),
-                        Look.Kind.TOTAL);
+                        CellStyles.Kind.TOTAL);
         flow.across("an hour sold, all costs on it", 4);
         flow.name(COST, 'D');
     }
 
-    private static void fact(Flow flow, String words, long amount, String note) {
-        flow.fact(words, Amounts.money(amount), Look.Kind.MONEY, note);
+    private static void fact(RowFlow flow, String words, long amount, String note) {
+        flow.fact(words, Amounts.money(amount), CellStyles.Kind.MONEY, note);
     }
 }

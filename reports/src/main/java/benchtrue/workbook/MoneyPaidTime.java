@@ -19,19 +19,19 @@ final class MoneyPaidTime {
         this.shop = shop;
     }
 
-    void write(Flow flow) {
+    void write(RowFlow flow) {
         flow.skip(1);
         flow.title("What became of paid time");
         flow.fact(
                 "In the log",
                 shop.loggedShare().share(),
-                Look.Kind.SHARE,
+                CellStyles.Kind.SHARE,
                 "logged hours of hours paid, in the months of the bench hour");
         flow.name(LOGGED, 'D');
         flow.fact(
                 "Sold",
                 shop.loggedShare().soldShare(),
-                Look.Kind.SHARE,
+                CellStyles.Kind.SHARE,
                 "hours on jobs that somebody pays for, of hours paid");
         flow.name(SOLD, 'D');
         List<WorkMonth> months = shop.work().stream()
@@ -55,10 +55,10 @@ final class MoneyPaidTime {
     private static void month(Grid grid, int row, WorkMonth month) {
         String number = Integer.toString(row);
         grid.text(MoneyRow.month(month.month()))
-                .number(Amounts.hours(month.paidSeconds()), Look.Kind.HOURS)
-                .number(Amounts.hours(month.loggedOfPaidSeconds()), Look.Kind.HOURS)
-                .number(Amounts.hours(month.seconds(WorkKind.SOLD)), Look.Kind.HOURS)
-                .formula(SHARE.replace("@", "C").replace("#", number), month.loggedShare(), Look.Kind.SHARE)
-                .formula(SHARE.replace("@", "D").replace("#", number), month.utilisation(), Look.Kind.SHARE);
+                .number(Amounts.hours(month.paidSeconds()), CellStyles.Kind.HOURS)
+                .number(Amounts.hours(month.loggedOfPaidSeconds()), CellStyles.Kind.HOURS)
+                .number(Amounts.hours(month.seconds(WorkKind.SOLD)), CellStyles.Kind.HOURS)
+                .formula(SHARE.replace("@", "C").replace("#", number), month.loggedShare(), CellStyles.Kind.SHARE)
+                .formula(SHARE.replace("@", "D").replace("#", number), month.utilisation(), CellStyles.Kind.SHARE);
     }
 }

@@ -20,13 +20,13 @@ final class MoneyPrices {
     private static final String FOLLOWS = "FollowsHoursSold";
     private static final String COSTS_ALL = "(" + LABOUR + "+" + PARTS + "-" + RESULT + ")";
 
-    private final Flow flow;
+    private final RowFlow flow;
     private final BenchHour hour;
     private final FinishedJobs jobs;
     private final double target;
     private final double result;
 
-    MoneyPrices(Flow flow, Review review, FinishedJobs jobs) {
+    MoneyPrices(RowFlow flow, Review review, FinishedJobs jobs) {
         this.flow = flow;
         this.jobs = jobs;
         hour = review.costs().shop().benchHour();
@@ -44,24 +44,25 @@ final class MoneyPrices {
     /** A month on record is needed: without any there is nothing to add up. */
     private void bases() {
         boolean any = !jobs.months().isEmpty();
-        base("Labour of the jobs finished", any, 'F', jobs.labour(), Look.Kind.MONEY, LABOUR);
-        base("Parts of the jobs finished", any, 'G', jobs.parts(), Look.Kind.MONEY, PARTS);
-        base("Hours quoted for them", any, 'D', jobs.quotedHours(), Look.Kind.HOURS, QUOTED);
-        base("Hours they took", any, 'E', jobs.hours(), Look.Kind.HOURS, TAKEN);
-        flow.fact("Result of those months", result, Look.Kind.MONEY, "revenue of the jobs finished less all costs");
+        base("Labour of the jobs finished", any, 'F', jobs.labour(), CellStyles.Kind.MONEY, LABOUR);
+        base("Parts of the jobs finished", any, 'G', jobs.parts(), CellStyles.Kind.MONEY, PARTS);
+        base("Hours quoted for them", any, 'D', jobs.quotedHours(), CellStyles.Kind.HOURS, QUOTED);
+        base("Hours they took", any, 'E', jobs.hours(), CellStyles.Kind.HOURS, TAKEN);
+        flow.fact(
+                "Result of those months", result, CellStyles.Kind.MONEY, "revenue of the jobs finished less all costs");
         flow.name(RESULT, 'D');
         flow.fact(
                 "Follows the hours sold",
                 Double.isFinite(result) ? jobs.followsHours() : Double.NaN,
-                Look.Kind.MONEY,
+                CellStyles.Kind.MONEY,
                 "parts revenue less parts, wages and overhead that grow with bench hours");
         flow.name(FOLLOWS, 'D');
-        flow.next().text("Target margin").skip().skip().number(target, Look.Kind.INPUT_SHARE);
+        flow.next().text("Target margin").skip().skip().number(target, CellStyles.Kind.INPUT_SHARE);
         flow.across("share of revenue that should be left after all costs", 4);
         flow.name(TARGET, 'D');
     }
 
-    private void base(String words, boolean any, char column, double value, Look.Kind kind, String name) {
+    private void base(String words, boolean any, char column, double value, CellStyles.Kind kind, String name) {
         Grid grid = flow.next().text(words).skip().skip();
         if (any) {
             grid.formula(jobs.sum(column), value, kind);
@@ -78,7 +79,7 @@ final class MoneyPrices {
                 .text("The shop posts")
                 .skip()
                 .skip()
-                .formula(RepairMoney.SHOP_RATE, Amounts.money(rates.posted()), Look.Kind.MONEY);
+                .formula(RepairMoney.SHOP_RATE, Amounts.money(rates.posted()), CellStyles.Kind.MONEY);
         flow.across("its rate for an hour", 4);
         rate("It charges", QUOTED + "=0", LABOUR + "/" + QUOTED, rates.charged(), "labour for an hour quoted");
         rate("It earns", TAKEN + "=0", LABOUR + "/" + TAKEN, rates.earned(), "labour for an hour taken");
@@ -106,7 +107,7 @@ final class MoneyPrices {
                 .text(words)
                 .skip()
                 .skip()
-                .formula("IF(" + unknown + ",\"\",ROUND(" + formula + ",4))", value, Look.Kind.MONEY);
+                .formula("IF(" + unknown + ",\"\",ROUND(" + formula + ",4))", value, CellStyles.Kind.MONEY);
         flow.about(value, note);
     }
 
@@ -114,15 +115,19 @@ final class MoneyPrices {
         flow.fact(
                 "One more hour in paid time brings",
                 Amounts.money(hour.rates().nextHour()),
-                Look.Kind.MONEY,
+                CellStyles.Kind.MONEY,
                 "revenue less parts and overhead that follows");
         flow.fact(
                 "One more hour paid extra brings",
                 Amounts.money(hour.rates().nextHourExtra()),
-                Look.Kind.MONEY,
+                CellStyles.Kind.MONEY,
                 "the same less wages with overtime");
-        flow.fact("Hours that break even", hour.breakEvenHours(), Look.Kind.HOURS, "on finished jobs, in those months");
-        flow.fact("Sold hours may fall by", hour.marginOfSafety(), Look.Kind.SHARE, "before the result is lost");
+        flow.fact(
+                "Hours that break even",
+                hour.breakEvenHours(),
+                CellStyles.Kind.HOURS,
+                "on finished jobs, in those months");
+        flow.fact("Sold hours may fall by", hour.marginOfSafety(), CellStyles.Kind.SHARE, "before the result is lost");
     }
 
     private void sensitivity() {
@@ -143,13 +148,13 @@ final class MoneyPrices {
         double change = jobs.labour() * ((1 + price) * (1 + hours) - 1) + jobs.followsHours() * hours;
         Grid grid = flow.next();
         String row = Integer.toString(flow.row());
-        grid.number(price, Look.Kind.INPUT_CHANGE)
-                .number(hours, Look.Kind.INPUT_CHANGE)
+        grid.number(price, CellStyles.Kind.INPUT_CHANGE)
+                .number(hours, CellStyles.Kind.INPUT_CHANGE)
                 .skip()
                 .formula(
                         (RESULT + "+" + LABOUR + "*((1+A#)*(1+B#)-1)+" + FOLLOWS + "*B#").replace("#", row),
                         result + change,
-                        Look.Kind.WHOLE_MONEY)
-                .formula("D" + row + "-" + RESULT, change, Look.Kind.WHOLE_MONEY);
+                        CellStyles.Kind.WHOLE_MONEY)
+                .formula("D" + row + "-" + RESULT, change, CellStyles.Kind.WHOLE_MONEY);
     }
 }

@@ -83,29 +83,29 @@ record MoneyRow(
 
     void write(Grid grid, int row) {
         grid.text(name)
-                .number(lines, Look.Kind.COUNT)
-                .number(leftOut, Look.Kind.COUNT)
-                .number(Amounts.hours(quotedSeconds), Look.Kind.HOURS)
-                .number(Amounts.hours(actualSeconds), Look.Kind.HOURS);
+                .number(lines, CellStyles.Kind.COUNT)
+                .number(leftOut, CellStyles.Kind.COUNT)
+                .number(Amounts.hours(quotedSeconds), CellStyles.Kind.HOURS)
+                .number(Amounts.hours(actualSeconds), CellStyles.Kind.HOURS);
         for (long amount : amounts()) {
-            grid.number(Amounts.money(amount), Look.Kind.MONEY);
+            grid.number(Amounts.money(amount), CellStyles.Kind.MONEY);
         }
         results(grid, row);
     }
 
     /** Writes this row as the sum of the rows above it. */
     void together(Grid grid, int firstRow, int row) {
-        grid.text("Together", Look.Kind.TOTAL_WORDS);
+        grid.text("Together", CellStyles.Kind.TOTAL_WORDS);
         char column = 'B';
         for (long count : new long[] {lines, leftOut}) {
-            grid.formula(sum(column++, firstRow, row), count, Look.Kind.TOTAL_COUNT);
+            grid.formula(sum(column++, firstRow, row), count, CellStyles.Kind.TOTAL_COUNT);
         }
         for (long seconds : new long[] {quotedSeconds, actualSeconds}) {
-            grid.formula(sum(column++, firstRow, row), Amounts.hours(seconds), Look.Kind.TOTAL);
+            grid.formula(sum(column++, firstRow, row), Amounts.hours(seconds), CellStyles.Kind.TOTAL);
         }
         for (long amount : amounts()) {
             if (Absent.has(amount)) {
-                grid.formula(sum(column, firstRow, row), Amounts.money(amount), Look.Kind.TOTAL);
+                grid.formula(sum(column, firstRow, row), Amounts.money(amount), CellStyles.Kind.TOTAL);
             } else {
                 grid.skip();
             }
@@ -124,8 +124,8 @@ record MoneyRow(
 
     private void results(Grid grid, int row) {
         String number = Integer.toString(row);
-        grid.formula(MARGIN_FORMULA.replace("#", number), Amounts.money(margin), Look.Kind.MONEY)
-                .formula(EARNED_FORMULA.replace("#", number), perHour(), Look.Kind.MONEY);
+        grid.formula(MARGIN_FORMULA.replace("#", number), Amounts.money(margin), CellStyles.Kind.MONEY)
+                .formula(EARNED_FORMULA.replace("#", number), perHour(), CellStyles.Kind.MONEY);
     }
 
     /** The rate before it is rounded to ten-thousandths, as the sheet works it out. */

@@ -25,8 +25,8 @@ final class MoneySheet {
         shop = review.costs().shop();
     }
 
-    void write(SXSSFSheet sheet, Look look) {
-        Flow flow = new Flow(sheet, look, 30, 9, 9, 11, 11, 11, 11, 11, 11, 11, 11, 11, 11);
+    void write(SXSSFSheet sheet, CellStyles look) {
+        RowFlow flow = new RowFlow(sheet, look, 30, 9, 9, 11, 11, 11, 11, 11, 11, 11, 11, 11, 11);
         flow.title("The shop's money, in " + review.settings().currency());
         shop.leftOut().forEach(flow::sentence);
         int chartRow = flow.row() + 1;
@@ -49,7 +49,7 @@ final class MoneySheet {
         flow.finish(1);
     }
 
-    private void months(Flow flow, Map<Integer, Integer> rowOfMonth) {
+    private void months(RowFlow flow, Map<Integer, Integer> rowOfMonth) {
         flow.title("Jobs finished, by month");
         if (shop.earned().isEmpty()) {
             flow.sentence("No finished job is on record.");
@@ -67,7 +67,7 @@ final class MoneySheet {
         flow.name("MarginByMonth", MoneyRow.MARGIN, first, flow.row());
     }
 
-    private void groups(Flow flow) {
+    private void groups(RowFlow flow) {
         Groups groups = shop.groups();
         group(flow, "Jobs finished in the last 365 days, by family", "Family", groups.families());
         group(flow, "By class of instrument", "Class of instrument", groups.classes());
@@ -77,7 +77,7 @@ final class MoneySheet {
         }
     }
 
-    private void group(Flow flow, String title, String heading, List<GroupMoney> rows) {
+    private void group(RowFlow flow, String title, String heading, List<GroupMoney> rows) {
         flow.skip(1);
         flow.title(title);
         if (rows.isEmpty()) {
@@ -90,7 +90,7 @@ final class MoneySheet {
         shop.groups().all().forEach(all -> MoneyRow.of(all).together(flow.next(), first, flow.row()));
     }
 
-    private void restatements(Flow flow) {
+    private void restatements(RowFlow flow) {
         if (review.restatements().isEmpty()) {
             return;
         }
@@ -99,7 +99,7 @@ final class MoneySheet {
         flow.headings(List.of("Figure", "Month", "", "Sealed", "Now", "Why"), 0, 1, 5);
         review.restatements().forEach(row -> {
             flow.next()
-                    .text(row.figure().replace('_', ' '), Look.Kind.WRAPPED)
+                    .text(row.figure().replace('_', ' '), CellStyles.Kind.WRAPPED)
                     .text(MoneyRow.month(row.month()))
                     .skip()
                     .amount(row.sealed())
@@ -131,7 +131,7 @@ final class MoneySheet {
             this.shop = shop;
         }
 
-        void write(Flow flow, Map<Integer, Integer> rowOfMonth) {
+        void write(RowFlow flow, Map<Integer, Integer> rowOfMonth) {
             flow.skip(1);
             flow.title("Why the month moved");
             if (shop.monthBridges().isEmpty()) {
@@ -159,24 +159,24 @@ final class MoneySheet {
                 bridge.parts(),
                 bridge.overhead()
             }) {
-                grid.number(Amounts.money(part), Look.Kind.MONEY);
+                grid.number(Amounts.money(part), CellStyles.Kind.MONEY);
             }
             grid.formula(
                             "SUM(E#:K#)".replace("#", Integer.toString(row)),
                             Amounts.money(bridge.change()),
-                            Look.Kind.MONEY)
+                            CellStyles.Kind.MONEY)
                     .formula(
                             "D#+L#".replace("#", Integer.toString(row)),
                             Amounts.money(bridge.after()),
-                            Look.Kind.MONEY);
+                            CellStyles.Kind.MONEY);
         }
 
         private static void before(Grid grid, MarginBridge bridge, Integer row) {
             double margin = Amounts.money(bridge.before());
             if (row == null) {
-                grid.number(margin, Look.Kind.MONEY);
+                grid.number(margin, CellStyles.Kind.MONEY);
             } else {
-                grid.formula(MoneyRow.MARGIN + Integer.toString(row), margin, Look.Kind.MONEY);
+                grid.formula(MoneyRow.MARGIN + Integer.toString(row), margin, CellStyles.Kind.MONEY);
             }
         }
     }

@@ -1,9 +1,9 @@
 package benchtrue.workbook;
 
+import benchtrue.format.Figures;
+import benchtrue.format.Glossary;
 import benchtrue.nightly.Review;
 import benchtrue.shop.Balance;
-import benchtrue.shop.Figures;
-import benchtrue.shop.Glossary;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.poi.ss.usermodel.Sheet;
@@ -37,18 +37,18 @@ final class NotesSheet {
         figures = review.settings().figures();
     }
 
-    void write(Sheet sheet, Look look) {
+    void write(Sheet sheet, CellStyles look) {
         sheet.setColumnWidth(0, WIDTH_CHARACTERS * 256);
         Grid grid = new Grid(sheet, look);
         int row = 1;
         for (Block block : blocks()) {
-            grid.row(row++).text(block.title, Look.Kind.TITLE);
+            grid.row(row++).text(block.title, CellStyles.Kind.TITLE);
             for (String words : block.paragraphs) {
-                grid.row(row++).tall(TextHeight.of(words, WIDTH_CHARACTERS)).text(words, Look.Kind.WRAPPED);
+                grid.row(row++).tall(TextHeight.of(words, WIDTH_CHARACTERS)).text(words, CellStyles.Kind.WRAPPED);
             }
             row++;
         }
-        Paper.landscape(sheet);
+        PageSetup.landscape(sheet);
     }
 
     private record Block(String title, List<String> paragraphs) {}

@@ -1,11 +1,11 @@
 package benchtrue.workbook;
 
+import benchtrue.format.Words;
 import benchtrue.revision.DecidedDraft;
 import benchtrue.revision.Decision;
 import benchtrue.shop.Absent;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Refusal;
-import benchtrue.shop.Words;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -33,7 +33,7 @@ public final class ReadDecisions {
             if (sheet == null) {
                 throw notADraft(file, "no sheet named " + DecideSheet.NAME, null);
             }
-            SheetCells cells = new SheetCells(file.toString(), workbook, sheet);
+            CellWriter cells = new CellWriter(file.toString(), workbook, sheet);
             cells.expectHeadings(DecideSheet.FIRST_ROW - 1);
             return new DecidedDraft(
                     cells.named(DecideInputs.Input.DRAFT_DIGEST.title()).text(),
@@ -57,7 +57,7 @@ public final class ReadDecisions {
                 cause);
     }
 
-    private static List<Decision> rows(SheetCells cells, Sheet sheet, RowPrices prices) {
+    private static List<Decision> rows(CellWriter cells, Sheet sheet, RowPrices prices) {
         List<Decision> decisions = new ArrayList<>();
         for (int number = DecideSheet.FIRST_ROW; number <= sheet.getLastRowNum() + 1; number++) {
             Row row = sheet.getRow(number - 1);
@@ -73,11 +73,11 @@ public final class ReadDecisions {
     }
 
     /** One row as the owner left it, checked against what its formulas should give. */
-    private record DecidedRow(SheetCells cells, Row row, RowPrices.By prices) {
+    private record DecidedRow(CellWriter cells, Row row, RowPrices.By prices) {
         private static final double NEAR = 0.006;
 
         Decision decision() {
-            SheetCells.Value chosen = cells.at(row, DecideColumn.DECISION);
+            CellWriter.Value chosen = cells.at(row, DecideColumn.DECISION);
             Decision.Choice choice = chosen.text().isBlank()
                     ? Decision.Choice.OPEN
                     : Words.parse(Decision.Choice.class, chosen.text())
@@ -87,7 +87,7 @@ public final class ReadDecisions {
             expect(DecideColumn.NEW_HOURS, hours);
             double price = newPrice(hours);
             expect(DecideColumn.NEW_PRICE, price);
-            SheetCells.Value until = cells.at(row, DecideColumn.UNTIL);
+            CellWriter.Value until = cells.at(row, DecideColumn.UNTIL);
             return new Decision(
                     cells.at(row, DecideColumn.KEY).text(),
                     choice,
@@ -124,7 +124,7 @@ public final class ReadDecisions {
         }
 
         private void expect(DecideColumn column, double value) {
-            SheetCells.Value found = cells.at(row, column);
+            CellWriter.Value found = cells.at(row, column);
             if (Math.abs(found.number() - value) > NEAR) {
                 throw found.unexpected(Amounts.plain(value)
                         + " by what stands in its row (recalculate the workbook and save it again)");

@@ -38,18 +38,18 @@ final class RepairMoney {
             grid.formula(
                     LOST.replace("@", column).replace("#", number),
                     Amounts.end(Amounts.money(amounts[i]), width),
-                    Look.Kind.WHOLE_MONEY);
+                    CellStyles.Kind.WHOLE_MONEY);
         }
-        grid.formula(VERDICT.replace("#", number), finding.verdict().words(), Look.Kind.NOTE);
+        grid.formula(VERDICT.replace("#", number), finding.verdict().words(), CellStyles.Kind.NOTE);
     }
 
     /** Hours a year beyond the quote, and on what the verdict stands besides money. */
     void working(Grid grid, RepairFinding finding) {
-        grid.number(hours(finding.annualShortfall()), Look.Kind.HOURS)
-                .number(hours(finding.annualShortfallLower()), Look.Kind.HOURS)
-                .number(hours(finding.annualShortfallUpper()), Look.Kind.HOURS)
-                .text(finding.adjustedP() <= falseDiscovery ? "yes" : "no", Look.Kind.NOTE)
-                .text(side(finding.verdict()), Look.Kind.NOTE);
+        grid.number(hours(finding.annualShortfall()), CellStyles.Kind.HOURS)
+                .number(hours(finding.annualShortfallLower()), CellStyles.Kind.HOURS)
+                .number(hours(finding.annualShortfallUpper()), CellStyles.Kind.HOURS)
+                .text(finding.adjustedP() <= falseDiscovery ? "yes" : "no", CellStyles.Kind.NOTE)
+                .text(side(finding.verdict()), CellStyles.Kind.NOTE);
     }
 
     private double hours(long amount) {

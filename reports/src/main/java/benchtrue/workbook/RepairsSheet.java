@@ -54,9 +54,9 @@ final class RepairsSheet {
         money = new RepairMoney(review);
     }
 
-    void write(SXSSFSheet sheet, Look look) {
+    void write(SXSSFSheet sheet, CellStyles look) {
         Grid grid = new Grid(sheet, look);
-        grid.row(1).text("Which repairs are quoted too low", Look.Kind.TITLE);
+        grid.row(1).text("Which repairs are quoted too low", CellStyles.Kind.TITLE);
         grid.row(2)
                 .text(
                         lines.whole()
@@ -82,11 +82,11 @@ final class RepairsSheet {
             row++;
         }
         Heading.table("RepairsTable", HEADINGS, FIRST_ROW - 1, row - 1, sheet);
-        Paper.area(sheet, PRINTED, row - 1);
+        PageSetup.area(sheet, PRINTED, row - 1);
     }
 
     private static void input(Sheet sheet, Grid grid, String title, int row, long amount) {
-        grid.number(Amounts.money(amount), Look.Kind.INPUT);
+        grid.number(Amounts.money(amount), CellStyles.Kind.INPUT);
         Name name = sheet.getWorkbook().createName();
         name.setNameName(title);
         name.setRefersToFormula(NAME + "!$B$" + row);
@@ -110,19 +110,19 @@ final class RepairsSheet {
         String key = ledger.repairTypes().name(finding.repairType());
         Optional<RepairType> type = ledger.books().type(key, ledger.asOf());
         grid.tall(TextHeight.of(finding.why(), WHY_WIDTH))
-                .text(type.map(RepairType::title).orElse(key), Look.Kind.WRAPPED)
+                .text(type.map(RepairType::title).orElse(key), CellStyles.Kind.WRAPPED)
                 .text(key)
                 .text(type.map(RepairType::family).orElse(""));
         sums(grid, row, finding);
         grid.formula(
                         "IF(E#>0,(F#+G#)/E#,\"\")".replace("#", Integer.toString(row)),
                         finding.loadFactor(),
-                        Look.Kind.RATIO)
-                .number(finding.lower(), Look.Kind.RATIO)
-                .number(finding.upper(), Look.Kind.RATIO)
-                .number(finding.typicalFactor(), Look.Kind.RATIO);
+                        CellStyles.Kind.RATIO)
+                .number(finding.lower(), CellStyles.Kind.RATIO)
+                .number(finding.upper(), CellStyles.Kind.RATIO)
+                .number(finding.typicalFactor(), CellStyles.Kind.RATIO);
         money.lost(grid, row, finding);
-        grid.text(finding.why(), Look.Kind.NOTE);
+        grid.text(finding.why(), CellStyles.Kind.NOTE);
         money.working(grid, finding);
     }
 
@@ -130,16 +130,16 @@ final class RepairsSheet {
         double actual = Hours.of(finding.actualSeconds());
         double rework = Hours.of(finding.reworkSeconds());
         if (!lines.whole()) {
-            grid.number(finding.lines(), Look.Kind.COUNT)
-                    .number(finding.quotedHours(), Look.Kind.HOURS)
-                    .number(actual, Look.Kind.HOURS)
-                    .number(rework, Look.Kind.HOURS);
+            grid.number(finding.lines(), CellStyles.Kind.COUNT)
+                    .number(finding.quotedHours(), CellStyles.Kind.HOURS)
+                    .number(actual, CellStyles.Kind.HOURS)
+                    .number(rework, CellStyles.Kind.HOURS);
             return;
         }
         String which = lines.range('C') + ",$B" + row + "," + lines.range('H') + ",\"yes\")";
-        grid.formula("COUNTIFS(" + which, finding.lines(), Look.Kind.COUNT)
-                .formula("SUMIFS(" + lines.range('J') + "," + which, finding.quotedHours(), Look.Kind.HOURS)
-                .formula("SUMIFS(" + lines.range('M') + "," + which, actual, Look.Kind.HOURS)
-                .formula("SUMIFS(" + lines.range('N') + "," + which, rework, Look.Kind.HOURS);
+        grid.formula("COUNTIFS(" + which, finding.lines(), CellStyles.Kind.COUNT)
+                .formula("SUMIFS(" + lines.range('J') + "," + which, finding.quotedHours(), CellStyles.Kind.HOURS)
+                .formula("SUMIFS(" + lines.range('M') + "," + which, actual, CellStyles.Kind.HOURS)
+                .formula("SUMIFS(" + lines.range('N') + "," + which, rework, CellStyles.Kind.HOURS);
     }
 }

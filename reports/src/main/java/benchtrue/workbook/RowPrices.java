@@ -19,7 +19,7 @@ final class RowPrices {
      */
     record By(double rate, double step) {}
 
-    private RowPrices(SheetCells cells) {
+    private RowPrices(CellWriter cells) {
         shop = new By(
                 above0(cells.named(DecideInputs.Input.SHOP_RATE.title())),
                 above0(cells.named(DecideInputs.Input.PRICE_STEP.title())));
@@ -30,16 +30,16 @@ final class RowPrices {
      *
      * @throws benchtrue.shop.Refusal naming the cell, where an input is not an amount above 0
      */
-    static RowPrices of(SheetCells cells, Workbook workbook, String file) {
+    static RowPrices of(CellWriter cells, Workbook workbook, String file) {
         RowPrices prices = new RowPrices(cells);
         Sheet families = workbook.getSheet(FamiliesSheet.NAME);
         if (families != null) {
-            prices.read(families, new SheetCells(file, workbook, families));
+            prices.read(families, new CellWriter(file, workbook, families));
         }
         return prices;
     }
 
-    private void read(Sheet families, SheetCells cells) {
+    private void read(Sheet families, CellWriter cells) {
         for (int number = FamiliesSheet.FIRST_ROW; number <= families.getLastRowNum() + 1; number++) {
             Row row = families.getRow(number - 1);
             if (row != null && !cells.at(row, 0).isEmpty()) {
@@ -51,11 +51,11 @@ final class RowPrices {
         }
     }
 
-    private static double or(SheetCells.Value cell, double shop) {
+    private static double or(CellWriter.Value cell, double shop) {
         return cell.isEmpty() ? shop : above0(cell);
     }
 
-    private static double above0(SheetCells.Value cell) {
+    private static double above0(CellWriter.Value cell) {
         double number = cell.number();
         if (!(number > 0)) {
             throw cell.unexpected("an amount above 0");

@@ -1,5 +1,6 @@
 package benchtrue.workbook;
 
+import benchtrue.format.Figures;
 import benchtrue.hours.JobLines;
 import benchtrue.nightly.FileDigest;
 import benchtrue.nightly.Report;
@@ -8,7 +9,6 @@ import benchtrue.revision.BackTest;
 import benchtrue.revision.FitEvidence;
 import benchtrue.revision.PastMethod;
 import benchtrue.revision.PastScore;
-import benchtrue.shop.Figures;
 import benchtrue.shop.Hours;
 import benchtrue.shop.QuotedLines;
 import benchtrue.shop.Tickets;
@@ -38,7 +38,7 @@ public final class WriteRevisionWorkbook implements Report {
     }
 
     private static void fill(SteadyWorkbook workbook, Review review, String draft) {
-        Look look = new Look(workbook);
+        CellStyles look = new CellStyles(workbook);
         JobsSheet jobs = new JobsSheet(review, JobsSheet.MOST_JOBS);
         FamiliesSheet families = new FamiliesSheet(review);
         var decide = workbook.createSheet(DecideSheet.NAME);
@@ -73,9 +73,9 @@ public final class WriteRevisionWorkbook implements Report {
             share = review.settings().policy().coverage();
         }
 
-        void write(SXSSFSheet sheet, Look look) {
+        void write(SXSSFSheet sheet, CellStyles look) {
             Grid grid = new Grid(sheet, look);
-            grid.row(1).text("Tried on past jobs", Look.Kind.TITLE);
+            grid.row(1).text("Tried on past jobs", CellStyles.Kind.TITLE);
             grid.row(2).text(test.sentence());
             Heading.write(HEADINGS, HEADING_ROW, sheet, grid);
             int row = HEADING_ROW + 1;
@@ -87,12 +87,12 @@ public final class WriteRevisionWorkbook implements Report {
         private void score(Grid grid, PastMethod method) {
             PastScore score = test.total(method);
             double railed = method == PastMethod.POLICY ? Double.NaN : missed(test.railedTotal(method));
-            grid.text(method.words(), Look.Kind.WRAPPED)
-                    .number(score.jobs(), Look.Kind.COUNT)
-                    .number(score.coverage(), Look.Kind.SHARE)
-                    .number(score.hoursBias(), Look.Kind.CHANGE)
-                    .number(missed(score), Look.Kind.HOURS)
-                    .number(railed, Look.Kind.HOURS);
+            grid.text(method.words(), CellStyles.Kind.WRAPPED)
+                    .number(score.jobs(), CellStyles.Kind.COUNT)
+                    .number(score.coverage(), CellStyles.Kind.SHARE)
+                    .number(score.hoursBias(), CellStyles.Kind.CHANGE)
+                    .number(missed(score), CellStyles.Kind.HOURS)
+                    .number(railed, CellStyles.Kind.HOURS);
         }
 
         /** Hours too long, and hours too short in the weight that the share of jobs that should fit gives them. */
@@ -138,9 +138,9 @@ public final class WriteRevisionWorkbook implements Report {
             shown = NewestLines.of(jobs, judged, most);
         }
 
-        void write(SXSSFSheet sheet, Look look) {
+        void write(SXSSFSheet sheet, CellStyles look) {
             Grid grid = new Grid(sheet, look);
-            grid.row(1).text("The finished jobs behind each row", Look.Kind.TITLE);
+            grid.row(1).text("The finished jobs behind each row", CellStyles.Kind.TITLE);
             grid.row(2)
                     .text(
                             all == shown.length
@@ -162,11 +162,13 @@ public final class WriteRevisionWorkbook implements Report {
             grid.text(jobs.ledger().repairTypes().name(lines.repairType(line)))
                     .text(tickets.ticket(lines.ticket(line)))
                     .text(lines.line(line))
-                    .number(Amounts.serial(tickets.opened(lines.ticket(line))), Look.Kind.DATE)
-                    .number(jobs.todayQuotedHours(line), Look.Kind.HOURS)
-                    .number(hours, jobs.splitSeconds(line) > 0 ? Look.Kind.SPLIT_HOURS : Look.Kind.HOURS)
-                    .number(Math.rint(hours / jobs.todayQuotedHours(line) * MILLIONTHS) / MILLIONTHS, Look.Kind.RATIO)
-                    .text(evidence.counts(line) ? "yes" : "no", Look.Kind.NOTE);
+                    .number(Amounts.serial(tickets.opened(lines.ticket(line))), CellStyles.Kind.DATE)
+                    .number(jobs.todayQuotedHours(line), CellStyles.Kind.HOURS)
+                    .number(hours, jobs.splitSeconds(line) > 0 ? CellStyles.Kind.SPLIT_HOURS : CellStyles.Kind.HOURS)
+                    .number(
+                            Math.rint(hours / jobs.todayQuotedHours(line) * MILLIONTHS) / MILLIONTHS,
+                            CellStyles.Kind.RATIO)
+                    .text(evidence.counts(line) ? "yes" : "no", CellStyles.Kind.NOTE);
         }
 
         /** Names the columns that formulas of other sheets ask for. */

@@ -4,9 +4,9 @@ import benchtrue.answers.Answers;
 import benchtrue.costing.Call;
 import benchtrue.costing.Gift;
 import benchtrue.costing.LoggedShare;
+import benchtrue.format.Figures;
 import benchtrue.nightly.Report;
 import benchtrue.nightly.Review;
-import benchtrue.shop.Figures;
 import benchtrue.shop.Tickets;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -30,7 +30,7 @@ public final class WriteWorkbook implements Report {
 
     /** The answers point into findings and money, and so are filled last. */
     private static void fill(SteadyWorkbook workbook, Review review) {
-        Look look = new Look(workbook);
+        CellStyles look = new CellStyles(workbook);
         LinesSheet lines = new LinesSheet(review, LinesSheet.MOST_LINES);
         var answers = workbook.createSheet(AnswersSheet.NAME);
         var repairs = workbook.createSheet(RepairsSheet.NAME);
@@ -57,8 +57,8 @@ public final class WriteWorkbook implements Report {
             figures = review.settings().figures();
         }
 
-        void write(SXSSFSheet sheet, Look look) {
-            Flow flow = new Flow(sheet, look, 32, 14, 12, 12, 12, 12, 12, 60);
+        void write(SXSSFSheet sheet, CellStyles look) {
+            RowFlow flow = new RowFlow(sheet, look, 32, 14, 12, 12, 12, 12, 12, 60);
             flow.title("Bench review, " + figures.day(review.ledger().asOf()) + ": the five answers");
             flow.sentence(
                     "Money is in " + review.settings().currency()
@@ -78,7 +78,7 @@ public final class WriteWorkbook implements Report {
         }
 
         /** Too little paid time in the log is read before all else. */
-        private void logged(Flow flow) {
+        private void logged(RowFlow flow) {
             LoggedShare logged = review.costs().shop().loggedShare();
             if (logged.opensTheReview()) {
                 flow.sentence("Only " + figures.percent(logged.share()) + " of the hours paid reached the log ("
@@ -96,7 +96,7 @@ public final class WriteWorkbook implements Report {
             this.review = review;
         }
 
-        void write(Flow flow) {
+        void write(RowFlow flow) {
             List<Call> calls = review.answers().calls();
             flow.title("4. Whom to call before going on");
             if (calls.isEmpty()) {
@@ -123,17 +123,19 @@ public final class WriteWorkbook implements Report {
                     + "Many places require approval before an estimate is exceeded.");
         }
 
-        private void call(Flow flow, Call call) {
+        private void call(RowFlow flow, Call call) {
             Tickets tickets = review.ledger().tickets();
             flow.next()
-                    .text(tickets.instrumentClass(call.ticket()).replace('-', ' '), Look.Kind.WRAPPED)
+                    .text(tickets.instrumentClass(call.ticket()).replace('-', ' '), CellStyles.Kind.WRAPPED)
                     .text(tickets.ticket(call.ticket()))
-                    .number(Amounts.hours(call.secondsSoFar()), Look.Kind.HOURS)
+                    .number(Amounts.hours(call.secondsSoFar()), CellStyles.Kind.HOURS)
                     .number(
                             call.quotedSeconds() > 0 ? Amounts.hours(call.quotedSeconds()) : Double.NaN,
-                            Look.Kind.HOURS)
-                    .number(call.expectedHours(), Look.Kind.TENTHS)
-                    .number(call.moreMoney() > 0 ? Amounts.about(call.moreMoney()) : Double.NaN, Look.Kind.WHOLE_MONEY)
+                            CellStyles.Kind.HOURS)
+                    .number(call.expectedHours(), CellStyles.Kind.TENTHS)
+                    .number(
+                            call.moreMoney() > 0 ? Amounts.about(call.moreMoney()) : Double.NaN,
+                            CellStyles.Kind.WHOLE_MONEY)
                     .skip();
             flow.across(call.reasons().stream().map(Call.Reason::words).collect(Collectors.joining("; ")), 7);
         }
@@ -149,7 +151,7 @@ public final class WriteWorkbook implements Report {
             this.figures = figures;
         }
 
-        void write(Flow flow) {
+        void write(RowFlow flow) {
             List<Gift> gifts = review.answers().given();
             String span = "In the year up to " + figures.day(review.ledger().asOf());
             flow.title("3. What was given away, and to whom");
@@ -160,34 +162,34 @@ public final class WriteWorkbook implements Report {
             flow.headings(List.of("What", "Who pays the ticket", "Times", "Bench hours", "Worth"), 0, 1);
             int first = flow.row() + 1;
             gifts.forEach(gift -> flow.next()
-                    .text(gift.what(), Look.Kind.WRAPPED)
+                    .text(gift.what(), CellStyles.Kind.WRAPPED)
                     .text(gift.toWhom().replace('-', ' '))
-                    .number(gift.times(), Look.Kind.COUNT)
-                    .number(gift.seconds() > 0 ? Amounts.hours(gift.seconds()) : Double.NaN, Look.Kind.HOURS)
-                    .number(Amounts.money(gift.worth()), Look.Kind.WHOLE_MONEY));
+                    .number(gift.times(), CellStyles.Kind.COUNT)
+                    .number(gift.seconds() > 0 ? Amounts.hours(gift.seconds()) : Double.NaN, CellStyles.Kind.HOURS)
+                    .number(Amounts.money(gift.worth()), CellStyles.Kind.WHOLE_MONEY));
             together(flow, gifts, first);
             flow.sentence(span + "; bench time at the posted "
                     + figures.price(review.costs().shopRate()) + " an hour.");
         }
 
-        private static void together(Flow flow, List<Gift> gifts, int first) {
+        private static void together(RowFlow flow, List<Gift> gifts, int first) {
             int last = flow.row();
             flow.next()
-                    .text("Together", Look.Kind.TOTAL_WORDS)
+                    .text("Together", CellStyles.Kind.TOTAL_WORDS)
                     .skip()
                     .formula(
                             "SUM(C" + first + ":C" + last + ")",
                             gifts.stream().mapToLong(Gift::times).sum(),
-                            Look.Kind.TOTAL_COUNT)
+                            CellStyles.Kind.TOTAL_COUNT)
                     .formula(
                             "SUM(D" + first + ":D" + last + ")",
                             Amounts.hours(
                                     gifts.stream().mapToLong(Gift::seconds).sum()),
-                            Look.Kind.TOTAL)
+                            CellStyles.Kind.TOTAL)
                     .formula(
                             "SUM(E" + first + ":E" + last + ")",
                             Amounts.money(gifts.stream().mapToLong(Gift::worth).sum()),
-                            Look.Kind.TOTAL_COUNT);
+                            CellStyles.Kind.TOTAL_COUNT);
         }
     }
 }

@@ -2,7 +2,7 @@ package benchtrue.charts;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import benchtrue.shop.Figures;
+import benchtrue.format.Figures;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -47,9 +47,9 @@ class GoldenPicturesTest {
                         marks[i],
                         FIGURES.hours(values[i] * 9)))
                 .toList();
-        List<Key> keys = Arrays.stream(marks)
+        List<LegendEntry> keys = Arrays.stream(marks)
                 .distinct()
-                .map(mark -> Key.of(mark, mark.words()))
+                .map(mark -> LegendEntry.of(mark, mark.words()))
                 .toList();
         return new RowChart("hours for each hour quoted", RowChart.Form.MARKS, 1, 0.05, rows, keys, FIGURES);
     }
@@ -60,7 +60,7 @@ class GoldenPicturesTest {
                 new RowChart.Row("further", 0.9, 0.7, 0.6, 0.8, Mark.PLAIN, "8 and 8 jobs"),
                 new RowChart.Row("no job before", Double.NaN, 1.3, 1.1, 1.6, Mark.PLAIN, "0 and 8 jobs"),
                 new RowChart.Row("one job since", 1.2, 1.6, Double.NaN, Double.NaN, Mark.PLAIN, "9 and 1 job"));
-        List<Key> keys = List.of(Key.of(Mark.BEFORE, "before"), Key.of(Mark.PLAIN, "since"));
+        List<LegendEntry> keys = List.of(LegendEntry.of(Mark.BEFORE, "before"), LegendEntry.of(Mark.PLAIN, "since"));
         return new RowChart("hours for each book hour", RowChart.Form.CHANGES, 1, 0.05, rows, keys, FIGURES);
     }
 
@@ -70,7 +70,7 @@ class GoldenPicturesTest {
                 new RowChart.Row("a step up", 4_000, 5_500, Double.NaN, Double.NaN, Mark.OVER, "+1.500"),
                 new RowChart.Row("a step down", 5_500, -700, Double.NaN, Double.NaN, Mark.LEANING_UNDER, "-6.200"),
                 new RowChart.Row("nothing known", Double.NaN, Mark.PLAIN, Figures.UNKNOWN));
-        List<Key> keys = List.of(Key.bar(Mark.OVER, "raised"), Key.bar(Mark.UNDER, "lowered"));
+        List<LegendEntry> keys = List.of(LegendEntry.bar(Mark.OVER, "raised"), LegendEntry.bar(Mark.UNDER, "lowered"));
         return new RowChart("EUR a year", RowChart.Form.BARS, Double.NaN, 0, rows, keys, FIGURES);
     }
 

@@ -2,7 +2,7 @@ package benchtrue.charts;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import benchtrue.shop.Figures;
+import benchtrue.format.Figures;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;

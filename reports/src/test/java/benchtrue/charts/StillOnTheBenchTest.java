@@ -39,7 +39,7 @@ class StillOnTheBenchTest {
     }
 
     private static Optional<Picture> picture(int open, int days) {
-        return new StillOnTheBench(new Subject(review(open, days), Subject.Audience.OWNER)).picture();
+        return new StillOnTheBench(new ChartContext(review(open, days), ChartContext.Audience.OWNER)).picture();
     }
 
     /** Thirty refrets done, and open ones worked on for three hours a day from the third day on. */

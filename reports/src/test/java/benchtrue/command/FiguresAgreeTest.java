@@ -3,7 +3,7 @@ package benchtrue.command;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import benchtrue.shop.Figures;
+import benchtrue.format.Figures;
 import benchtrue.shop.Money;
 import java.io.IOException;
 import java.math.BigDecimal;

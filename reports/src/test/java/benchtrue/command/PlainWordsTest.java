@@ -2,7 +2,7 @@ package benchtrue.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import benchtrue.shop.Glossary;
+import benchtrue.format.Glossary;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;

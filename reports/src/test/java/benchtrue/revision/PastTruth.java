@@ -55,7 +55,7 @@ record PastTruth(Map<PastMethod, PastScore> raw, Map<PastMethod, PastScore> rail
     private static PastTruth of(JobLines jobs, Truth truth, Settings settings) {
         TryPastJobs tried = new TryPastJobs(jobs, settings);
         List<LocalDate> days = tried.days();
-        List<FactorsThen> factors = tried.factors(days);
+        List<FactorsAsOf> factors = tried.factors(days);
         ScoredJobs scored = ScoredJobs.of(jobs);
         List<ScoredJobs.Job> all = trueJobs(jobs, truth);
         Map<PastMethod, PastScore> raw = new EnumMap<>(PastMethod.class);
@@ -66,7 +66,7 @@ record PastTruth(Map<PastMethod, PastScore> raw, Map<PastMethod, PastScore> rail
             List<ScoredJobs.Job> quoted = all.stream()
                     .filter(job -> job.quotedOn() >= from && job.quotedOn() < before)
                     .toList();
-            FactorsThen then = factors.get(i);
+            FactorsAsOf then = factors.get(i);
             double[] bookThen =
                     then.bookThenPer(jobs.ledger().books(), jobs.ledger().asOf());
             double[] share = new double[jobs.ledger().repairTypes().size()];

@@ -1,12 +1,12 @@
 package benchtrue.sample;
 
+import benchtrue.format.Words;
 import benchtrue.shop.Absent;
 import benchtrue.shop.ChargeKind;
 import benchtrue.shop.Hours;
 import benchtrue.shop.Outcome;
 import benchtrue.shop.PaidBy;
 import benchtrue.shop.QuoteBasis;
-import benchtrue.shop.Words;
 import java.io.Closeable;
 import java.io.IOException;
 

@@ -1,9 +1,9 @@
 package benchtrue.sample;
 
+import benchtrue.format.Words;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Hours;
 import benchtrue.shop.WaitReason;
-import benchtrue.shop.Words;
 import java.math.BigDecimal;
 
 /**

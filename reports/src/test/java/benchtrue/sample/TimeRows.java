@@ -1,7 +1,7 @@
 package benchtrue.sample;
 
+import benchtrue.format.Words;
 import benchtrue.shop.TimeKind;
-import benchtrue.shop.Words;
 import java.io.Closeable;
 import java.io.IOException;
 import java.nio.file.Path;

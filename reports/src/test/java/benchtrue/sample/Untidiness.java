@@ -1,9 +1,9 @@
 package benchtrue.sample;
 
+import benchtrue.format.Words;
 import benchtrue.shop.ChargeKind;
 import benchtrue.shop.PaidBy;
 import benchtrue.shop.QuoteBasis;
-import benchtrue.shop.Words;
 
 /** Counts what is less tidy about a visit. */
 final class Untidiness {

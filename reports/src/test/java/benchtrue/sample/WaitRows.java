@@ -1,6 +1,6 @@
 package benchtrue.sample;
 
-import benchtrue.shop.Words;
+import benchtrue.format.Words;
 import java.io.Closeable;
 import java.io.IOException;
 

@@ -3,12 +3,12 @@ package benchtrue.truth;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import benchtrue.format.Words;
 import benchtrue.hours.JobLines;
 import benchtrue.hours.UnquotedWork;
 import benchtrue.sample.LineTruth;
 import benchtrue.sample.SampleOptions;
 import benchtrue.sample.TypeTruth;
-import benchtrue.shop.Words;
 import java.nio.file.Path;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeAll;

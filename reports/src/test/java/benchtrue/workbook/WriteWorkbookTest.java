@@ -102,7 +102,7 @@ class WriteWorkbookTest {
         Review review = ReviewOf.shop(busyShop());
         try (SteadyWorkbook workbook =
                 new SteadyWorkbook(folder.resolve("part.xlsx"), review.ledger().asOf())) {
-            Look look = new Look(workbook);
+            CellStyles look = new CellStyles(workbook);
             LinesSheet lines = new LinesSheet(review, 10);
             lines.write(workbook.createSheet(LinesSheet.NAME), look);
             assertThat(lines.whole()).isFalse();

@@ -1,0 +1,114 @@
+package benchtrue.findings;
+
+import benchtrue.costing.CostedLines;
+import benchtrue.reconcile.Ledger;
+import benchtrue.settings.Settings;
+import benchtrue.shop.Absent;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** Turns the evidence on one repair type into a verdict and money a year. */
+final class VerdictRule {
+    private final CostedLines costs;
+    private final Settings settings;
+    private final TypeTotals totals;
+    private final Map<Integer, CopiedQuotes> copied;
+    private final Map<Integer, Slowing> slowings;
+
+    VerdictRule(
+            CostedLines costs,
+            Settings settings,
+            TypeTotals totals,
+            List<CopiedQuotes> copied,
+            List<Slowing> slowings) {
+        this.costs = costs;
+        this.settings = settings;
+        this.totals = totals;
+        this.copied = copied.stream()
+                .filter(CopiedQuotes::many)
+                .collect(Collectors.toMap(CopiedQuotes::repairType, row -> row));
+        this.slowings = slowings.stream().collect(Collectors.toMap(Slowing::repairType, slowing -> slowing));
+    }
+
+    /**
+     * Returns the findings of all repair types in some book, by code.
+     *
+     * @param adjustedP p for under at 2 x code, for over at 2 x code + 1
+     */
+    List<RepairFinding> all(LoadEvidence[] evidence, double[] adjustedP, List<UsualJob> usual) {
+        Ledger ledger = costs.jobs().ledger();
+        List<RepairFinding> repairs = new ArrayList<>();
+        for (int type = 0; type < evidence.length; type++) {
+            if (ledger.books()
+                    .type(ledger.repairTypes().name(type), ledger.asOf())
+                    .isPresent()) {
+                repairs.add(judge(
+                        type, evidence[type], usual.get(type).typical(), adjustedP[2 * type], adjustedP[2 * type + 1]));
+            }
+        }
+        return repairs;
+    }
+
+    private RepairFinding judge(int type, LoadEvidence evidence, double typical, double underP, double overP) {
+        Slowing slowing = slowings.get(type);
+        boolean since = slowing != null && !Double.isNaN(slowing.loadSince());
+        double load = since ? slowing.loadSince() : totals.load(type);
+        long shortfall = money(type, load);
+        boolean known = evidence.known();
+        RepairFinding unworded = new RepairFinding(
+                type,
+                totals.lines()[type],
+                totals.quotedHours()[type],
+                totals.actualSeconds()[type],
+                totals.reworkSeconds()[type],
+                totals.load(type),
+                typical,
+                evidence.range().low(),
+                evidence.range().high(),
+                evidence.chanceOver(),
+                StrictMath.min(underP, overP),
+                shortfall,
+                known ? money(type, evidence.current().low()) : Absent.AMOUNT,
+                known ? money(type, evidence.current().high()) : Absent.AMOUNT,
+                doubtCopies(verdict(known, load, underP, overP, shortfall), copied.get(type)),
+                "");
+        return unworded.withWhy(new Reason(costs, settings).of(unworded, copied.get(type), slowing));
+    }
+
+    /** A log that repeats the quote agrees with any quote: such a type is on the mark only if its other jobs are. */
+    private Verdict doubtCopies(Verdict verdict, CopiedQuotes copies) {
+        if (verdict != Verdict.ON_THE_MARK || copies == null) {
+            return verdict;
+        }
+        if (Double.isNaN(copies.lowerWithout())) {
+            return Verdict.TOO_FEW_JOBS;
+        }
+        return copies.loadWithout() > 1 + settings.tolerance()
+                ? Verdict.LEANING_UNDER
+                : copies.loadWithout() < 1 - settings.tolerance() ? Verdict.LEANING_OVER : verdict;
+    }
+
+    private Verdict verdict(boolean known, double load, double underP, double overP, long shortfall) {
+        if (!known) {
+            return Verdict.TOO_FEW_JOBS;
+        }
+        boolean matters = StrictMath.abs(shortfall) >= settings.materiality();
+        if (load > 1 + settings.tolerance()) {
+            boolean sure = underP <= settings.falseDiscovery();
+            return sure && matters ? Verdict.UNDER_QUOTED : Verdict.LEANING_UNDER;
+        }
+        if (load < 1 - settings.tolerance()) {
+            boolean sure = overP <= settings.falseDiscovery();
+            return sure && matters ? Verdict.OVER_QUOTED : Verdict.LEANING_OVER;
+        }
+        return Verdict.ON_THE_MARK;
+    }
+
+    /** Money a year at the shop's rate if the type goes on taking {@code load} hours per quoted hour. */
+    private long money(int type, double load) {
+        double perYear = (load - 1) * totals.yearlyHours()[type] * costs.shopRate();
+        return Double.isNaN(perYear) ? 0 : (long) StrictMath.rint(perYear);
+    }
+}

@@ -1,0 +1,76 @@
+package benchtrue.revision;
+
+import benchtrue.findings.RepairFinding;
+import benchtrue.findings.Slowing;
+import benchtrue.format.Figures;
+import benchtrue.hours.JobLines;
+import benchtrue.shop.Absent;
+import benchtrue.shop.Hours;
+import java.util.Arrays;
+import java.util.Optional;
+
+/**
+ * What the judged jobs of one repair type took, added up.
+ *
+ * @param repairType its code
+ * @param jobs how many
+ * @param tickets tickets with at least one of them
+ * @param loadFactor (hours + putting right) / quoted hours against the book; NaN without jobs
+ * @param actualSeconds their hours, without putting right
+ * @param reworkSeconds hours spent putting them right
+ * @param since day from which the jobs count, {@link Absent#DAY} where all do
+ */
+record JobTotals(
+        int repairType, int jobs, int tickets, double loadFactor, long actualSeconds, long reworkSeconds, int since) {
+    /** Takes what a review found; of a repair type that surely got slower, the jobs since. */
+    static JobTotals of(RepairFinding finding, Optional<Slowing> slowing) {
+        Optional<Slowing> current = slowing.filter(slow -> Double.isFinite(slow.loadSince()));
+        int jobs = current.map(Slowing::jobsSince).orElse(finding.lines());
+        return new JobTotals(
+                finding.repairType(),
+                jobs,
+                jobs,
+                current.map(Slowing::loadSince).orElse(finding.loadFactor()),
+                finding.actualSeconds(),
+                finding.reworkSeconds(),
+                current.map(Slowing::startDay).orElse(Absent.DAY));
+    }
+
+    /** Returns the sums of every repair type, by code. */
+    static JobTotals[] of(JobLines jobs) {
+        int types = jobs.ledger().repairTypes().size();
+        JobTotals[] sums = new JobTotals[types];
+        double[] quoted = new double[types];
+        int[] lastTicket = new int[types];
+        Arrays.setAll(sums, type -> new JobTotals(type, 0, 0, Double.NaN, 0, 0, Absent.DAY));
+        Arrays.fill(lastTicket, Absent.INDEX);
+        for (int line = 0; line < jobs.size(); line++) {
+            if (jobs.judged(line)) {
+                int type = jobs.ledger().lines().repairType(line);
+                int ticket = jobs.ledger().lines().ticket(line);
+                quoted[type] += jobs.todayQuotedHours(line);
+                sums[type] = sums[type].with(jobs, line, ticket == lastTicket[type] ? 0 : 1, quoted[type]);
+                lastTicket[type] = ticket;
+            }
+        }
+        return sums;
+    }
+
+    private JobTotals with(JobLines all, int line, int newTickets, double quotedHours) {
+        long actual = actualSeconds + all.actualSeconds(line);
+        long rework = reworkSeconds + all.reworkSeconds(line);
+        double load = Hours.of(actual + rework) / quotedHours;
+        return new JobTotals(repairType, jobs + 1, tickets + newTickets, load, actual, rework, since);
+    }
+
+    /** Returns hours with putting right per hour without. */
+    double withRework() {
+        return actualSeconds > 0 ? 1 + reworkSeconds / (double) actualSeconds : 1;
+    }
+
+    /** Returns which jobs these are, in words. */
+    String words(Figures figures) {
+        String all = figures.count(jobs, "job", "jobs");
+        return Absent.has(since) ? all + " since it got slower on " + figures.day(since) : all;
+    }
+}

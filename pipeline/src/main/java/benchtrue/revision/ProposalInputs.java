@@ -1,0 +1,35 @@
+package benchtrue.revision;
+
+/**
+ * What a proposal stands on, so that a spreadsheet can work it out again under another policy. Factors are hours per hour
+ * of today's book; NaN without jobs.
+ *
+ * @param askedFactor what the shop's policy asks for, before any guard rail
+ * @param meanFactor what such jobs take on average, putting right included
+ * @param usualFactor half of such jobs take more, half less
+ * @param spread standard deviation of ln(hours) of one job about the usual
+ * @param jobsAYear jobs a year, in hours quoted over hours of today's book
+ * @param lowestSeconds least hours that one revision may go down to: the step's end or the shortest safe hours
+ * @param highestSeconds most hours that one revision may go up to
+ * @param shortening whether the program may propose fewer hours than today's
+ */
+public record ProposalInputs(
+        double askedFactor,
+        double meanFactor,
+        double usualFactor,
+        double spread,
+        double jobsAYear,
+        long lowestSeconds,
+        long highestSeconds,
+        Shortening shortening) {
+
+    /** Whether the program may propose fewer hours, or any change at all. */
+    public enum Shortening {
+        /** Within the guard rails. */
+        MAY,
+        /** Hazardous work, or structural or finish work without shortest safe hours: only the owner shortens it. */
+        OWNER_ONLY,
+        /** Too few jobs, nothing in the book to start from, or kept by the owner: nothing is proposed at all. */
+        NO_CHANGE
+    }
+}
