@@ -1,5 +1,6 @@
 package benchtrue;
 
+import benchtrue.reconcile.Completeness;
 import benchtrue.reconcile.Ledger;
 import benchtrue.shop.Absent;
 import benchtrue.shop.ChargeKind;
@@ -499,6 +500,7 @@ public final class ShopBuilder {
                     shop.waits.stream()
                             .map(w -> new Wait(ticket(w.ticket), w.row.from(), w.row.to(), w.row.reason()))
                             .toList(),
+                    Completeness.WHOLE,
                     shop.missing);
         }
 

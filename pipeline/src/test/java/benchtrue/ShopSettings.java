@@ -90,6 +90,7 @@ public final class ShopSettings {
                 from.seed(),
                 money,
                 from.keepResults(),
+                from.mostUnreadShare(),
                 from.files());
     }
 }

@@ -6,18 +6,21 @@ import benchtrue.costing.Gift;
 import benchtrue.findings.Findings;
 import benchtrue.findings.RepairFinding;
 import benchtrue.findings.Verdict;
+import benchtrue.format.Figures;
 import benchtrue.revision.ProposedChange;
 import benchtrue.revision.Revision;
 import benchtrue.shop.Absent;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
 /**
  * What the owner is told first, selected and ordered for every output.
  *
+ * @param notRead what was not read and what hangs on it; empty where nothing does
  * @param worstFirst every repair, the most money lost a year first
  * @param losing the repairs that are surely under-quoted, in that order
  * @param seemLosing those and the ones that lean that way and lose money, the sure ones first
@@ -28,6 +31,7 @@ import java.util.TreeMap;
  * @param calls open instruments whose owners want a call, the most money first
  */
 public record Answers(
+        Optional<String> notRead,
         List<RepairFinding> worstFirst,
         List<RepairFinding> losing,
         List<RepairFinding> seemLosing,
@@ -51,12 +55,13 @@ public record Answers(
             Comparator.comparingLong(Answers::moved).reversed().thenComparingInt(ProposedChange::repairType);
 
     /** Selects the answers of a night. */
-    public static Answers of(Findings findings, Revision revision, CostedLines costs) {
+    public static Answers of(Findings findings, Revision revision, CostedLines costs, Figures figures) {
         List<RepairFinding> worstFirst =
                 findings.repairs().stream().sorted(WORST_FIRST).toList();
         List<ProposedChange> drafted =
                 revision.changes().stream().sorted(LARGEST_FIRST).toList();
         return new Answers(
+                NotRead.sentence(costs.jobs().ledger(), findings.repairs(), figures),
                 worstFirst,
                 worstFirst.stream().filter(Answers::isUnder).toList(),
                 worstFirst.stream()

@@ -29,14 +29,15 @@ public final class FindVerdicts {
         ForkJoinTask<List<CopiedQuotes>> copying =
                 ForkJoinTask.adapt(() -> copies.byType(loads)).fork();
         TypeTotals totals = TypeTotals.of(jobs);
-        LoadEvidence[] evidence = loads.weigh(enough(totals));
+        UnreadShares unread = UnreadShares.of(jobs.ledger(), settings, totals);
+        LoadEvidence[] evidence = loads.weigh(enough(totals), unread);
         StudyJobs study = studying.join();
         ForkJoinTask<List<UsualJob>> asking =
                 ForkJoinTask.adapt(study::usualJobs).fork();
         Drift drift = study.drift(new CurrentLoads(jobs, loads), evidence);
         List<CopiedQuotes> copied = copying.join();
         List<UsualJob> usual = asking.join();
-        VerdictRule judge = new VerdictRule(costs, settings, totals, copied, drift.slowings());
+        VerdictRule judge = new VerdictRule(costs, settings, totals, copied, drift.slowings(), unread);
         List<RepairFinding> repairs = judge.all(evidence, adjust(evidence), usual);
         return new Findings(
                 repairs,

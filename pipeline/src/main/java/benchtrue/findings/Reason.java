@@ -11,8 +11,10 @@ final class Reason {
     private final CostedLines costs;
     private final Settings settings;
     private final Figures figures;
+    private final UnreadShares unread;
 
-    Reason(CostedLines costs, Settings settings) {
+    Reason(CostedLines costs, Settings settings, UnreadShares unread) {
+        this.unread = unread;
         this.costs = costs;
         this.settings = settings;
         this.figures = settings.figures();
@@ -77,7 +79,16 @@ final class Reason {
             case ON_THE_MARK -> ", within " + figures.percent(settings.tolerance()) + " of the quote";
             case TOO_FEW_JOBS ->
                 ": too few to judge, at least " + FindVerdicts.ENOUGH_TICKETS + " tickets with logged hours are needed";
+            case NOT_JUDGED -> ": not judged, since " + unread(finding.repairType());
         };
+    }
+
+    private String unread(int type) {
+        double missing = unread.missing(type);
+        return missing > 1 - unread.lower(type)
+                ? "about " + figures.percent(missing) + " of its hours may be among those that could not be read"
+                : "up to " + figures.percent(1 - unread.lower(type))
+                        + " of its hours may belong to quoted lines that could not be read";
     }
 
     private String leaning(RepairFinding finding, String side) {

@@ -7,7 +7,8 @@ public enum Verdict {
     ON_THE_MARK("on the mark"),
     LEANING_OVER("leaning over"),
     OVER_QUOTED("over-quoted"),
-    TOO_FEW_JOBS("too few jobs");
+    TOO_FEW_JOBS("too few jobs"),
+    NOT_JUDGED("not judged: hours missing");
 
     private final String words;
 

@@ -16,16 +16,19 @@ final class VerdictRule {
     private final TypeTotals totals;
     private final Map<Integer, CopiedQuotes> copied;
     private final Map<Integer, Slowing> slowings;
+    private final UnreadShares unread;
 
     VerdictRule(
             CostedLines costs,
             Settings settings,
             TypeTotals totals,
             List<CopiedQuotes> copied,
-            List<Slowing> slowings) {
+            List<Slowing> slowings,
+            UnreadShares unread) {
         this.costs = costs;
         this.settings = settings;
         this.totals = totals;
+        this.unread = unread;
         this.copied = copied.stream()
                 .filter(CopiedQuotes::many)
                 .collect(Collectors.toMap(CopiedQuotes::repairType, row -> row));
@@ -56,6 +59,7 @@ final class VerdictRule {
         boolean since = slowing != null && !Double.isNaN(slowing.loadSince());
         double load = since ? slowing.loadSince() : totals.load(type);
         long shortfall = money(type, load);
+        boolean held = totals.lines()[type] > 0 && unread.holds(type);
         boolean known = evidence.known();
         RepairFinding unworded = new RepairFinding(
                 type,
@@ -69,12 +73,14 @@ final class VerdictRule {
                 evidence.range().high(),
                 evidence.chanceOver(),
                 StrictMath.min(underP, overP),
-                shortfall,
-                known ? money(type, evidence.current().low()) : Absent.AMOUNT,
-                known ? money(type, evidence.current().high()) : Absent.AMOUNT,
-                doubtCopies(verdict(known, load, underP, overP, shortfall), copied.get(type)),
+                held ? Absent.AMOUNT : shortfall,
+                known && !held ? money(type, evidence.current().low()) : Absent.AMOUNT,
+                known && !held ? money(type, evidence.current().high()) : Absent.AMOUNT,
+                held
+                        ? Verdict.NOT_JUDGED
+                        : doubtCopies(verdict(known, load, underP, overP, shortfall), copied.get(type)),
                 "");
-        return unworded.withWhy(new Reason(costs, settings).of(unworded, copied.get(type), slowing));
+        return unworded.withWhy(new Reason(costs, settings, unread).of(unworded, copied.get(type), slowing));
     }
 
     /** A log that repeats the quote agrees with any quote: such a type is on the mark only if its other jobs are. */

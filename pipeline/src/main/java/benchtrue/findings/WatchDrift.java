@@ -1,6 +1,7 @@
 package benchtrue.findings;
 
 import benchtrue.hours.JobLines;
+import benchtrue.shop.Absent;
 import benchtrue.shop.Ints;
 import benchtrue.shop.Tickets;
 import benchtrue.statistics.Normal;
@@ -31,7 +32,15 @@ final class WatchDrift {
     WatchDrift(JobLines jobs, JobModel model, int[] own) {
         this.jobs = jobs;
         this.model = model;
-        this.own = own;
+        this.own = Arrays.stream(own).filter(this::wasRead).toArray();
+    }
+
+    /** Months of which too many hours could not be read say nothing about speed. */
+    private boolean wasRead(int line) {
+        Tickets tickets = jobs.ledger().tickets();
+        int ticket = jobs.ledger().lines().ticket(line);
+        int ended = Absent.firstOf(tickets.closed(ticket), tickets.opened(ticket));
+        return !jobs.ledger().completeness().touches(tickets.opened(ticket), ended);
     }
 
     /** Returns the charts, one a repair type with jobs, and what they show. */

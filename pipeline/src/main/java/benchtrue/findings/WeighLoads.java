@@ -47,8 +47,9 @@ final class WeighLoads {
      * Returns the evidence on each repair type by code.
      *
      * @param enough by repair type, whether it has jobs enough to be judged
+     * @param unread what was not read; evidence must hold whatever it was
      */
-    LoadEvidence[] weigh(boolean[] enough) {
+    LoadEvidence[] weigh(boolean[] enough, UnreadShares unread) {
         TicketGroups groups = new TicketGroups(jobs, MOST_GROUPS, ticket -> true);
         UnaryOperator<double[]> loads = model.firstOrder(groups.ofTickets(), groups.all());
         Jackknife[] jackknives = jackknives(groups, isLarge() ? loads : refitted(groups));
@@ -58,7 +59,7 @@ final class WeighLoads {
         LoadEvidence[] evidence = new LoadEvidence[jackknives.length];
         for (int type = 0; type < evidence.length; type++) {
             evidence[type] = enough[type] && jackknives[type].standardError() > 0
-                    ? evidence(jackknives[type], replicates[type])
+                    ? evidence(jackknives[type], replicates[type], unread.higher(type), unread.lower(type))
                     : LoadEvidence.NONE;
         }
         return evidence;
@@ -141,18 +142,20 @@ final class WeighLoads {
                 overP);
     }
 
-    private LoadEvidence evidence(Jackknife jackknife, double[] replicates) {
+    private LoadEvidence evidence(Jackknife jackknife, double[] replicates, double higher, double lower) {
         double load = StrictMath.exp(jackknife.estimate());
         Bootstrap bootstrap = Bootstrap.of(load, replicates, jackknife.acceleration());
-        double floor = 1 - settings.tolerance();
+        double floor = (1 - settings.tolerance()) / higher;
         double overP = StrictMath.max(
                 jackknife.chanceAtLeast(StrictMath.log(floor)),
                 StrictMath.max(bootstrap.percentileChanceAtLeast(floor), bootstrap.bcaChanceAtLeast(floor)));
+        Interval range =
+                new Interval(range(jackknife).low() * lower, range(jackknife).high() * higher);
         return new LoadEvidence(
-                range(jackknife),
-                range(jackknife),
+                range,
+                range,
                 1 - jackknife.chanceAtMost(0),
-                jackknife.chanceAtMost(StrictMath.log(1 + settings.tolerance())),
+                jackknife.chanceAtMost(StrictMath.log((1 + settings.tolerance()) / lower)),
                 overP);
     }
 }

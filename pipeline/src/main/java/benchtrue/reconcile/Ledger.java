@@ -29,6 +29,7 @@ import java.util.Set;
  * @param paidHours by technician then month; empty where the table is missing
  * @param overheads by month then account; empty where the table is missing
  * @param waits by ticket then date; empty where the table is missing
+ * @param completeness how much of what was logged could be read
  * @param missing names of the optional tables that were not there, such as {@code paid-hours}
  */
 public record Ledger(
@@ -45,6 +46,7 @@ public record Ledger(
         List<PaidHours> paidHours,
         List<Overhead> overheads,
         List<Wait> waits,
+        Completeness completeness,
         Set<String> missing) {
     public Ledger {
         wages = List.copyOf(wages);

@@ -21,7 +21,6 @@ import benchtrue.shop.Tickets;
 import benchtrue.shop.TimeEntries;
 import benchtrue.shop.Wage;
 import benchtrue.shop.Wait;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -46,7 +45,7 @@ public final class Reconcile {
      * @throws IllegalStateException where a balance fails: a fault of the program
      */
     public Reconciled reconcile(Exports exports, Settings settings, int asOf) {
-        Reconciled reconciled = new BuildLedger(exports, settings.zone(), asOf).build();
+        Reconciled reconciled = new BuildLedger(exports, settings, asOf).build();
         KnownFamilies.check(settings.policy(), reconciled.ledger().books());
         return reconciled;
     }
@@ -82,14 +81,14 @@ public final class Reconcile {
     /** Builds the ledger table by table: what others refer to comes first. */
     static final class BuildLedger {
         private final Exports exports;
-        private final ZoneId zone;
+        private final Settings settings;
         private final AsOf asOf;
         private final Map<Table, RowDispositions> tables = new EnumMap<>(Table.class);
         private final List<Balance> balances = new ArrayList<>();
 
-        BuildLedger(Exports exports, ZoneId zone, int asOf) {
+        BuildLedger(Exports exports, Settings settings, int asOf) {
             this.exports = exports;
-            this.zone = zone;
+            this.settings = settings;
             this.asOf = new AsOf(asOf);
         }
 
@@ -134,7 +133,7 @@ public final class Reconcile {
             BuildPay pay = new BuildPay(people, asOf);
             List<Wage> wages = pay.wages(table(Table.TECHNICIANS));
             List<PaidHours> paid = pay.paid(table(Table.PAID_HOURS));
-            EntryHours hours = new EntryHours(exports.rows(Table.TIME_LOG), zone);
+            EntryHours hours = new EntryHours(exports.rows(Table.TIME_LOG), settings.zone());
             BuildTime buildTime = new BuildTime(table(Table.TIME_LOG), keys, types, lineKeys, people, hours);
             TimeEntries time = time(buildTime, tickets, lines, wages, people);
             balances.add(Balances.hours(table(Table.TIME_LOG), hours, buildTime.sharedAway(), seconds(time)));
@@ -145,6 +144,9 @@ public final class Reconcile {
             balances.add(Balances.parts(table(Table.PARTS_USAGE), parts));
             balances.add(Balances.overheads(table(Table.OVERHEADS), overheads));
             balances.add(Balances.paid(table(Table.PAID_HOURS), paid));
+            Completeness completeness = new WeighUnread(
+                            table(Table.TIME_LOG), table(Table.QUOTED_LINES), hours, types, settings.mostUnreadShare())
+                    .weigh(tables, tickets, lines, time);
             return new Ledger(
                     asOf.day(),
                     types.names(),
@@ -159,6 +161,7 @@ public final class Reconcile {
                     paid,
                     overheads,
                     waits,
+                    completeness,
                     missing());
         }
 

@@ -39,6 +39,15 @@ final class RowDispositions {
         return FATES[fates[row]];
     }
 
+    /** Returns how many rows came to one end. */
+    long count(RowStatus status) {
+        long count = 0;
+        for (byte fate : fates) {
+            count += fate == status.ordinal() ? 1 : 0;
+        }
+        return count;
+    }
+
     void decide(int row, RowStatus fate) {
         fates[row] = (byte) fate.ordinal();
     }

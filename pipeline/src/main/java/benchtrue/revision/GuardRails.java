@@ -39,7 +39,7 @@ record GuardRails(long seconds, List<String> reasons) {
     }
 
     static ProposalInputs.Shortening shortening(RepairType type, Verdict verdict) {
-        if (verdict == Verdict.TOO_FEW_JOBS || type.bookSeconds() <= 0) {
+        if (verdict == Verdict.TOO_FEW_JOBS || verdict == Verdict.NOT_JUDGED || type.bookSeconds() <= 0) {
             return ProposalInputs.Shortening.NO_CHANGE;
         }
         boolean unsafe = !type.hazards().isEmpty()
@@ -51,6 +51,9 @@ record GuardRails(long seconds, List<String> reasons) {
         double wanted = factor * type.bookSeconds();
         if (type.bookSeconds() <= 0) {
             return held(settings, type, "no hours in the book to start from");
+        }
+        if (verdict == Verdict.NOT_JUDGED) {
+            return held(settings, type, "not judged: too many of its hours could not be read");
         }
         if (verdict == Verdict.TOO_FEW_JOBS || Double.isNaN(factor)) {
             return held(settings, type, "too few jobs to change it");

@@ -61,6 +61,7 @@ final class LedgerAsOf {
                 List.of(),
                 List.of(),
                 time.waits(),
+                ledger.completeness().earlier(),
                 ledger.missing());
     }
 

@@ -5,6 +5,7 @@ import benchtrue.findings.Driver;
 import benchtrue.findings.Findings;
 import benchtrue.findings.RepairFinding;
 import benchtrue.findings.Slowing;
+import benchtrue.findings.UnreadShares;
 import benchtrue.findings.UsualJob;
 import benchtrue.reconcile.Ledger;
 import benchtrue.settings.Policy;
@@ -38,6 +39,7 @@ public final class ProposeRevision {
                 .collect(Collectors.toMap(Kept::repairType, Function.identity()));
         Map<Integer, Slowing> slower = findings.drift().slowings().stream()
                 .collect(Collectors.toMap(Slowing::repairType, Function.identity()));
+        UnreadShares unread = UnreadShares.of(ledger, settings, findings.repairs());
         List<ProposedChange> changes = new ArrayList<>();
         for (RepairFinding finding : findings.repairs()) {
             Optional<RepairType> today = ledger.books()
@@ -49,8 +51,9 @@ public final class ProposeRevision {
                 Policy policy = settings.policy().of(type.family());
                 Target target = Target.of(JobTotals.of(finding, slowing), job, past, policy, settings.figures())
                         .orOf(backTest.used(), past, finding.repairType(), settings.figures());
+                Target sure = target.careful(unread.careful(finding.repairType(), target.factor()));
                 changes.add(
-                        change(type, finding, target, past, costs.shopRate(), settings, still.get(type.repairType())));
+                        change(type, finding, sure, past, costs.shopRate(), settings, still.get(type.repairType())));
             });
         }
         return new Revision(

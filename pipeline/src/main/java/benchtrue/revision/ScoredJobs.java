@@ -3,11 +3,13 @@ package benchtrue.revision;
 import benchtrue.findings.SurelyOwnJobs;
 import benchtrue.hours.JobLines;
 import benchtrue.hours.SplitEvidence;
+import benchtrue.reconcile.Completeness;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Hours;
 import benchtrue.shop.Ints;
 import benchtrue.shop.LineState;
 import benchtrue.shop.QuotedLines;
+import benchtrue.shop.Tickets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -39,8 +41,11 @@ final class ScoredJobs {
         }
         int tickets = jobs.ledger().tickets().size();
         int[] starts = jobs.ledger().lines().starts(tickets);
+        Completeness logged = jobs.ledger().completeness();
         for (int ticket = 0; ticket < tickets; ticket++) {
-            add(starts[ticket], starts[ticket + 1]);
+            if (!logged.touches(jobs.ledger().tickets().opened(ticket), ended(ticket))) {
+                add(starts[ticket], starts[ticket + 1]);
+            }
         }
         all.sort(Comparator.comparingInt(Job::quotedOn));
     }
@@ -67,6 +72,11 @@ final class ScoredJobs {
         if (whole && seconds > 0) {
             all.add(new Job(Arrays.stream(lines).map(this::quotedOn).min().getAsInt(), lines, Hours.of(seconds)));
         }
+    }
+
+    private int ended(int ticket) {
+        Tickets tickets = jobs.ledger().tickets();
+        return Absent.firstOf(tickets.finished(ticket), Absent.firstOf(tickets.closed(ticket), tickets.opened(ticket)));
     }
 
     private boolean predictable(int line) {

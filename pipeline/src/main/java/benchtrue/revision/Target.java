@@ -59,6 +59,15 @@ record Target(double factor, String basis, double mean, double usual, double spr
         };
     }
 
+    /** Returns this target moved by what was not read as far as that could undo it. */
+    Target careful(double factorThatIsSure) {
+        if (factorThatIsSure == factor || Double.isNaN(factor)) {
+            return this;
+        }
+        double by = factorThatIsSure / factor;
+        return new Target(factorThatIsSure, basis, mean * by, usual * by, spread);
+    }
+
     private static Target rival(PastMethod used, double factor, Figures figures) {
         String basis =
                 used.words() + ", which did better on past jobs: " + figures.ratio(factor) + " hours per quoted hour";

@@ -67,6 +67,7 @@ public final class ReadSettings {
                 file.whole(SettingsKey.SEED, 0, 9_000_000_000_000_000_000L, absent.seed()),
                 money(file, absent.money()),
                 (int) file.whole(SettingsKey.KEEP_RESULTS, 0, 100_000, absent.keepResults()),
+                file.number(SettingsKey.MOST_UNREAD_SHARE, 0, 0.5, absent.mostUnreadShare()),
                 file.files());
     }
 

@@ -29,6 +29,7 @@ import java.util.TreeMap;
  * @param seed of every random draw
  * @param money how the shop reckons its costs
  * @param keepResults how many dated results stay in {@code out}, 0 for all
+ * @param mostUnreadShare share of a repair's hours that may be unread before it is not judged
  * @param files how files of the shop's own systems are read, in the owner's order
  */
 public record Settings(
@@ -47,6 +48,7 @@ public record Settings(
         long seed,
         MoneyRules money,
         int keepResults,
+        double mostUnreadShare,
         List<FileRule> files) {
     /** Settings of a shop folder without {@code shop.toml}. */
     public static final Settings DEFAULTS = new Settings(
@@ -65,6 +67,7 @@ public record Settings(
             1,
             MoneyRules.DEFAULTS,
             0,
+            0.05,
             List.of());
 
     public Settings {
@@ -102,6 +105,7 @@ public record Settings(
                 seed,
                 MoneyRules.DEFAULTS,
                 DEFAULTS.keepResults,
+                DEFAULTS.mostUnreadShare,
                 DEFAULTS.files);
     }
 
@@ -123,6 +127,7 @@ public record Settings(
         values.put(SettingsKey.TOLERANCE.path(), tolerance);
         values.put(SettingsKey.MATERIALITY.path(), Money.text(materiality));
         values.put(SettingsKey.FALSE_DISCOVERY.path(), falseDiscovery);
+        values.put(SettingsKey.MOST_UNREAD_SHARE.path(), mostUnreadShare);
         values.put(SettingsKey.RESAMPLES.path(), resamples);
         values.put(SettingsKey.SEED.path(), seed);
         values.put(SettingsKey.KEEP_RESULTS.path(), keepResults);

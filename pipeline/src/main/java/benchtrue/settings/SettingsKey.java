@@ -24,6 +24,10 @@ enum SettingsKey {
             "false_discovery",
             "a share from 0.001 to 0.5",
             "share of the repairs called wrongly quoted that may be chance"),
+    MOST_UNREAD_SHARE(
+            "most_unread_share",
+            "a share from 0 to 0.5",
+            "share of a repair's hours that may be unread before it is not judged"),
     RESAMPLES("resamples", "a whole number from 200 to 100000", "how often the evidence is drawn again"),
     SEED("seed", "a whole number from 0 to 9000000000000000000", "start of every random draw"),
     KEEP_RESULTS(

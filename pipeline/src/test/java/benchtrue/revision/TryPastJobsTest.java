@@ -131,6 +131,7 @@ class TryPastJobsTest {
                     then.paidHours(),
                     then.overheads(),
                     late.waits(),
+                    then.completeness(),
                     then.missing());
         };
         assertThat(moves(futures().get("hours worked later"), entriesOfLater)).isTrue();

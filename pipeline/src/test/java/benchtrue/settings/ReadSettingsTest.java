@@ -51,6 +51,7 @@ class ReadSettingsTest {
                 resamples = 500
                 seed = 7
                 keep_results = 400
+                most_unread_share = 0.02
                 show_people = true
                 wall_copy = true
                 [policy]
@@ -82,6 +83,7 @@ class ReadSettingsTest {
                         7,
                         new MoneyRules(0.5, 135_000, 0.15, 0.9, 287_500),
                         400,
+                        0.02,
                         List.of()));
     }
 

@@ -1,6 +1,7 @@
 package benchtrue.statistics;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import java.util.Arrays;
 import java.util.Random;
@@ -20,6 +21,7 @@ class LargestRemainderTest {
     @Test
     void withoutWeightsEachTakesTheSame() {
         assertThat(LargestRemainder.deal(9, new long[] {0, 0})).containsExactly(5, 4);
+        assertThatIllegalArgumentException().isThrownBy(() -> LargestRemainder.deal(9, new long[0]));
     }
 
     @ParameterizedTest

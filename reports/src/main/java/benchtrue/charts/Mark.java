@@ -13,6 +13,7 @@ enum Mark {
     LEANING_OVER("leaning over", Form.LEFT, 6, Palette.OVER, Filling.HOLLOW),
     OVER("over-quoted", Form.LEFT, 6, Palette.OVER, Filling.FULL),
     TOO_FEW("too few jobs", Form.CROSS, 4, Palette.NEUTRAL, Filling.FULL),
+    NOT_JUDGED("not judged: hours missing", Form.DIAMOND, 4.5, Palette.NEUTRAL, Filling.HOLLOW),
     JOB_OVER("longer than its quote", Form.CIRCLE, 3.2, Palette.UNDER, Filling.FULL),
     JOB_WITHIN("within its quote", Form.CIRCLE, 3.2, Palette.OVER, Filling.HOLLOW),
     SHARE_OVER("longer; its share of a whole ticket's hours", Form.DIAMOND, 3.6, Palette.UNDER, Filling.FULL),

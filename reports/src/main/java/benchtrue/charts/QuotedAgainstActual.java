@@ -98,6 +98,7 @@ final class QuotedAgainstActual {
             case LEANING_OVER -> Mark.LEANING_OVER;
             case OVER_QUOTED -> Mark.OVER;
             case TOO_FEW_JOBS -> Mark.TOO_FEW;
+            case NOT_JUDGED -> Mark.NOT_JUDGED;
         };
     }
 }

@@ -31,6 +31,7 @@ final class Summary {
     List<String> lines() {
         List<String> lines = new ArrayList<>();
         lines.add("Benchtrue: reviewed to " + figures.day(review.ledger().asOf()) + ".");
+        review.answers().notRead().ifPresent(lines::add);
         timeMissing().ifPresent(lines::add);
         doFirst(lines);
         lines.add(alsoFound());
@@ -80,7 +81,10 @@ final class Summary {
         return "Also: " + figures.count(with(Verdict.LEANING_UNDER)) + " leaning under, "
                 + figures.count(with(Verdict.OVER_QUOTED)) + " over-quoted, "
                 + figures.count(with(Verdict.ON_THE_MARK)) + " on the mark, "
-                + figures.count(with(Verdict.TOO_FEW_JOBS)) + " with too few jobs to tell.";
+                + figures.count(with(Verdict.TOO_FEW_JOBS)) + " with too few jobs to tell"
+                + (with(Verdict.NOT_JUDGED) == 0
+                        ? "."
+                        : ", " + figures.count(with(Verdict.NOT_JUDGED)) + " not judged.");
     }
 
     private long with(Verdict verdict) {

@@ -79,12 +79,19 @@ final class FormatReview {
         Review review = told.review();
         return new ReviewView.Head(
                 "Bench review, " + told.figures().day(review.ledger().asOf()),
-                new FormatBenchHour(told).warning(),
+                first(),
                 pictures.get(0).title() + "." + together(),
                 told.count(review.ledger().tickets().size(), "ticket", "tickets") + ", "
                         + told.count(review.ledger().lines().size(), "quoted line", "quoted lines") + ", "
                         + told.count(review.ledger().time().size(), "time entry", "time entries") + ".",
                 told.review().costs().shop().leftOut());
+    }
+
+    /** What must be read before all else: what was not read, and how much paid time is not in the log. */
+    private String first() {
+        String notRead = told.review().answers().notRead().orElse("");
+        String logged = new FormatBenchHour(told).warning();
+        return notRead.isEmpty() || logged.isEmpty() ? notRead + logged : notRead + " " + logged;
     }
 
     /** What the under-quoted repairs lose together; empty where none surely does. */

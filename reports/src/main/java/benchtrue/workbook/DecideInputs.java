@@ -67,6 +67,7 @@ final class DecideInputs {
             name.setRefersToFormula(DecideSheet.NAME + "!$F$" + row);
             row++;
         }
+        review.answers().notRead().ifPresent(sentence -> grid.row(3).text(sentence));
         grid.row(row)
                 .text(
                         "Ventilation, cure, clamping and paperwork time belong in the quote. Quotes already accepted stand.");

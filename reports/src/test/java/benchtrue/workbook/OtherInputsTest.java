@@ -105,6 +105,7 @@ class OtherInputsTest {
                 ledger.paidHours(),
                 ledger.overheads(),
                 ledger.waits(),
+                ledger.completeness(),
                 ledger.missing());
     }
 

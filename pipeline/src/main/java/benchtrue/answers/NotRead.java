@@ -1,0 +1,70 @@
+package benchtrue.answers;
+
+import benchtrue.findings.RepairFinding;
+import benchtrue.findings.Verdict;
+import benchtrue.format.Figures;
+import benchtrue.reconcile.Completeness;
+import benchtrue.reconcile.Completeness.RowsRead;
+import benchtrue.reconcile.Ledger;
+import benchtrue.shop.RepairType;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** What was not read and what hangs on it, in a sentence that every output opens with. */
+final class NotRead {
+    /** Less than this share of the hours is said with the rows set aside, not first of all. */
+    private static final double WORTH_SAYING = 0.01;
+
+    private static final int MOST_NAMED = 4;
+
+    private NotRead() {}
+
+    /** Returns the sentence; empty where what was not read changes nothing that matters. */
+    static Optional<String> sentence(Ledger ledger, List<RepairFinding> repairs, Figures figures) {
+        Completeness read = ledger.completeness();
+        List<RepairFinding> held = repairs.stream()
+                .filter(finding -> finding.verdict() == Verdict.NOT_JUDGED)
+                .toList();
+        if (held.isEmpty() && read.unreadShare() < WORTH_SAYING) {
+            return Optional.empty();
+        }
+        return what(read, figures).map(what -> what + " " + meaning(read, held, ledger, figures));
+    }
+
+    private static Optional<String> what(Completeness read, Figures figures) {
+        Optional<RowsRead> most = read.tables().stream()
+                .filter(table -> List.of("time-log", "quoted-lines", "tickets").contains(table.table()))
+                .max(Comparator.comparingDouble(table -> table.setAside() / (double) table.read()));
+        if (read.unreadSeconds() > 0) {
+            return Optional.of("Of " + figures.hours(read.readSeconds() + (long) read.unreadSeconds())
+                    + " logged about " + figures.hours((long) read.unreadSeconds()) + " could not be read (mostly: "
+                    + read.reason() + ").");
+        }
+        return most.map(table -> figures.count(table.setAside()) + " of " + figures.count(table.read()) + " rows of "
+                + table.table() + " could not be read (mostly: " + table.reason() + ").");
+    }
+
+    private static String meaning(Completeness read, List<RepairFinding> held, Ledger ledger, Figures figures) {
+        String mend = "Mend first what stands in the folder set-aside.";
+        if (read.tooLittle()) {
+            return "No repair is judged and no price is drafted until they are. " + mend;
+        }
+        if (held.isEmpty()) {
+            return "Every verdict below holds whatever they were. " + mend;
+        }
+        String named = held.stream()
+                .limit(MOST_NAMED)
+                .map(finding -> title(ledger, finding.repairType()))
+                .collect(Collectors.joining(", "));
+        int rest = held.size() - MOST_NAMED;
+        return figures.count(held.size(), "repair is", "repairs are") + " not judged until they are: " + named
+                + (rest > 0 ? " and " + figures.count(rest) + " more. " : ". ") + mend;
+    }
+
+    private static String title(Ledger ledger, int repairType) {
+        String key = ledger.repairTypes().name(repairType);
+        return ledger.books().type(key, ledger.asOf()).map(RepairType::title).orElse(key);
+    }
+}
