@@ -6,9 +6,9 @@ import benchtrue.costing.Gift;
 import benchtrue.findings.Findings;
 import benchtrue.findings.RepairFinding;
 import benchtrue.findings.Verdict;
-import benchtrue.format.Figures;
 import benchtrue.revision.ProposedChange;
 import benchtrue.revision.Revision;
+import benchtrue.settings.Settings;
 import benchtrue.shop.Absent;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -21,6 +21,7 @@ import java.util.TreeMap;
  * What the owner is told first, selected and ordered for every output.
  *
  * @param notRead what was not read and what hangs on it; empty where nothing does
+ * @param unread where unread hours lie
  * @param worstFirst every repair, the most money lost a year first
  * @param losing the repairs that are surely under-quoted, in that order
  * @param seemLosing those and the ones that lean that way and lose money, the sure ones first
@@ -32,6 +33,7 @@ import java.util.TreeMap;
  */
 public record Answers(
         Optional<String> notRead,
+        List<Unread> unread,
         List<RepairFinding> worstFirst,
         List<RepairFinding> losing,
         List<RepairFinding> seemLosing,
@@ -55,13 +57,14 @@ public record Answers(
             Comparator.comparingLong(Answers::moved).reversed().thenComparingInt(ProposedChange::repairType);
 
     /** Selects the answers of a night. */
-    public static Answers of(Findings findings, Revision revision, CostedLines costs, Figures figures) {
+    public static Answers of(Findings findings, Revision revision, CostedLines costs, Settings settings) {
         List<RepairFinding> worstFirst =
                 findings.repairs().stream().sorted(WORST_FIRST).toList();
         List<ProposedChange> drafted =
                 revision.changes().stream().sorted(LARGEST_FIRST).toList();
         return new Answers(
-                NotRead.sentence(costs.jobs().ledger(), findings.repairs(), figures),
+                NotRead.sentence(costs.jobs().ledger(), findings.repairs(), settings.figures()),
+                NotRead.parts(costs.jobs().ledger(), findings.repairs(), settings),
                 worstFirst,
                 worstFirst.stream().filter(Answers::isUnder).toList(),
                 worstFirst.stream()

@@ -6,7 +6,10 @@ import benchtrue.format.Figures;
 import benchtrue.reconcile.Completeness;
 import benchtrue.reconcile.Completeness.RowsRead;
 import benchtrue.reconcile.Ledger;
+import benchtrue.settings.Disclosure;
+import benchtrue.settings.Settings;
 import benchtrue.shop.RepairType;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -18,6 +21,9 @@ final class NotRead {
     private static final double WORTH_SAYING = 0.01;
 
     private static final int MOST_NAMED = 4;
+
+    private static final Comparator<Unread> MOST_FIRST =
+            Comparator.comparingDouble(Unread::unreadSeconds).reversed().thenComparing(Unread::what);
 
     private NotRead() {}
 
@@ -31,6 +37,39 @@ final class NotRead {
             return Optional.empty();
         }
         return what(read, figures).map(what -> what + " " + meaning(read, held, ledger, figures));
+    }
+
+    /**
+     * Returns where the unread hours lie, the most first of each kind: repairs, months and, where figures about people are shown,
+     * technicians.
+     */
+    static List<Unread> parts(Ledger ledger, List<RepairFinding> repairs, Settings settings) {
+        Completeness read = ledger.completeness();
+        List<Unread> parts = new ArrayList<>();
+        repairs.stream()
+                .filter(finding -> finding.repairType() < read.missing().length)
+                .filter(finding -> read.missing()[finding.repairType()] > 0)
+                .map(finding -> new Unread(
+                        title(ledger, finding.repairType()),
+                        read.missing()[finding.repairType()],
+                        finding.actualSeconds()))
+                .sorted(MOST_FIRST)
+                .forEach(parts::add);
+        read.months().entrySet().stream()
+                .map(month -> part(settings.figures().month(month.getKey()), month.getValue()))
+                .sorted(MOST_FIRST)
+                .forEach(parts::add);
+        if (settings.people() == Disclosure.SHOWN) {
+            read.technicians().entrySet().stream()
+                    .map(technician -> part(technician.getKey(), technician.getValue()))
+                    .sorted(MOST_FIRST)
+                    .forEach(parts::add);
+        }
+        return parts;
+    }
+
+    private static Unread part(String what, Completeness.Part part) {
+        return new Unread(what, part.unread(), part.read());
     }
 
     private static Optional<String> what(Completeness read, Figures figures) {

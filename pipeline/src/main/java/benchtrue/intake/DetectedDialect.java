@@ -78,8 +78,8 @@ final class DetectedDialect implements Dialect {
         return refused(", line " + open.line() + ", column " + open.column() + ": found \"" + Problem.shown(open.text())
                 + "\", which is " + day + " if the day stands first and " + month + " if the month does; "
                 + (evidence.count(DateOrder.DAY_MONTH_YEAR) == 0
-                        ? "no date of the file tells which"
-                        : "some dates of the file tell the one and some the other")
+                        ? "too few dates of the file tell which"
+                        : "too few dates of the file tell which, or some the one and some the other")
                 + ". Say which in shop.toml: " + rule("dates = \"day-month-year\"")
                 + " (or dates = \"month-day-year\").");
     }
@@ -88,15 +88,15 @@ final class DetectedDialect implements Dialect {
         DialectEvidence.Place open = evidence.openNumber();
         if (open == null) {
             return refused(
-                    ": found a number that can be read in two ways in a row that came back from this file, and no number"
-                            + " of the file tells which. Say which in shop.toml: " + rule("decimal = \".\"")
+                    ": found a number that can be read in two ways in a row that came back from this file, and too few"
+                            + " numbers of the file tell which. Say which in shop.toml: " + rule("decimal = \".\"")
                             + " (or decimal = \",\").");
         }
         String point = NumberText.canonical(open.text(), sign -> DecimalSign.POINT);
         String comma = NumberText.canonical(open.text(), sign -> DecimalSign.COMMA);
         return refused(", line " + open.line() + ", column " + open.column() + ": found \"" + Problem.shown(open.text())
                 + "\", which is " + point + " with a decimal point and " + comma
-                + " with a decimal comma; no number of the file tells which. Say which in shop.toml: "
+                + " with a decimal comma; too few numbers of the file tell which. Say which in shop.toml: "
                 + rule("decimal = \".\"") + " (or decimal = \",\").");
     }
 

@@ -15,6 +15,9 @@ final class DialectEvidence {
     /** One in so many may be mistyped without the others telling less. */
     private static final int MISTYPED = 20;
 
+    /** So few cells, or a smaller share than one in {@link #MISTYPED}, do not decide for others. */
+    private static final int FEWEST = 3;
+
     private final Header header;
     private final List<Column> dates = new ArrayList<>();
     private final List<Column> numbers = new ArrayList<>();
@@ -122,20 +125,28 @@ final class DialectEvidence {
     DateOrder dates() {
         long day = orders[DateText.Order.DAY_FIRST.ordinal()];
         long month = orders[DateText.Order.MONTH_FIRST.ordinal()];
-        if (day > 0 && month * MISTYPED <= day) {
+        long open = orders[DateText.Order.OPEN.ordinal()];
+        if (decides(day, month, open)) {
             return DateOrder.DAY_MONTH_YEAR;
         }
-        return month > 0 && day * MISTYPED <= month ? DateOrder.MONTH_DAY_YEAR : null;
+        return decides(month, day, open) ? DateOrder.MONTH_DAY_YEAR : null;
     }
 
     /** Returns the decimal sign that the numbers tell, or null where they leave it open. */
     DecimalSign decimals() {
         long point = signs[NumberText.Sign.POINT.ordinal()];
         long comma = signs[NumberText.Sign.COMMA.ordinal()];
-        if (point > 0 && comma * MISTYPED <= point) {
+        long open = signs[NumberText.Sign.OPEN_COMMA.ordinal()] + signs[NumberText.Sign.OPEN_POINT.ordinal()];
+        if (decides(point, comma, open)) {
             return DecimalSign.POINT;
         }
-        return comma > 0 && point * MISTYPED <= comma ? DecimalSign.COMMA : null;
+        return decides(comma, point, open) ? DecimalSign.COMMA : null;
+    }
+
+    /** One cell never decides for many. */
+    private static boolean decides(long telling, long against, long open) {
+        boolean enough = open == 0 || telling >= FEWEST && telling * MISTYPED >= open;
+        return telling > 0 && enough && against * MISTYPED <= telling;
     }
 
     /** Returns how many dates and numbers told. */

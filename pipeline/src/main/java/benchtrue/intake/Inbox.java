@@ -13,8 +13,10 @@ import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -51,7 +53,9 @@ final class Inbox {
         inbox.list("exports", "the files that the shop's systems exported").forEach(inbox::export);
         inbox.list("price-book", "the price book, one file a version, such as 2026-01-01.csv")
                 .forEach(inbox::book);
+        inbox.requireOneBookADay();
         inbox.requireNeeded();
+        inbox.rules.requireUsed(inbox.unread);
         inbox.files.sort(OLDER_FIRST);
         return inbox;
     }
@@ -173,6 +177,22 @@ final class Inbox {
         }
         if (!Files.isRegularFile(path)) {
             throw new Refusal(ExitCode.UNUSABLE_FILE, name + ": found something that is no file, expected a file.");
+        }
+    }
+
+    private void requireOneBookADay() {
+        Map<Integer, String> known = new HashMap<>();
+        for (ExportFile file : files) {
+            String earlier = file.table() == Table.PRICE_BOOK && file.name().startsWith("price-book/")
+                    ? known.put(file.day(), file.name())
+                    : null;
+            if (earlier != null) {
+                throw new Refusal(
+                        ExitCode.UNUSABLE_FILE,
+                        earlier + " and " + file.name() + ": found two price books for "
+                                + LocalDate.ofEpochDay(file.day())
+                                + ", expected one. Take the one that does not hold out of the folder.");
+            }
         }
     }
 

@@ -51,6 +51,23 @@ final class Rules {
         return rule.mapping().rule().orElseThrow();
     }
 
+    /**
+     * Looks for rules that fit no file beside files that nobody reads: more is left lying than the owner knows.
+     *
+     * @param unread files without a rule or a table's name
+     * @throws Refusal naming both
+     */
+    void requireUsed(List<String> unread) {
+        if (!unused.isEmpty() && !unread.isEmpty()) {
+            FileRule rule = unused.get(0);
+            throw new Refusal(
+                    ExitCode.SETTINGS,
+                    ReadSettings.FILE + ", line " + rule.line() + ": found a rule for \"" + rule.name()
+                            + "\" that fits no file, and " + unread.get(0)
+                            + ", which nobody reads. Correct the rule's name, or take the file or the rule out.");
+        }
+    }
+
     /** Returns what to say of rules that fit no file. */
     List<Notice> notices() {
         return unused.isEmpty()

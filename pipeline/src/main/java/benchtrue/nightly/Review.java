@@ -61,6 +61,6 @@ public record Review(
 
     /** Returns what every output tells first, in its order. */
     public Answers answers() {
-        return Answers.of(findings, revision, costs, settings.figures());
+        return Answers.of(findings, revision, costs, settings);
     }
 }

@@ -5,9 +5,11 @@ import benchtrue.costing.CostedLines;
 import benchtrue.costing.EarnedMonth;
 import benchtrue.costing.Restatement;
 import benchtrue.costing.ShopMoney;
+import benchtrue.reconcile.Completeness;
 import benchtrue.reconcile.Ledger;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Balance;
+import benchtrue.shop.Hours;
 import benchtrue.shop.Money;
 import benchtrue.shop.Notice;
 import java.time.LocalDate;
@@ -15,6 +17,7 @@ import java.time.YearMonth;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.IntToLongFunction;
 
@@ -47,6 +50,7 @@ final class RunRecord {
                 "restatements",
                 review.restatements().stream().map(MoneyRecord::restatement).toList());
         record.put("set_aside", review.setAside());
+        record.put("unread", unread(review));
         record.put("warnings", review.notices().stream().map(RunRecord::warning).toList());
         record.put("outputs", files(outputs));
         return Json.text(record);
@@ -86,6 +90,28 @@ final class RunRecord {
         entry.put("read", balance.read());
         entry.put("terms", terms);
         return entry;
+    }
+
+    private static Map<String, Object> unread(Review review) {
+        Completeness read = review.ledger().completeness();
+        Map<String, Object> unread = new LinkedHashMap<>();
+        unread.put("hours_read", Hours.text(read.readSeconds()));
+        unread.put("hours_unread", Hours.text((long) read.unreadSeconds()));
+        unread.put("commonest_reason", read.reason());
+        unread.put(
+                "tables",
+                read.tables().stream()
+                        .map(table ->
+                                Map.of("table", table.table(), "rows", table.read(), "set_aside", table.setAside()))
+                        .map(TreeMap::new)
+                        .toList());
+        unread.put(
+                "parts",
+                review.answers().unread().stream()
+                        .map(part -> new TreeMap<>(
+                                Map.of("what", part.what(), "hours_unread", Hours.text((long) part.unreadSeconds()))))
+                        .toList());
+        return unread;
     }
 
     private static Map<String, Object> warning(Notice notice) {

@@ -147,6 +147,11 @@ final class BuildLines {
         if (found < Absent.INDEX) {
             table.doubt(Doubt.UNKNOWN_EARLIER_TICKET, row);
         }
+        String line = rows.text(LineColumn.REWORK_OF_LINE, row);
+        if (found >= 0 && found == ticket(row) && (line.isEmpty() || lineKeys.code(line) == lineCode(row))) {
+            table.doubt(Doubt.CIRCULAR_REWORK, row);
+            return Absent.INDEX;
+        }
         return Math.max(found, Absent.INDEX);
     }
 

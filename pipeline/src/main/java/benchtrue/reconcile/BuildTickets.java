@@ -58,11 +58,29 @@ final class BuildTickets {
             places.put(order.get(ticket).text(), ticket);
         }
         Tickets.Builder tickets = new Tickets.Builder();
-        order.forEach(key -> tickets.add(ticket(key.row())));
+        int[] reworkOf = order.stream().mapToInt(key -> earlier(key.row())).toArray();
+        for (int ticket = 0; ticket < reworkOf.length; ticket++) {
+            if (leadsBack(reworkOf, ticket)) {
+                reworkOf[ticket] = Absent.INDEX;
+                table.doubt(Doubt.CIRCULAR_REWORK, order.get(ticket).row());
+            }
+        }
+        for (int ticket = 0; ticket < reworkOf.length; ticket++) {
+            tickets.add(ticket(order.get(ticket).row(), reworkOf[ticket]));
+        }
         return tickets.build();
     }
 
-    private Ticket ticket(int row) {
+    /** Returns whether the earlier tickets of a ticket lead back to it. */
+    private static boolean leadsBack(int[] reworkOf, int ticket) {
+        int at = reworkOf[ticket];
+        for (int step = 0; step < reworkOf.length && at != Absent.INDEX && at != ticket; step++) {
+            at = reworkOf[at];
+        }
+        return at == ticket;
+    }
+
+    private Ticket ticket(int row, int reworkOf) {
         int opened = rows.day(TicketColumn.OPENED, row);
         int closed = upToAsOf(rows.day(TicketColumn.CLOSED, row));
         int finished = upToAsOf(rows.day(TicketColumn.FINISHED, row));
@@ -80,7 +98,7 @@ final class BuildTickets {
                 rows.day(TicketColumn.BUILT_YEAR, row),
                 traits.get(rows.code(TicketColumn.TRAITS, row)),
                 writers[rows.code(TicketColumn.QUOTED_BY, row)],
-                earlier(row));
+                reworkOf);
     }
 
     private int upToAsOf(int day) {

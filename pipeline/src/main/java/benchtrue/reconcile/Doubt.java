@@ -2,6 +2,10 @@ package benchtrue.reconcile;
 
 /** Everything that is listed about rows that are used all the same. The names are stable. */
 enum Doubt {
+    SAME_WORK_TWICE("The same work stands in two files under other keys: it counts once."),
+    PERHAPS_TWICE(
+            "The same technician, ticket, day and hours stand in two files, perhaps the same work twice: both count, and no"
+                    + " repair is judged of which they are much."),
     AFTER_AS_OF("Rows dated after the as-of date: read, but in no figure."),
     KEY_CHANGED("The newer export says something else under the same key: the newer row counts."),
     KEY_TWICE_IN_FILE("One file has the same key twice with different contents: the later row counts."),
@@ -15,6 +19,8 @@ enum Doubt {
     QUOTED_BEFORE_FIRST_BOOK("Quoted before the first price book took effect: the first one counts."),
     TIME_AFTER_CLOSE("Time worked after the ticket was closed."),
     TIME_BEFORE_OPENING("Time worked before the ticket was opened."),
+    CIRCULAR_REWORK("Names itself as the earlier ticket or line, by way of others or not: the reference is left out."),
+    END_BEFORE_START("The end lies before the start, more than a night apart: the hours stated beside them count."),
     OVER_MIDNIGHT("The end lies before the start: taken as work over midnight."),
     CLOCKS_CHANGED("The clocks were changed between start and end: the hours that passed count."),
     HOURS_AGAINST_CLOCK("The hours differ from the time between start and end: the hours count."),
@@ -35,5 +41,19 @@ enum Doubt {
 
     String words() {
         return words;
+    }
+
+    /** Returns what is doubtful, without what was assumed. */
+    String what() {
+        return split()[0] + (split().length > 1 ? "." : "");
+    }
+
+    /** Returns what was assumed all the same. */
+    String assumed() {
+        return split().length > 1 ? split()[1] : "It counts as it stands.";
+    }
+
+    private String[] split() {
+        return words.split(": ", 2);
     }
 }

@@ -95,6 +95,8 @@ final class EntryHours {
         long span = span(row);
         if (Absent.has(span) && isStated(row) && Math.abs(span - seconds) >= MINUTE) {
             table.doubt(Doubt.HOURS_AGAINST_CLOCK, row);
+        } else if (!Absent.has(span) && Absent.has(start(row)) && Absent.has(ends.valueAt(row))) {
+            table.doubt(Doubt.END_BEFORE_START, row);
         } else if (Absent.has(span) && ends.valueAt(row) < start(row)) {
             table.doubt(Doubt.OVER_MIDNIGHT, row);
         }

@@ -3,7 +3,9 @@ package benchtrue.reconcile;
 import benchtrue.format.Spelling;
 import benchtrue.intake.Exports;
 import benchtrue.intake.Need;
+import benchtrue.intake.PartColumn;
 import benchtrue.intake.Table;
+import benchtrue.intake.TimeColumn;
 import benchtrue.settings.FamilyPolicy;
 import benchtrue.settings.Policy;
 import benchtrue.settings.ReadSettings;
@@ -98,6 +100,7 @@ public final class Reconcile {
             }
             tables.values().parallelStream().forEach(BuildLedger::sift);
             Ledger ledger = ledger();
+            tables.values().forEach(RefuseAlike::check);
             tables.values().forEach(table -> balances.addAll(Balances.rows(table)));
             balances.stream().filter(balance -> !balance.holds()).findFirst().ifPresent(failed -> {
                 throw new IllegalStateException("The balance fails: " + failed);
@@ -107,6 +110,11 @@ public final class Reconcile {
 
         private static void sift(RowDispositions table) {
             ResolveVersions.resolve(table);
+            switch (table.rows().table()) {
+                case TIME_LOG -> FindCopies.mark(table, TimeColumn.WORK_DATE);
+                case PARTS_USAGE -> FindCopies.mark(table, PartColumn.USED_ON);
+                default -> {}
+            }
             table.setAsideUnreadable();
         }
 

@@ -3,6 +3,8 @@ package benchtrue.reconcile;
 import benchtrue.intake.Column;
 import benchtrue.intake.TableRows;
 import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,10 +15,12 @@ final class RowDispositions {
     private static final RowStatus[] FATES = RowStatus.values();
     private final TableRows rows;
     private final Doubts doubts = new Doubts();
+    private final List<Doubtful> doubtful = new ArrayList<>();
     private final byte[] fates;
     private final Map<Integer, List<String>> reasons = new HashMap<>();
     private final Map<Integer, Integer> places = new HashMap<>();
     private final Map<Integer, Integer> older = new HashMap<>();
+    private final BitSet perhapsCopies = new BitSet();
 
     RowDispositions(TableRows rows) {
         this.rows = rows;
@@ -86,11 +90,39 @@ final class RowDispositions {
     }
 
     void doubt(Doubt doubt, int row) {
+        doubtful.add(new Doubtful(doubt, row));
         doubts.add(doubt, () -> rows.place(row));
     }
 
     void doubt(Doubt doubt, int row, Supplier<String> more) {
+        doubtful.add(new Doubtful(doubt, row));
         doubts.add(doubt, () -> rows.place(row) + ": " + more.get());
+    }
+
+    /** Notes that a row may say again what a row of another file says. */
+    void mayBeCopy(int row) {
+        perhapsCopies.set(row);
+    }
+
+    /** Returns the rows that may say again what rows of other files say. */
+    BitSet perhapsCopies() {
+        return perhapsCopies;
+    }
+
+    /** A row and what is doubtful about it. */
+    private record Doubtful(Doubt doubt, int row) {}
+
+    /** Returns the doubtful rows, by their place. */
+    List<DoubtfulRow> doubtful() {
+        return doubtful.stream()
+                .sorted(Comparator.comparingInt(Doubtful::row).thenComparing(Doubtful::doubt))
+                .map(found -> new DoubtfulRow(
+                        rows.files().get(rows.file(found.row)).name(),
+                        rows.line(found.row),
+                        rows.table().title(),
+                        found.doubt.what(),
+                        found.doubt.assumed()))
+                .toList();
     }
 
     /** Returns everything that is wrong with a row. */

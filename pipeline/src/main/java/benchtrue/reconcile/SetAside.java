@@ -10,9 +10,11 @@ import java.util.function.Consumer;
 /** The rows that can't be used, with every reason and the original text of their canonical columns. */
 public final class SetAside {
     private final Map<Table, RowDispositions> tables = new EnumMap<>(Table.class);
+    private final List<DoubtfulRow> doubtful = new ArrayList<>();
     private final Map<Table, Long> counts = new EnumMap<>(Table.class);
 
     SetAside(Map<Table, RowDispositions> tables) {
+        tables.values().forEach(table -> doubtful.addAll(table.doubtful()));
         tables.forEach((table, sifting) -> {
             long count = 0;
             for (int row = 0; row < sifting.size(); row++) {
@@ -28,6 +30,11 @@ public final class SetAside {
     /** Returns the tables of which rows were set aside. */
     public List<Table> tables() {
         return List.copyOf(counts.keySet());
+    }
+
+    /** Returns the rows that are used although something about them is doubtful, table by table. */
+    public List<DoubtfulRow> doubtful() {
+        return List.copyOf(doubtful);
     }
 
     /** Returns how many rows of a table were set aside. */

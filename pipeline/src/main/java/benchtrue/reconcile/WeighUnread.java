@@ -57,7 +57,7 @@ final class WeighUnread {
      * @param all every table, to count its rows
      */
     Completeness weigh(Map<Table, RowDispositions> all, Tickets tickets, QuotedLines lines, TimeEntries entries) {
-        if (time.count(RowStatus.SET_ASIDE) > 0) {
+        if (time.count(RowStatus.SET_ASIDE) > 0 || !time.perhapsCopies().isEmpty()) {
             takeQuotes();
             takeTime();
         } else {
@@ -106,13 +106,16 @@ final class WeighUnread {
             if (time.accepted(row)) {
                 takePart(row, new Part(0, Math.max(0, seconds)));
                 read += Math.max(0, seconds);
+                if (time.perhapsCopies().get(row) && isBench(row)) {
+                    take(row, seconds, typeOf[time.rows().code(TimeColumn.REPAIR_TYPE, row)], foreign);
+                }
             } else if (time.fate(row) == RowStatus.SET_ASIDE) {
                 double lost = Absent.has(seconds) && seconds > 0 ? seconds : mean;
                 unread += lost;
                 takePart(row, new Part(lost, 0));
                 reasons.merge(reason(time.reasons(row)), lost, Double::sum);
                 if (isBench(row)) {
-                    takeMissing(row, lost, typeOf[time.rows().code(TimeColumn.REPAIR_TYPE, row)]);
+                    missingAnywhere += take(row, lost, typeOf[time.rows().code(TimeColumn.REPAIR_TYPE, row)], missing);
                 }
             }
         }
@@ -150,21 +153,18 @@ final class WeighUnread {
         return !Absent.has(kind) || KINDS[(int) kind] == TimeKind.BENCH;
     }
 
-    private void takeMissing(int row, double lost, int type) {
+    /** Gives a row's seconds to the repairs that it may belong to; returns those of which it does not say that. */
+    private double take(int row, double seconds, int type, double[] to) {
         String ticket = time.rows().text(TimeColumn.TICKET, row);
         Integer ofLine = typeOfLine.get(ticket + '\n' + time.rows().text(TimeColumn.LINE, row));
         Map<Integer, Double> onTicket = typesOfTicket.getOrDefault(ticket, Map.of());
-        if (type >= 0) {
-            missing[type] += lost;
-        } else if (ofLine != null) {
-            missing[ofLine] += lost;
-        } else if (!onTicket.isEmpty()) {
-            double sum =
-                    onTicket.values().stream().mapToDouble(Double::doubleValue).sum();
-            onTicket.forEach((repair, quoted) -> missing[repair] += lost * quoted / sum);
-        } else {
-            missingAnywhere += lost;
+        if (type >= 0 || ofLine != null) {
+            to[type >= 0 ? type : ofLine] += seconds;
+            return 0;
         }
+        double sum = onTicket.values().stream().mapToDouble(Double::doubleValue).sum();
+        onTicket.forEach((repair, quoted) -> to[repair] += seconds * quoted / sum);
+        return onTicket.isEmpty() ? seconds : 0;
     }
 
     /** Time of a ticket of which a quoted line was not read goes to its other lines, which is not theirs for sure. */

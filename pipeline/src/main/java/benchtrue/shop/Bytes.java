@@ -35,9 +35,4 @@ public final class Bytes {
     public int size() {
         return size;
     }
-
-    /** Returns the values in an array of their own. */
-    public byte[] toArray() {
-        return Arrays.copyOf(values, size);
-    }
 }

@@ -17,6 +17,7 @@ import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.function.ToIntFunction;
 import java.util.function.ToLongFunction;
+import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import org.apache.commons.csv.CSVRecord;
@@ -30,6 +31,7 @@ import org.apache.commons.csv.CSVRecord;
  */
 public final class ResultTable<R> {
     private static final CSVFormat FORMAT = CSVFormat.RFC4180;
+    private static final Pattern NUMBER = Pattern.compile("-?[0-9.:,]+");
 
     private final String name;
     private final String description;
@@ -59,6 +61,14 @@ public final class ResultTable<R> {
 
     ResultTable<R> text(String header, String description, Function<R, String> text) {
         return column(header, "string", description, row -> FormulaGuard.written(text.apply(row)));
+    }
+
+    /** Adds text as somebody else wrote it: made harmless, but a number with a minus stays one. */
+    ResultTable<R> original(String header, String description, Function<R, String> text) {
+        return column(header, "string", description, row -> {
+            String cell = text.apply(row);
+            return NUMBER.matcher(cell).matches() ? cell : FormulaGuard.written(cell);
+        });
     }
 
     ResultTable<R> day(String header, String description, ToIntFunction<R> day) {

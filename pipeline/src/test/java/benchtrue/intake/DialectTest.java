@@ -82,7 +82,8 @@ class DialectTest {
 
     @Test
     void theOrderOfDatesIsToldOverAllDateColumnsTogether() {
-        TableRows rows = waits("ticket,from,to,reason\nT1,3/9/2026,,parts\nT1,3/9/2026,3/13/2026,bench\n")
+        TableRows rows = waits("ticket,from,to,reason\nT1,3/9/2026,,parts\nT1,3/9/2026,3/13/2026,bench\n"
+                        + "T2,3/9/2026,3/14/2026,bench\nT3,3/9/2026,3/15/2026,bench\n")
                 .rows(Table.WAITS);
         assertThat(rows.day(WaitColumn.FROM, 0)).isEqualTo(MARCH_9);
     }
@@ -108,10 +109,12 @@ class DialectTest {
                         "03/2026;rent;1.234",
                         "03/2026;light;12,5",
                         "03/2026;heat;1.000,25 \u20ac",
+                        "03/2026;phone;14,25",
+                        "03/2026;insurance;15,25",
                         "Total;;2.246,75")
                 .exports()
                 .rows(Table.OVERHEADS);
-        assertThat(rows.size()).isEqualTo(3);
+        assertThat(rows.size()).isEqualTo(5);
         assertThat(rows.value(OverheadColumn.AMOUNT, 0)).isEqualTo(12_340_000);
         assertThat(rows.value(OverheadColumn.AMOUNT, 2)).isEqualTo(10_002_500);
     }

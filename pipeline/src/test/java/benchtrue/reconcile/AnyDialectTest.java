@@ -64,6 +64,9 @@ class AnyDialectTest {
         assertThat(found.ledger())
                 .as("seed %d", seed)
                 .usingRecursiveComparison()
+                // Rows that can't be used are compared as rows: a damaged one may be damaged otherwise in another
+                // dialect.
+                .ignoringFields("completeness")
                 .isEqualTo(expected.ledger());
         assertThat(found.balances()).as("seed %d", seed).allMatch(Balance::holds);
         return true;

@@ -7,6 +7,7 @@ import benchtrue.intake.InputFile;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Balance;
 import benchtrue.shop.TimeEntries;
+import benchtrue.tables.WriteSetAside;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import benchtrue.ShopFolder;
 import benchtrue.intake.Table;
+import benchtrue.tables.WriteSetAside;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

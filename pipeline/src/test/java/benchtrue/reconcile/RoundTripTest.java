@@ -10,6 +10,7 @@ import benchtrue.settings.Settings;
 import benchtrue.shop.Balance;
 import benchtrue.shop.Refusal;
 import benchtrue.shop.TimeEntries;
+import benchtrue.tables.WriteSetAside;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

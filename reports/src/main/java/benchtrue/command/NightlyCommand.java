@@ -54,6 +54,9 @@ final class NightlyCommand implements Callable<Integer> {
             if (!loudness.quiet()) {
                 new Summary(published).lines().forEach(console.out()::println);
             }
+            if (loudness.quiet()) {
+                published.review().answers().notRead().ifPresent(console.err()::println);
+            }
             if (loudness.verbose()) {
                 details(published).forEach(console.out()::println);
             }

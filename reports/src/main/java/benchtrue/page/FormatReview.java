@@ -140,6 +140,13 @@ final class FormatReview {
                         "Rows of " + table + " set aside, with every reason",
                         told.figures().count(rows),
                         "set-aside/" + table + ".csv")));
+        told.review()
+                .answers()
+                .unread()
+                .forEach(part -> doubts.add(new ReviewView.Doubt(
+                        "Hours that could not be read: " + part.what(),
+                        told.figures().hours((long) part.unreadSeconds()),
+                        "beside " + told.figures().hours((long) part.readSeconds()) + " that could")));
         for (Notice notice : told.review().notices()) {
             doubts.add(new ReviewView.Doubt(
                     notice.words(), told.figures().count(notice.count()), String.join(", ", notice.examples())));

@@ -132,7 +132,9 @@ class PlainWordsTest {
         plain("digest.txt", outputs.text("digest.txt"));
         for (Path file : files(night.results().resolve("set-aside"), ".csv")) {
             for (Map<String, String> row : outputs.table("set-aside/" + file.getFileName())) {
-                plain(file.getFileName().toString(), row.get("reasons"));
+                plain(
+                        file.getFileName().toString(),
+                        row.containsKey("reasons") ? row.get("reasons") : row.get("doubt") + " " + row.get("assumed"));
             }
         }
     }
