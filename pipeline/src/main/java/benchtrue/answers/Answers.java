@@ -21,6 +21,7 @@ import java.util.TreeMap;
  * What the owner is told first, selected and ordered for every output.
  *
  * @param notRead what was not read and what hangs on it; empty where nothing does
+ * @param pace that the whole shop gets slower or faster, where it surely does
  * @param unread where unread hours lie
  * @param worstFirst every repair, the most money lost a year first
  * @param losing the repairs that are surely under-quoted, in that order
@@ -33,6 +34,7 @@ import java.util.TreeMap;
  */
 public record Answers(
         Optional<String> notRead,
+        Optional<String> pace,
         List<Unread> unread,
         List<RepairFinding> worstFirst,
         List<RepairFinding> losing,
@@ -64,6 +66,7 @@ public record Answers(
                 revision.changes().stream().sorted(LARGEST_FIRST).toList();
         return new Answers(
                 NotRead.sentence(costs.jobs().ledger(), findings.repairs(), settings.figures()),
+                DescribePace.sentence(findings.pace(), settings.figures()),
                 NotRead.parts(costs.jobs().ledger(), findings.repairs(), settings),
                 worstFirst,
                 worstFirst.stream().filter(Answers::isUnder).toList(),

@@ -22,22 +22,24 @@ public final class FindVerdicts {
     public Findings find(CostedLines costs, Settings settings) {
         JobLines jobs = costs.jobs();
         SpotCopiedQuotes copies = new SpotCopiedQuotes(jobs, OwnHours.of(jobs));
+        ShopPace pace = ShopPace.of(jobs, copies.honest());
+        ShopPace.Corrections today = pace.corrections(jobs);
         // These three ask nothing of each other, and take about as long.
-        ForkJoinTask<StudyJobs> studying =
-                ForkJoinTask.adapt(() -> new StudyJobs(jobs, copies.honest())).fork();
+        ForkJoinTask<StudyJobs> studying = ForkJoinTask.adapt(() -> new StudyJobs(jobs, copies.honest(), pace))
+                .fork();
         WeighLoads loads = new WeighLoads(jobs, settings);
         ForkJoinTask<List<CopiedQuotes>> copying =
                 ForkJoinTask.adapt(() -> copies.byType(loads)).fork();
         TypeTotals totals = TypeTotals.of(jobs);
         UnreadShares unread = UnreadShares.of(jobs.ledger(), settings, totals);
-        LoadEvidence[] evidence = loads.weigh(enough(totals), unread);
+        LoadEvidence[] evidence = loads.weigh(enough(totals), unread, today);
         StudyJobs study = studying.join();
         ForkJoinTask<List<UsualJob>> asking =
                 ForkJoinTask.adapt(study::usualJobs).fork();
         Drift drift = study.drift(new CurrentLoads(jobs, loads), evidence);
         List<CopiedQuotes> copied = copying.join();
         List<UsualJob> usual = asking.join();
-        VerdictRule judge = new VerdictRule(costs, settings, totals, copied, drift.slowings(), unread);
+        VerdictRule judge = new VerdictRule(costs, settings, totals, copied, drift.slowings(), unread, today);
         List<RepairFinding> repairs = judge.all(evidence, adjust(evidence), usual);
         return new Findings(
                 repairs,
@@ -50,7 +52,8 @@ public final class FindVerdicts {
                 study.drivers(),
                 study.shortfalls(drift, repairs, totals, costs.shopRate()),
                 study.people(settings),
-                study.downWeighted());
+                study.downWeighted(),
+                pace);
     }
 
     private static boolean[] enough(TypeTotals totals) {

@@ -19,6 +19,7 @@ import java.util.function.ToLongFunction;
  * @param shortfalls where the money of each repair type with lines is lost, by code
  * @param people figures about people; empty unless the settings ask for them
  * @param downWeighted jobs so far from what was expected that they count less in the usual jobs
+ * @param pace whether the whole shop gets slower or faster
  */
 public record Findings(
         List<RepairFinding> repairs,
@@ -31,7 +32,8 @@ public record Findings(
         List<Driver> drivers,
         List<ShortfallParts> shortfalls,
         List<PersonFactor> people,
-        int downWeighted) {
+        int downWeighted,
+        ShopPace pace) {
     public Findings {
         repairs = List.copyOf(repairs);
         foundWork = List.copyOf(foundWork);
@@ -75,6 +77,7 @@ public record Findings(
                 List.of(),
                 List.of(),
                 List.of(),
-                0);
+                0,
+                ShopPace.STEADY);
     }
 }

@@ -12,8 +12,10 @@ final class Reason {
     private final Settings settings;
     private final Figures figures;
     private final UnreadShares unread;
+    private final ShopPace.Corrections today;
 
-    Reason(CostedLines costs, Settings settings, UnreadShares unread) {
+    Reason(CostedLines costs, Settings settings, UnreadShares unread, ShopPace.Corrections today) {
+        this.today = today;
         this.unread = unread;
         this.costs = costs;
         this.settings = settings;
@@ -58,11 +60,16 @@ final class Reason {
 
     private String jobs(RepairFinding finding) {
         return figures.count(finding.lines(), "job", "jobs") + " took " + figures.ratio(finding.loadFactor())
-                + " hours per quoted hour"
+                + " hours per quoted hour" + atPace(finding)
                 + (Double.isNaN(finding.lower())
                         ? ""
                         : " (" + figures.percent(0.9) + " range " + figures.ratio(finding.lower()) + " to "
                                 + figures.ratio(finding.upper()) + ")");
+    }
+
+    private String atPace(RepairFinding finding) {
+        double factor = today.factor()[finding.repairType()];
+        return factor == 1 ? "" : ", " + figures.ratio(finding.loadFactor() * factor) + " at today's pace";
     }
 
     private String rework(RepairFinding finding) {

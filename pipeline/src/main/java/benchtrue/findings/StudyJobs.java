@@ -22,13 +22,16 @@ final class StudyJobs {
     private final int[] finished;
     private final OpenJobs open;
     private final JobModel model;
+    private final ShopPace pace;
 
     /**
      * Fits the model.
      *
      * @param finished rows of finished jobs whose hours are their own and not copied from the quote
+     * @param pace of the shop
      */
-    StudyJobs(JobLines jobs, int[] finished) {
+    StudyJobs(JobLines jobs, int[] finished, ShopPace pace) {
+        this.pace = pace;
         this.jobs = jobs;
         this.finished = finished;
         open = OpenJobs.of(jobs);
@@ -36,7 +39,12 @@ final class StudyJobs {
     }
 
     List<UsualJob> usualJobs() {
-        return UsualJobs.of(jobs, model, open);
+        List<UsualJob> usual = UsualJobs.of(jobs, model, open);
+        if (!pace.sure()) {
+            return usual;
+        }
+        double[] factor = pace.corrections(jobs).factor();
+        return usual.stream().map(job -> job.atPace(factor[job.repairType()])).toList();
     }
 
     /** Returns how jobs of repair types with open ones leave the bench. */
@@ -46,7 +54,7 @@ final class StudyJobs {
 
     /** Returns what got slower; the evidence on each repair type that surely did is replaced by that of its newest jobs. */
     Drift drift(CurrentLoads current, LoadEvidence[] evidence) {
-        Drift drift = new WatchDrift(jobs, model, finished).watch();
+        Drift drift = new WatchDrift(jobs, model, finished, pace).watch();
         return new Drift(drift.charts(), current.replace(drift.slowings(), evidence), drift.falseAlarmsAYear());
     }
 

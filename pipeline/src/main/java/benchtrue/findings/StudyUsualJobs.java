@@ -5,8 +5,18 @@ import java.util.List;
 
 /** Studies what one job of each repair type usually takes, without verdicts: what a proposal needs, and no resampling. */
 public final class StudyUsualJobs {
-    /** Returns one row a repair type code. */
-    public List<UsualJob> study(JobLines jobs) {
-        return new StudyJobs(jobs, new SpotCopiedQuotes(jobs, OwnHours.of(jobs)).honest()).usualJobs();
+    /**
+     * What was studied.
+     *
+     * @param usual one row a repair type code, at today's pace
+     * @param pace of the shop
+     */
+    public record Studied(List<UsualJob> usual, ShopPace pace) {}
+
+    /** Studies a shop's jobs. */
+    public Studied study(JobLines jobs) {
+        int[] honest = new SpotCopiedQuotes(jobs, OwnHours.of(jobs)).honest();
+        ShopPace pace = ShopPace.of(jobs, honest);
+        return new Studied(new StudyJobs(jobs, honest, pace).usualJobs(), pace);
     }
 }

@@ -28,4 +28,20 @@ public record UsualJob(
         double withoutOpen,
         double mean,
         double spread,
-        double atBook) {}
+        double atBook) {
+    /** Returns what it takes at another pace, as a factor of this one. */
+    UsualJob atPace(double factor) {
+        return new UsualJob(
+                repairType,
+                jobs,
+                openUsed,
+                openLeftOut,
+                typical * factor,
+                lower * factor,
+                upper * factor,
+                withoutOpen * factor,
+                mean * factor,
+                spread,
+                atBook * factor);
+    }
+}

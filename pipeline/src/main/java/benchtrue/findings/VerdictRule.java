@@ -17,6 +17,7 @@ final class VerdictRule {
     private final Map<Integer, CopiedQuotes> copied;
     private final Map<Integer, Slowing> slowings;
     private final UnreadShares unread;
+    private final ShopPace.Corrections today;
 
     VerdictRule(
             CostedLines costs,
@@ -24,7 +25,9 @@ final class VerdictRule {
             TypeTotals totals,
             List<CopiedQuotes> copied,
             List<Slowing> slowings,
-            UnreadShares unread) {
+            UnreadShares unread,
+            ShopPace.Corrections today) {
+        this.today = today;
         this.costs = costs;
         this.settings = settings;
         this.totals = totals;
@@ -57,7 +60,7 @@ final class VerdictRule {
     private RepairFinding judge(int type, LoadEvidence evidence, double typical, double underP, double overP) {
         Slowing slowing = slowings.get(type);
         boolean since = slowing != null && !Double.isNaN(slowing.loadSince());
-        double load = since ? slowing.loadSince() : totals.load(type);
+        double load = since ? slowing.loadSince() : totals.load(type) * today.factor()[type];
         long shortfall = money(type, load);
         boolean held = totals.lines()[type] > 0 && unread.holds(type);
         boolean known = evidence.known();
@@ -80,7 +83,7 @@ final class VerdictRule {
                         ? Verdict.NOT_JUDGED
                         : doubtCopies(verdict(known, load, underP, overP, shortfall), copied.get(type)),
                 "");
-        return unworded.withWhy(new Reason(costs, settings, unread).of(unworded, copied.get(type), slowing));
+        return unworded.withWhy(new Reason(costs, settings, unread, today).of(unworded, copied.get(type), slowing));
     }
 
     /** A log that repeats the quote agrees with any quote: such a type is on the mark only if its other jobs are. */

@@ -22,14 +22,17 @@ final class WatchDrift {
 
     private final JobLines jobs;
     private final JobModel model;
+    private final ShopPace pace;
     private final int[] own;
 
     /**
      * Watches the residuals of a model.
      *
      * @param own rows of finished jobs with hours of their own, copied ones left out
+     * @param pace of the whole shop, which is no repair's own
      */
-    WatchDrift(JobLines jobs, JobModel model, int[] own) {
+    WatchDrift(JobLines jobs, JobModel model, int[] own, ShopPace pace) {
+        this.pace = pace;
         this.jobs = jobs;
         this.model = model;
         this.own = Arrays.stream(own).filter(this::wasRead).toArray();
@@ -110,6 +113,7 @@ final class WatchDrift {
             lines[i] = (int) order[i];
             days[i] = opened(lines[i]);
             residuals[i] = JobRows.logRatio(jobs, lines[i]) - model.expected(lines[i]);
+            residuals[i] += pace.sure() ? StrictMath.log(pace.toToday(days[i])) : 0;
         }
         return new DriftJobs(jobs.ledger().lines().repairType(rows[0]), lines, days, residuals);
     }

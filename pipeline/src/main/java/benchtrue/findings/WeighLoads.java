@@ -47,9 +47,10 @@ final class WeighLoads {
      * Returns the evidence on each repair type by code.
      *
      * @param enough by repair type, whether it has jobs enough to be judged
+     * @param today what brings loads to today's pace
      * @param unread what was not read; evidence must hold whatever it was
      */
-    LoadEvidence[] weigh(boolean[] enough, UnreadShares unread) {
+    LoadEvidence[] weigh(boolean[] enough, UnreadShares unread, ShopPace.Corrections today) {
         TicketGroups groups = new TicketGroups(jobs, MOST_GROUPS, ticket -> true);
         UnaryOperator<double[]> loads = model.firstOrder(groups.ofTickets(), groups.all());
         Jackknife[] jackknives = jackknives(groups, isLarge() ? loads : refitted(groups));
@@ -58,11 +59,19 @@ final class WeighLoads {
                 .replicates(drawn -> loads.apply(groups.weights(drawn)));
         LoadEvidence[] evidence = new LoadEvidence[jackknives.length];
         for (int type = 0; type < evidence.length; type++) {
-            evidence[type] = enough[type] && jackknives[type].standardError() > 0
-                    ? evidence(jackknives[type], replicates[type], unread.higher(type), unread.lower(type))
+            double factor = today.factor()[type];
+            Jackknife paced = jackknives[type].shifted(StrictMath.log(factor)).widened(today.logVariance()[type]);
+            evidence[type] = enough[type] && paced.standardError() > 0
+                    ? evidence(paced, times(replicates[type], factor), unread.higher(type), unread.lower(type))
                     : LoadEvidence.NONE;
         }
         return evidence;
+    }
+
+    private static double[] times(double[] values, double factor) {
+        return factor == 1
+                ? values
+                : Arrays.stream(values).map(value -> value * factor).toArray();
     }
 
     /**

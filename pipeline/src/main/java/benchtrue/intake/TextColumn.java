@@ -66,7 +66,12 @@ public final class TextColumn {
         while (at < end && (bytes[at] == ' ' || bytes[at] == '\t' || bytes[at] == '\r' || bytes[at] == '\n')) {
             at++;
         }
-        return at == end;
+        return at == end || bytes[at] < 0 && blankLetters(new String(bytes, at, end - at, StandardCharsets.UTF_8));
+    }
+
+    /** Returns whether a text is nothing but spaces of whatever width, hard ones and line separators included. */
+    private static boolean blankLetters(String text) {
+        return text.chars().allMatch(letter -> Character.isWhitespace(letter) || Character.isSpaceChar(letter));
     }
 
     /**

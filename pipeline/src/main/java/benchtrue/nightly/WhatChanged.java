@@ -124,6 +124,7 @@ final class WhatChanged {
 
     private void standing(List<String> lines) {
         review.answers().notRead().ifPresent(lines::add);
+        review.answers().pace().ifPresent(lines::add);
         List<RepairFinding> under = review.answers().losing();
         long least = review.findings().lostAtLeast();
         long most = review.findings().lostAtMost();

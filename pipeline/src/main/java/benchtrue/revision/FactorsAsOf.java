@@ -1,7 +1,7 @@
 package benchtrue.revision;
 
+import benchtrue.findings.ShopPace;
 import benchtrue.findings.StudyUsualJobs;
-import benchtrue.findings.UsualJob;
 import benchtrue.findings.Verdict;
 import benchtrue.hours.JobLines;
 import benchtrue.hours.SplitHours;
@@ -12,7 +12,6 @@ import benchtrue.shop.PriceBooks;
 import benchtrue.shop.RepairType;
 import java.util.Arrays;
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -34,8 +33,10 @@ final class FactorsAsOf {
         this.known = known;
         this.settings = settings;
         JobLines jobs = new SplitHours().split(known, settings);
-        PastJobs past = new PastJobs(jobs);
-        List<UsualJob> usual = new StudyUsualJobs().study(jobs);
+        StudyUsualJobs.Studied studied = new StudyUsualJobs().study(jobs);
+        PastJobs past = new PastJobs(jobs, ShopPace.STEADY);
+        PastJobs paced = studied.pace().sure() ? new PastJobs(jobs, studied.pace()) : past;
+        double[] today = studied.pace().corrections(jobs).factor();
         taken = JobTotals.of(jobs);
         int types = taken.length;
         for (PastMethod method : PastMethod.values()) {
@@ -44,9 +45,9 @@ final class FactorsAsOf {
         }
         for (int type = 0; type < types; type++) {
             Target target = Target.of(
-                    taken[type],
-                    Optional.of(usual.get(type)),
-                    past,
+                    taken[type].atPace(today[type]),
+                    Optional.of(studied.usual().get(type)),
+                    paced,
                     policy(known, type, settings.policy()),
                     settings.figures());
             put(PastMethod.PROPOSAL, type, target.factor());

@@ -23,17 +23,22 @@ import java.util.Optional;
 record JobTotals(
         int repairType, int jobs, int tickets, double loadFactor, long actualSeconds, long reworkSeconds, int since) {
     /** Takes what a review found; of a repair type that surely got slower, the jobs since. */
-    static JobTotals of(RepairFinding finding, Optional<Slowing> slowing) {
+    static JobTotals of(RepairFinding finding, Optional<Slowing> slowing, double pace) {
         Optional<Slowing> current = slowing.filter(slow -> Double.isFinite(slow.loadSince()));
         int jobs = current.map(Slowing::jobsSince).orElse(finding.lines());
         return new JobTotals(
                 finding.repairType(),
                 jobs,
                 jobs,
-                current.map(Slowing::loadSince).orElse(finding.loadFactor()),
+                current.map(Slowing::loadSince).orElse(finding.loadFactor() * pace),
                 finding.actualSeconds(),
                 finding.reworkSeconds(),
                 current.map(Slowing::startDay).orElse(Absent.DAY));
+    }
+
+    /** Returns the same jobs at another pace. */
+    JobTotals atPace(double factor) {
+        return new JobTotals(repairType, jobs, tickets, loadFactor * factor, actualSeconds, reworkSeconds, since);
     }
 
     /** Returns the sums of every repair type, by code. */

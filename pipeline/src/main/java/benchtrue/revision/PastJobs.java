@@ -1,5 +1,6 @@
 package benchtrue.revision;
 
+import benchtrue.findings.ShopPace;
 import benchtrue.hours.JobLines;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Hours;
@@ -16,7 +17,12 @@ final class PastJobs {
     private final double[] yearlyHours;
     private final double[] yearlyTaken;
 
-    PastJobs(JobLines jobs) {
+    /**
+     * Takes a shop's jobs.
+     *
+     * @param pace brings the hours of each job to today; what the last year took stays as it was
+     */
+    PastJobs(JobLines jobs, ShopPace pace) {
         FitEvidence evidence = FitEvidence.of(jobs);
         int types = jobs.ledger().repairTypes().size();
         yearlyHours = new double[types];
@@ -26,7 +32,10 @@ final class PastJobs {
         for (int line = 0; line < jobs.size(); line++) {
             int type = jobs.ledger().lines().repairType(line);
             if (evidence.counts(line)) {
-                found.get(type).add(Hours.of(jobs.actualSeconds(line)) / jobs.todayQuotedHours(line));
+                int opened =
+                        jobs.ledger().tickets().opened(jobs.ledger().lines().ticket(line));
+                double hours = Hours.of(jobs.actualSeconds(line)) * (pace.sure() ? pace.toToday(opened) : 1);
+                found.get(type).add(hours / jobs.todayQuotedHours(line));
             }
             if (evidence.judged(line) && ended(jobs, line) > jobs.ledger().asOf() - YEAR) {
                 yearlyHours[type] += jobs.todayQuotedHours(line);

@@ -29,7 +29,8 @@ public final class ProposeRevision {
      * @param kept what the owner left as it is, each until a day before which nothing is proposed
      */
     public Revision propose(CostedLines costs, Findings findings, Settings settings, List<Kept> kept) {
-        PastJobs past = new PastJobs(costs.jobs());
+        PastJobs past = new PastJobs(costs.jobs(), findings.pace());
+        double[] pace = findings.pace().corrections(costs.jobs()).factor();
         Ledger ledger = costs.jobs().ledger();
         BackTest backTest = new TryPastJobs(costs.jobs(), settings).test();
         Map<Integer, UsualJob> usual =
@@ -49,7 +50,12 @@ public final class ProposeRevision {
             Optional<UsualJob> job = Optional.ofNullable(usual.get(finding.repairType()));
             today.ifPresent(type -> {
                 Policy policy = settings.policy().of(type.family());
-                Target target = Target.of(JobTotals.of(finding, slowing), job, past, policy, settings.figures())
+                Target target = Target.of(
+                                JobTotals.of(finding, slowing, pace[finding.repairType()]),
+                                job,
+                                past,
+                                policy,
+                                settings.figures())
                         .orOf(backTest.used(), past, finding.repairType(), settings.figures());
                 Target sure = target.careful(unread.careful(finding.repairType(), target.factor()));
                 changes.add(

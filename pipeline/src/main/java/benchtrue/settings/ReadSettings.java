@@ -35,6 +35,9 @@ public final class ReadSettings {
         if (Files.notExists(file)) {
             return Settings.DEFAULTS;
         }
+        if (!Files.isRegularFile(file)) {
+            throw new Refusal(ExitCode.SETTINGS, FILE + ": found something that is no file, expected a text file.");
+        }
         return settings(SettingsFile.parse(text(file)));
     }
 

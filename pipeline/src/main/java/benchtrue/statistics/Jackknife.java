@@ -64,6 +64,11 @@ public record Jackknife(int groups, double estimate, double mean, double standar
         return StudentT.lowerTail((estimate - bound) / standardError, groups - 1);
     }
 
+    /** Returns this jackknife of an estimate that is moved by a known amount. */
+    public Jackknife shifted(double by) {
+        return new Jackknife(groups, estimate + by, mean + by, standardError, acceleration);
+    }
+
     /** Returns this jackknife with a further, independent variance that no left-out group shows. */
     public Jackknife widened(double variance) {
         double error = StrictMath.sqrt(standardError * standardError + variance);

@@ -70,7 +70,7 @@ class UsualJobTruthTest {
     }
 
     private static StudyJobs study(JobLines jobs) {
-        return new StudyJobs(jobs, OwnHours.of(jobs).line());
+        return new StudyJobs(jobs, OwnHours.of(jobs).line(), ShopPace.STEADY);
     }
 
     /** Each type is mostly done by one technician and mostly quoted by one writer. */

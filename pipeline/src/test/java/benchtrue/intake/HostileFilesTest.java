@@ -2,8 +2,10 @@ package benchtrue.intake;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import benchtrue.ShopFolder;
+import benchtrue.reconcile.Reconciled;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Refusal;
 import java.io.ByteArrayOutputStream;
@@ -21,6 +23,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Files that would do harm, or are not what their name says, end the run with a word about the file. */
 class HostileFilesTest {
@@ -156,5 +159,40 @@ class HostileFilesTest {
                     .hasMessageContaining("exports/waits.csv")
                     .hasMessageContaining("changed while it was read");
         }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"\u3000", "\u2003", "\u1680", "\u2028", "\u00a0", "\u202f \u2007"})
+    void aCellOfUnusualWhiteSpaceIsAnEmptyOne(String space) {
+        ShopFolder shop = new ShopFolder(folder)
+                .file(
+                        "exports/time-log.csv",
+                        "entry,ticket,line,technician,work_date,hours,start,end",
+                        "E1,T1,1,Ada,2026-03-03," + space + ",9:00,10:00",
+                        "E2,T1,1,Ada,2026-03-04,2," + space + "," + space,
+                        "E3,T1,1,Ada,2026-03-05," + space + "," + space + ",10:00",
+                        "E4," + space + ",,Ada,2026-03-06,1,,");
+        Reconciled read = shop.reconciled();
+        assertThat(read.ledger().time().size()).isEqualTo(3);
+        assertThat(ShopFolder.setAside(read)).hasSize(1);
+        assertThat(read.ledger().time().seconds(0)
+                        + read.ledger().time().seconds(1)
+                        + read.ledger().time().seconds(2))
+                .isEqualTo(4 * 3_600);
+    }
+
+    @Test
+    void aNamedPipeAsSettingsOrAmongTheExportsIsNeverOpened() throws IOException, InterruptedException {
+        assumeTrue(
+                new ProcessBuilder("mkfifo", folder.resolve("pipe").toString())
+                                .start()
+                                .waitFor()
+                        == 0,
+                "mkfifo");
+        ShopFolder shop = new ShopFolder(folder);
+        Files.move(folder.resolve("pipe"), folder.resolve("shop.toml"));
+        refused(shop, ExitCode.SETTINGS, "shop.toml: found something that is no file");
+        Files.move(folder.resolve("shop.toml"), folder.resolve("exports/waits.csv"));
+        refused(shop, ExitCode.UNUSABLE_FILE, "exports/waits.csv: found something that is no file");
     }
 }

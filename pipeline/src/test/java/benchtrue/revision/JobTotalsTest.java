@@ -21,14 +21,14 @@ class TakenTest {
 
     @Test
     void aRepairThatSurelyGotSlowerIsProposedFromItsJobsSince() {
-        JobTotals taken = JobTotals.of(FINDING, Optional.of(slowing(1.35)));
+        JobTotals taken = JobTotals.of(FINDING, Optional.of(slowing(1.35)), 1);
         assertThat(taken.loadFactor()).isEqualTo(1.35);
         assertThat(taken.words(Settings.DEFAULTS.figures())).isEqualTo("15 jobs since it got slower on 2 Mar 2026");
     }
 
     @Test
     void aSignalThatNothingBearsOutYetLeavesAllJobs() {
-        JobTotals taken = JobTotals.of(FINDING, Optional.of(slowing(Double.NaN)));
+        JobTotals taken = JobTotals.of(FINDING, Optional.of(slowing(Double.NaN)), 1);
         assertThat(taken.loadFactor()).isEqualTo(1.1);
         assertThat(taken.words(Settings.DEFAULTS.figures())).isEqualTo("60 jobs");
     }

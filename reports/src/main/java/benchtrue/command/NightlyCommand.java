@@ -44,7 +44,7 @@ final class NightlyCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        ShowProgress shown = new ShowProgress(console.err(), console.watched());
+        ShowProgress shown = new ShowProgress(console.terminal(), console.err(), console.watched());
         Progress progress = loudness.quiet() ? new QuietProgress(console.err()) : shown;
         try {
             Settings settings = shop.settings();

@@ -36,12 +36,18 @@ import picocli.CommandLine.ParseResult;
             "78:the settings are wrong"
         })
 final class Program implements Runnable {
+    private final PrintWriter help;
     private final Console console;
     private final Map<String, String> environment;
 
     Program(PrintWriter out, PrintWriter err, boolean watched, Clock clock, Map<String, String> environment) {
-        this.console = new Console(out, err, watched, clock);
+        this.help = out;
+        this.console = new Console(err, plain(out), plain(err), watched, clock);
         this.environment = Map.copyOf(environment);
+    }
+
+    private static PrintWriter plain(PrintWriter screen) {
+        return new PrintWriter(new PlainScreen(screen), true);
     }
 
     /** Returns the version that the build wrote beside the classes. */
@@ -81,8 +87,8 @@ final class Program implements Runnable {
                 .addSubcommand(new AdoptCommand(console))
                 .addSubcommand(new CloseCommand(console))
                 .addSubcommand(new VerifyCommand(console))
-                .setOut(console.out())
-                .setErr(console.err())
+                .setOut(help)
+                .setErr(console.terminal())
                 .setColorScheme(CommandLine.Help.defaultColorScheme(colour() ? Ansi.ON : Ansi.OFF))
                 .setParameterExceptionHandler(this::notUnderstood)
                 .setExecutionExceptionHandler(this::stopped);

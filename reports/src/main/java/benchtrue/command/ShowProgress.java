@@ -7,11 +7,13 @@ import java.io.PrintWriter;
 final class ShowProgress implements Progress {
     private static final int WIDTH = 30;
     private static final int WIDEST = 100;
+    private final PrintWriter terminal;
     private final PrintWriter err;
     private final boolean watched;
     private boolean drawn;
 
-    ShowProgress(PrintWriter err, boolean watched) {
+    ShowProgress(PrintWriter terminal, PrintWriter err, boolean watched) {
+        this.terminal = terminal;
         this.err = err;
         this.watched = watched;
     }
@@ -22,10 +24,11 @@ final class ShowProgress implements Progress {
             int done = WIDTH * (number - 1) / of;
             String bar = "=".repeat(done) + " ".repeat(WIDTH - done);
             drawn = true;
-            err.print("\r" + padded("[" + bar + "] " + number + " of " + of + "  " + what));
+            terminal.print("\r" + padded("[" + bar + "] " + number + " of " + of + "  " + what));
         } else {
             err.println("benchtrue: stage " + number + "/" + of + ": " + what);
         }
+        terminal.flush();
         err.flush();
     }
 
@@ -39,8 +42,8 @@ final class ShowProgress implements Progress {
     void ends() {
         if (drawn) {
             drawn = false;
-            err.print("\r" + padded("") + "\r");
-            err.flush();
+            terminal.print("\r" + padded("") + "\r");
+            terminal.flush();
         }
     }
 

@@ -15,6 +15,8 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Puts a review into the words and figures of its page. */
 final class FormatReview {
@@ -87,11 +89,14 @@ final class FormatReview {
                 told.review().costs().shop().leftOut());
     }
 
-    /** What must be read before all else: what was not read, and how much paid time is not in the log. */
+    /** What must be read before all else: what was not read, how much paid time is not in the log, and the shop's pace. */
     private String first() {
-        String notRead = told.review().answers().notRead().orElse("");
-        String logged = new FormatBenchHour(told).warning();
-        return notRead.isEmpty() || logged.isEmpty() ? notRead + logged : notRead + " " + logged;
+        return Stream.of(
+                        told.review().answers().notRead().orElse(""),
+                        new FormatBenchHour(told).warning(),
+                        told.review().answers().pace().orElse(""))
+                .filter(sentence -> !sentence.isEmpty())
+                .collect(Collectors.joining(" "));
     }
 
     /** What the under-quoted repairs lose together; empty where none surely does. */

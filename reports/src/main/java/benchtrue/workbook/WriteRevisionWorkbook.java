@@ -1,5 +1,6 @@
 package benchtrue.workbook;
 
+import benchtrue.findings.ShopPace;
 import benchtrue.format.Figures;
 import benchtrue.hours.JobLines;
 import benchtrue.nightly.FileDigest;
@@ -123,6 +124,7 @@ public final class WriteRevisionWorkbook implements Report {
         private final Figures figures;
         private final JobLines jobs;
         private final FitEvidence evidence;
+        private final ShopPace pace;
         private final int[] shown;
         private final int all;
 
@@ -131,6 +133,7 @@ public final class WriteRevisionWorkbook implements Report {
             figures = review.settings().figures();
             jobs = review.jobs();
             evidence = FitEvidence.of(jobs);
+            pace = review.findings().pace();
             int[] judged = IntStream.range(0, jobs.size())
                     .filter(line -> jobs.judged(line) && jobs.todayQuotedHours(line) > 0)
                     .toArray();
@@ -166,7 +169,10 @@ public final class WriteRevisionWorkbook implements Report {
                     .number(jobs.todayQuotedHours(line), CellStyles.Kind.HOURS)
                     .number(hours, jobs.splitSeconds(line) > 0 ? CellStyles.Kind.SPLIT_HOURS : CellStyles.Kind.HOURS)
                     .number(
-                            Math.rint(hours / jobs.todayQuotedHours(line) * MILLIONTHS) / MILLIONTHS,
+                            Math.rint((pace.sure() ? hours * pace.toToday(tickets.opened(lines.ticket(line))) : hours)
+                                            / jobs.todayQuotedHours(line)
+                                            * MILLIONTHS)
+                                    / MILLIONTHS,
                             CellStyles.Kind.RATIO)
                     .text(evidence.counts(line) ? "yes" : "no", CellStyles.Kind.NOTE);
         }

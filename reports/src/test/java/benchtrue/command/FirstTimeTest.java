@@ -62,7 +62,7 @@ class FirstTimeTest {
                     .as(table)
                     .hasSameBinaryContentAs(canonical.resolve("out/2026-10-31/" + table + ".csv"));
         }
-        assertThat(german.resolve("out/2026-10-31/set-aside")).doesNotExist();
+        assertThat(german.resolve("out/2026-10-31/set-aside/time-log.csv")).doesNotExist();
         assertThat(balance(german)).isEqualTo(balance(canonical)).contains("on lines");
     }
 

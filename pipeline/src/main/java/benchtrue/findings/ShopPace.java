@@ -1,0 +1,194 @@
+package benchtrue.findings;
+
+import benchtrue.hours.JobLines;
+import benchtrue.statistics.ChangePoint;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.stream.IntStream;
+
+/**
+ * One clock for the shop: whether all repairs together take longer, or less long, than they used to, so that every load can be
+ * brought to the as-of date.
+ *
+ * <p>y = ln(hours / quote) = repair + slope x (day opened), over jobs with hours of their own; the slope's error is clustered by
+ * ticket (Liang, Zeger 1986). A step is told from a slope by comparing both at the likeliest point of change (Hinkley 1970) with
+ * a further parameter's price (Schwarz 1978). Beyond two errors it counts.
+ */
+public final class ShopPace {
+    /** Errors beyond which a pace counts: chance alone passes it in one shop of twenty. */
+    private static final double SURE = 2;
+
+    private static final int FEWEST = 60;
+    private static final double YEAR = 365.25;
+    private static final double SHORTEST = 0.75;
+
+    /** Nothing shows that the shop's pace changes. */
+    public static final ShopPace STEADY = new ShopPace(0, 0, 0, Integer.MIN_VALUE);
+
+    private final double change;
+    private final double error;
+    private final int asOf;
+    private final int stepDay;
+
+    private ShopPace(double change, double error, int asOf, int stepDay) {
+        this.change = change;
+        this.error = error;
+        this.asOf = asOf;
+        this.stepDay = stepDay;
+    }
+
+    /**
+     * Measures a shop's pace.
+     *
+     * @param rows jobs with hours of their own, copied ones left out
+     */
+    public static ShopPace of(JobLines jobs, int[] rows) {
+        int asOf = jobs.ledger().asOf();
+        int[] order = IntStream.of(rows)
+                .boxed()
+                .sorted(Comparator.comparingInt((Integer line) -> opened(jobs, line))
+                        .thenComparingInt(line -> line))
+                .mapToInt(Integer::intValue)
+                .toArray();
+        if (order.length < FEWEST || opened(jobs, order[order.length - 1]) - opened(jobs, order[0]) < SHORTEST * YEAR) {
+            return STEADY;
+        }
+        double[] y = new double[order.length];
+        double[] age = new double[order.length];
+        for (int i = 0; i < order.length; i++) {
+            y[i] = JobRows.logRatio(jobs, order[i]);
+            age[i] = (opened(jobs, order[i]) - asOf) / YEAR;
+        }
+        withinRepairs(jobs, order, y);
+        double[] x = age.clone();
+        withinRepairs(jobs, order, x);
+        Fit slope = Fit.of(jobs, order, x, y);
+        if (StrictMath.abs(slope.estimate) <= SURE * slope.error) {
+            return STEADY;
+        }
+        int place = ChangePoint.byLikelihood(y);
+        double[] since = new double[order.length];
+        Arrays.fill(since, Math.max(0, place), since.length, 1);
+        withinRepairs(jobs, order, since);
+        Fit step = place > 0 ? Fit.of(jobs, order, since, y) : slope;
+        int n = order.length;
+        boolean isStep = n * StrictMath.log(step.squares) + StrictMath.log(n) < n * StrictMath.log(slope.squares);
+        return isStep
+                ? new ShopPace(step.estimate, step.error, asOf, opened(jobs, order[place]))
+                : new ShopPace(slope.estimate, slope.error, asOf, Integer.MIN_VALUE);
+    }
+
+    private static int opened(JobLines jobs, int line) {
+        return jobs.ledger().tickets().opened(jobs.ledger().lines().ticket(line));
+    }
+
+    /** Takes each repair's own mean off. */
+    private static void withinRepairs(JobLines jobs, int[] rows, double[] values) {
+        double[] sum = new double[jobs.ledger().repairTypes().size()];
+        int[] count = new int[sum.length];
+        for (int i = 0; i < rows.length; i++) {
+            int type = jobs.ledger().lines().repairType(rows[i]);
+            sum[type] += values[i];
+            count[type]++;
+        }
+        for (int i = 0; i < rows.length; i++) {
+            int type = jobs.ledger().lines().repairType(rows[i]);
+            values[i] -= sum[type] / count[type];
+        }
+    }
+
+    /** Least squares of one column without an intercept, its error clustered by ticket, and what is left. */
+    private record Fit(double estimate, double error, double squares) {
+        private static Fit of(JobLines jobs, int[] rows, double[] x, double[] y) {
+            double xx = 0;
+            double xy = 0;
+            for (int i = 0; i < x.length; i++) {
+                xx += x[i] * x[i];
+                xy += x[i] * y[i];
+            }
+            double estimate = xx > 0 ? xy / xx : 0;
+            Map<Integer, Double> scores = new HashMap<>();
+            double squares = 0;
+            for (int i = 0; i < x.length; i++) {
+                double left = y[i] - estimate * x[i];
+                squares += left * left;
+                scores.merge(jobs.ledger().lines().ticket(rows[i]), x[i] * left, Double::sum);
+            }
+            double meat = 0;
+            for (int ticket : scores.keySet().stream().sorted().toList()) {
+                meat += scores.get(ticket) * scores.get(ticket);
+            }
+            double clusters = scores.size();
+            double error = xx > 0 ? StrictMath.sqrt(meat * clusters / (clusters - 1)) / xx : Double.POSITIVE_INFINITY;
+            return new Fit(estimate, error, squares);
+        }
+    }
+
+    /** Returns whether the shop's pace changes beyond chance. */
+    public boolean sure() {
+        return this != STEADY;
+    }
+
+    /** Returns whether it changed at once rather than little by little. */
+    public boolean step() {
+        return stepDay != Integer.MIN_VALUE;
+    }
+
+    /** Returns the first day of the new pace, where it changed at once. */
+    public int stepDay() {
+        return stepDay;
+    }
+
+    /** Returns how much longer jobs take than a year ago, or than before the step, as a ratio: 1.08 is 8 % longer. */
+    public double ratio() {
+        return StrictMath.exp(change);
+    }
+
+    /** Returns an end of the 95 % range of {@link #ratio}, so many errors away. */
+    public double ratio(double errors) {
+        return StrictMath.exp(change + errors * error);
+    }
+
+    /** Returns the factor that brings hours of a job opened on a day to today's pace. */
+    public double toToday(int opened) {
+        return StrictMath.exp(change * reach(opened));
+    }
+
+    private double reach(int opened) {
+        return step() ? (opened < stepDay ? 1 : 0) : (asOf - opened) / YEAR;
+    }
+
+    /**
+     * Returns by repair-type code what brings a load to today's pace, and the variance of its logarithm that the pace's own error
+     * adds.
+     */
+    public Corrections corrections(JobLines jobs) {
+        int types = jobs.ledger().repairTypes().size();
+        double[] hours = new double[types];
+        double[] paced = new double[types];
+        double[] reach = new double[types];
+        for (int line = 0; sure() && line < jobs.size(); line++) {
+            if (jobs.judged(line)) {
+                int type = jobs.ledger().lines().repairType(line);
+                double seconds = jobs.actualSeconds(line) + jobs.reworkSeconds(line);
+                int opened = opened(jobs, line);
+                hours[type] += seconds;
+                paced[type] += seconds * toToday(opened);
+                reach[type] += seconds * reach(opened);
+            }
+        }
+        double[] factor = new double[types];
+        double[] variance = new double[types];
+        for (int type = 0; type < types; type++) {
+            factor[type] = hours[type] > 0 ? paced[type] / hours[type] : 1;
+            double mean = hours[type] > 0 ? reach[type] / hours[type] : 0;
+            variance[type] = mean * mean * error * error;
+        }
+        return new Corrections(factor, variance);
+    }
+
+    /** By repair-type code. */
+    public record Corrections(double[] factor, double[] logVariance) {}
+}
