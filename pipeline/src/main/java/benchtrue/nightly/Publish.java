@@ -113,9 +113,10 @@ final class Publish {
     }
 
     private Optional<PublishedResults.Result> waiting(Review review) throws IOException {
-        int asOf = review.ledger().asOf();
         Path shop = out.toAbsolutePath().getParent();
-        return PendingDraft.of(shelf, Decisions.of(shop, asOf).lastDecided(), review);
+        Decisions decided = new Decisions(
+                DecisionFiles.of(shop), review.ledger().books(), review.ledger().asOf());
+        return PendingDraft.of(shelf, decided.lastDecided(), review);
     }
 
     private List<FileDigest> comparedWith(

@@ -11,6 +11,7 @@ import benchtrue.findings.Findings;
 import benchtrue.hours.JobLines;
 import benchtrue.hours.SplitHours;
 import benchtrue.reconcile.Ledger;
+import benchtrue.revision.AlreadyDecided;
 import benchtrue.revision.ProposeRevision;
 import benchtrue.revision.Revision;
 import benchtrue.settings.Settings;
@@ -44,7 +45,7 @@ class PublishTest {
         JobLines jobs = new SplitHours().split(ledger, SETTINGS);
         CostedLines costs = new CostLines().cost(jobs, SETTINGS);
         Findings findings = new FindVerdicts().find(costs, SETTINGS);
-        Revision revision = new ProposeRevision().propose(costs, findings, SETTINGS, List.of());
+        Revision revision = new ProposeRevision().propose(costs, findings, SETTINGS, AlreadyDecided.NOTHING);
         return new Review(SETTINGS, ledger, jobs, costs, findings, revision, costs.balances());
     }
 
