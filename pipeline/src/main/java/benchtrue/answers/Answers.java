@@ -29,6 +29,7 @@ import java.util.TreeMap;
  * @param held titles of what is not changed, by reason; what stands after a reason's colon belongs to one repair
  * @param given what was given away, the most worth first
  * @param calls open instruments whose owners want a call, the most money first
+ * @param books which price book is in force and which are to come, one sentence each
  */
 public record Answers(
         Optional<String> notRead,
@@ -39,7 +40,8 @@ public record Answers(
         List<ProposedChange> changes,
         SortedMap<String, List<ProposedChange>> held,
         List<Gift> given,
-        List<Call> calls) {
+        List<Call> calls,
+        List<String> books) {
     /** Repairs named where there is room for few. */
     public static final int FEW_REPAIRS = 5;
 
@@ -72,7 +74,8 @@ public record Answers(
                 drafted.stream().filter(ProposedChange::changes).toList(),
                 held(revision),
                 costs.shop().gifts(),
-                costs.shop().backlog().calls());
+                costs.shop().backlog().calls(),
+                BooksTold.of(costs.jobs().ledger(), revision, figures));
     }
 
     private static boolean isUnder(RepairFinding finding) {

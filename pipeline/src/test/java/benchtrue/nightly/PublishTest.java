@@ -132,7 +132,8 @@ class PublishTest {
                 .hasSizeLessThanOrEqualTo(30)
                 .contains(
                         "Benchtrue, results to 31 Oct 2026. Compared with the result of 30 Sep 2026.",
-                        "  refret: now under-quoted, was on the mark; 1.61 hours per quoted hour over 8 jobs,"
+                        "  refret: now under-quoted, was on the mark; no more jobs than then, but its hours"
+                                + " or quotes were corrected; 1.61 hours per quoted hour over 8 jobs,"
                                 + " was 1.01 over 8.");
     }
 
