@@ -8,6 +8,7 @@ import benchtrue.hours.JobLines;
 import benchtrue.hours.SplitHours;
 import benchtrue.nightly.Review;
 import benchtrue.reconcile.Ledger;
+import benchtrue.revision.AlreadyDecided;
 import benchtrue.revision.ProposeRevision;
 import benchtrue.settings.Settings;
 import java.util.List;
@@ -30,7 +31,7 @@ public final class ReviewOf {
                 jobs,
                 costs,
                 findings,
-                new ProposeRevision().propose(costs, findings, settings, List.of()),
+                new ProposeRevision().propose(costs, findings, settings, AlreadyDecided.NOTHING),
                 List.of());
     }
 }

@@ -31,6 +31,7 @@ import java.util.TreeMap;
  * @param held titles of what is not changed, by reason; what stands after a reason's colon belongs to one repair
  * @param given what was given away, the most worth first
  * @param calls open instruments whose owners want a call, the most money first
+ * @param books which price book is in force and which are to come, one sentence each
  */
 public record Answers(
         Optional<String> notRead,
@@ -43,7 +44,8 @@ public record Answers(
         List<ProposedChange> changes,
         SortedMap<String, List<ProposedChange>> held,
         List<Gift> given,
-        List<Call> calls) {
+        List<Call> calls,
+        List<String> books) {
     /** Repairs named where there is room for few. */
     public static final int FEW_REPAIRS = 5;
 
@@ -78,7 +80,8 @@ public record Answers(
                 drafted.stream().filter(ProposedChange::changes).toList(),
                 held(revision),
                 costs.shop().gifts(),
-                costs.shop().backlog().calls());
+                costs.shop().backlog().calls(),
+                BooksTold.of(costs.jobs().ledger(), revision, settings.figures()));
     }
 
     private static boolean isUnder(RepairFinding finding) {

@@ -14,7 +14,8 @@ import java.util.stream.IntStream;
  *
  * <p>y = ln(hours / quote) = repair + slope x (day opened), over jobs with hours of their own; the slope's error is clustered by
  * ticket (Liang, Zeger 1986). A step is told from a slope by comparing both at the likeliest point of change (Hinkley 1970) with
- * a further parameter's price (Schwarz 1978). Beyond two errors it counts.
+ * a further parameter's price (Schwarz 1978). Beyond two errors it counts, and only where it still does so without the repair
+ * that bears most of it: what one repair does alone is that repair's own slowing.
  */
 public final class ShopPace {
     /** Errors beyond which a pace counts: chance alone passes it in one shop of twenty. */
@@ -65,7 +66,8 @@ public final class ShopPace {
         double[] x = age.clone();
         withinRepairs(jobs, order, x);
         Fit slope = Fit.of(jobs, order, x, y);
-        if (StrictMath.abs(slope.estimate) <= SURE * slope.error) {
+        if (!slope.sure()
+                || !withoutTheFastestChanging(jobs, order, x, y, slope.estimate).sure()) {
             return STEADY;
         }
         int place = ChangePoint.byLikelihood(y);
@@ -78,6 +80,23 @@ public final class ShopPace {
         return isStep
                 ? new ShopPace(step.estimate, step.error, asOf, opened(jobs, order[place]))
                 : new ShopPace(slope.estimate, slope.error, asOf, Integer.MIN_VALUE);
+    }
+
+    private static Fit withoutTheFastestChanging(JobLines jobs, int[] rows, double[] x, double[] y, double slope) {
+        double[] borne = new double[jobs.ledger().repairTypes().size()];
+        for (int i = 0; i < rows.length; i++) {
+            int type = jobs.ledger().lines().repairType(rows[i]);
+            borne[type] += x[i] * y[i] * StrictMath.signum(slope);
+        }
+        int most = IntStream.range(0, borne.length).reduce(0, (a, b) -> borne[b] > borne[a] ? b : a);
+        int[] kept = IntStream.range(0, rows.length)
+                .filter(i -> jobs.ledger().lines().repairType(rows[i]) != most)
+                .toArray();
+        return Fit.of(
+                jobs,
+                IntStream.of(kept).map(i -> rows[i]).toArray(),
+                IntStream.of(kept).mapToDouble(i -> x[i]).toArray(),
+                IntStream.of(kept).mapToDouble(i -> y[i]).toArray());
     }
 
     private static int opened(JobLines jobs, int line) {
@@ -101,6 +120,10 @@ public final class ShopPace {
 
     /** Least squares of one column without an intercept, its error clustered by ticket, and what is left. */
     private record Fit(double estimate, double error, double squares) {
+        private boolean sure() {
+            return StrictMath.abs(estimate) > SURE * error;
+        }
+
         private static Fit of(JobLines jobs, int[] rows, double[] x, double[] y) {
             double xx = 0;
             double xy = 0;

@@ -1,80 +1,141 @@
 package benchtrue.nightly;
 
+import benchtrue.format.Figures;
 import benchtrue.intake.ReadExports;
-import benchtrue.reconcile.Ledger;
 import benchtrue.reconcile.Reconcile;
+import benchtrue.revision.CarryForward;
+import benchtrue.revision.ComingBook;
 import benchtrue.revision.DecidedDraft;
+import benchtrue.revision.Decision;
 import benchtrue.revision.NextBook;
 import benchtrue.settings.Settings;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.PriceBook;
+import benchtrue.shop.PriceBooks;
 import benchtrue.shop.Refusal;
-import benchtrue.tables.WritePriceBook;
+import benchtrue.shop.RepairType;
 import benchtrue.tables.WriteTables;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
- * Makes the owner's decisions the next price book: {@code decisions/<effective>.json} first, then
- * {@code price-book/<effective>.csv}, so that no book ever stands without its decisions. Neither is ever overwritten.
+ * Makes the owner's decisions a price book: the record in {@code decisions/} first, then books for later days that take the
+ * decided rows over, last {@code price-book/<effective>.csv}. So a decision counts only once its book stands; a book in
+ * force is never rewritten, and one that is still to come may be decided in several sittings.
  */
 public final class AdoptDecisions {
-    static final String BOOKS = "price-book";
-
     /**
      * What was adopted.
      *
-     * @param today the version in force until then
-     * @param next the next version
+     * @param before the version that it began from
+     * @param next the adopted version
      * @param file where it stands
+     * @param overridden what later books have otherwise, in words
      */
-    public record Adopted(PriceBook today, PriceBook next, Path file) {}
+    public record Adopted(PriceBook before, PriceBook next, Path file, List<String> overridden) {
+        public Adopted {
+            overridden = List.copyOf(overridden);
+        }
+    }
 
     /**
      * Adopts a decided draft.
      *
-     * @param effective first day the next book is in force
-     * @param decidedOn day of the decision
-     * @param by who decided
-     * @throws Refusal where the draft is of other results than the newest, was adopted already, does not add up, or the
-     *     date is not after the newest book's
+     * @throws Refusal where the draft is of other results than the newest, does not add up or has a row that was decided on
+     *     it already; where the day is not after that of deciding, has a book in force or one written by hand; and where a
+     *     later book overrides a row that nobody confirmed
      */
-    public Adopted adopt(
-            Path shop, Settings settings, DecidedDraft draft, LocalDate effective, LocalDate decidedOn, String by) {
-        return ShopLock.whileHeld(shop, () -> adoptAlone(shop, settings, draft, effective, decidedOn, by));
+    public Adopted adopt(Path shop, Settings settings, DecidedDraft draft, Adoption adoption) {
+        adoption.expectDay();
+        return ShopLock.whileHeld(shop, () -> {
+            try {
+                return adoptAlone(shop, settings, draft, adoption);
+            } catch (IOException e) {
+                throw BookFiles.cannotWrite(shop, e);
+            }
+        });
     }
 
-    private static Adopted adoptAlone(
-            Path shop, Settings settings, DecidedDraft draft, LocalDate effective, LocalDate decidedOn, String by) {
-        try {
-            PublishedResults.Result newest = newest(shop);
-            expectMatch(newest, draft);
-            expectNew(shop.resolve(Decisions.FOLDER), draft);
-            Ledger ledger = new Reconcile()
-                    .reconcile(new ReadExports().read(shop, settings), settings, (int)
-                            newest.asOf().toEpochDay())
-                    .ledger();
-            int day = (int) effective.toEpochDay();
-            expectLater(ledger.books().versions(), day);
-            PriceBook today = ledger.books().inForce(ledger.asOf());
-            PriceBook next = new NextBook().decide(today, draft, day, settings.figures());
-            String record = DecisionRecord.text(today, draft, effective, decidedOn, by, runDigest(newest));
-            Path file = shop.resolve(BOOKS).resolve(effective + ".csv");
-            writeOnce(
-                    shop.resolve(Decisions.FOLDER).resolve(effective + ".json"),
-                    partial -> Files.writeString(partial, record, StandardCharsets.UTF_8));
-            writeOnce(file, partial -> new WritePriceBook().write(next, partial));
-            return new Adopted(today, next, file);
-        } catch (IOException e) {
-            throw new Refusal(ExitCode.CANNOT_WRITE, shop + ": the next price book can't be written: " + e + ".", e);
+    private static Adopted adoptAlone(Path shop, Settings settings, DecidedDraft draft, Adoption adoption)
+            throws IOException {
+        PublishedResults.Result newest = newest(shop);
+        expectMatch(newest, draft);
+        Figures figures = settings.figures();
+        PriceBooks books = books(shop, settings, newest.asOf());
+        DecisionFiles files = DecisionFiles.of(shop);
+        Decisions decisions = new Decisions(files, books, Integer.MAX_VALUE);
+        expectFree(books, files, adoption);
+        PriceBook before = books.inForce(adoption.day());
+        PriceBook next = new NextBook(before, books.newest(), decisions.onDraft(draft.draft()), figures)
+                .decide(draft, adoption.day());
+        List<ComingBook> later = decisions.after(adoption.day());
+        List<PriceBook> carried = CarryForward.into(before, next, later);
+        List<String> overridden = overridden(draft, next, carried, figures);
+        if (!overridden.isEmpty() && adoption.later() == Adoption.LaterBook.ASK) {
+            throw new Refusal(
+                    ExitCode.USAGE,
+                    "Later price books have otherwise what is decided for " + figures.day(adoption.day()) + ":\n  "
+                            + String.join("\n  ", overridden)
+                            + "\nAdopt with --confirm if they are to hold from their day on. Nothing was written.");
         }
+        BookFiles write = new BookFiles(shop);
+        String record = DecisionRecord.sitting(before, next, draft, adoption, runDigest(newest));
+        write.keep(adoption.effective(), "", record);
+        write.changed(later, carried);
+        return new Adopted(before, next, write.write(next), overridden);
+    }
+
+    static PriceBooks books(Path shop, Settings settings, LocalDate asOf) {
+        return new Reconcile()
+                .reconcile(new ReadExports().read(shop, settings), settings, (int) asOf.toEpochDay())
+                .ledger()
+                .books();
+    }
+
+    /** A book that is in force, or that somebody wrote by hand, is never rewritten. */
+    private static void expectFree(PriceBooks books, DecisionFiles files, Adoption adoption) {
+        int today = (int) adoption.decidedOn().toEpochDay();
+        Optional<PriceBook> newestInForce = books.versions().stream()
+                .filter(version -> version.effective() <= today && version.effective() >= adoption.day())
+                .findFirst();
+        if (newestInForce.isPresent()) {
+            throw new Refusal(
+                    ExitCode.USAGE,
+                    "The price book of "
+                            + LocalDate.ofEpochDay(newestInForce.get().effective())
+                            + " is in force already; a new book for a later day corrects it. Nothing was written.");
+        }
+        boolean stands = books.versions().stream().anyMatch(version -> version.effective() == adoption.day());
+        if (stands && files.standing(adoption.day()).isEmpty()) {
+            throw new Refusal(
+                    ExitCode.CANNOT_WRITE,
+                    "The price book of " + adoption.effective() + " was not adopted but written by hand; it is never"
+                            + " overwritten. Name another day. Nothing was written.");
+        }
+    }
+
+    private static List<String> overridden(DecidedDraft draft, PriceBook next, List<PriceBook> later, Figures figures) {
+        List<String> overridden = new ArrayList<>();
+        for (Decision decision : draft.decided()) {
+            RepairType decided = next.type(decision.repairType()).orElseThrow();
+            for (PriceBook book : later) {
+                Optional<RepairType> then = book.type(decision.repairType());
+                if (then.isPresent() && !then.get().quotesAs(decided)) {
+                    overridden.add(decision.title() + ": " + quote(decided, figures) + ", but from "
+                            + figures.day(book.effective()) + " " + quote(then.get(), figures));
+                    break;
+                }
+            }
+        }
+        return overridden;
+    }
+
+    private static String quote(RepairType type, Figures figures) {
+        return figures.quote(type.bookSeconds()) + " at " + figures.price(type.bookLabour());
     }
 
     private static PublishedResults.Result newest(Path shop) throws IOException {
@@ -98,62 +159,6 @@ public final class AdoptDecisions {
                     ExitCode.UNUSABLE_FILE,
                     draft.file() + ": found a draft of another night, expected that of " + newest.asOf()
                             + ", whose figures differ. Decide in the newest workbook. Nothing was written.");
-        }
-    }
-
-    /** A draft is adopted once; its digest stands in the decisions made on it. */
-    private static void expectNew(Path decisions, DecidedDraft draft) throws IOException {
-        if (!Files.isDirectory(decisions)) {
-            return;
-        }
-        try (Stream<Path> files = Files.list(decisions)) {
-            for (Path file : files.sorted().toList()) {
-                if (file.toString().endsWith(".json")
-                        && Files.readString(file).contains(draft.draft())
-                        && Files.exists(decisions
-                                .resolveSibling(BOOKS)
-                                .resolve(file.getFileName().toString().replace(".json", ".csv")))) {
-                    throw new Refusal(
-                            ExitCode.CANNOT_WRITE,
-                            draft.file() + ": found this draft adopted already in " + file + ". Nothing was written.");
-                }
-            }
-        }
-    }
-
-    private static void expectLater(List<PriceBook> versions, int effective) {
-        PriceBook newest = versions.get(versions.size() - 1);
-        if (effective <= newest.effective()) {
-            throw new Refusal(
-                    ExitCode.USAGE,
-                    "The newest price book is in force from " + LocalDate.ofEpochDay(newest.effective())
-                            + "; the next one must begin after it. Nothing was written.");
-        }
-    }
-
-    private interface Content {
-        void write(Path partial) throws IOException;
-    }
-
-    /** Writes beside the name and renames; what stands already must be the same to the byte, else nothing is touched. */
-    private static void writeOnce(Path file, Content content) throws IOException {
-        OwnerOnly.folder(file.getParent());
-        Path partial = file.resolveSibling(file.getFileName() + ".partial");
-        try {
-            content.write(OwnerOnly.file(partial));
-            if (Files.exists(file)) {
-                if (Files.mismatch(partial, file) >= 0) {
-                    throw new Refusal(
-                            ExitCode.CANNOT_WRITE,
-                            file + ": found it there with other content; it is never overwritten.");
-                }
-                return;
-            }
-            RunFolder.sync(partial);
-            Files.move(partial, file, StandardCopyOption.ATOMIC_MOVE);
-            RunFolder.sync(file.getParent());
-        } finally {
-            Files.deleteIfExists(partial);
         }
     }
 }

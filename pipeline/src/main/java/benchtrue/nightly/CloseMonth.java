@@ -23,7 +23,7 @@ public final class CloseMonth {
      * Returns the file of the month that was sealed.
      *
      * @param month {@code year * 12 + month - 1}
-     * @throws Refusal where the month is not over on the as-of date or is sealed already, or can't be written
+     * @throws Refusal where the month is sealed already, not all of it has come in, or it can't be written
      */
     public Path close(Path shop, Settings settings, int asOf, int month) {
         return ShopLock.whileHeld(shop, () -> closeAlone(shop, settings, asOf, month));
@@ -40,12 +40,7 @@ public final class CloseMonth {
         Reconciled rows = new Reconcile().reconcile(new ReadExports().read(shop, settings), settings, asOf);
         CostedLines costs = new CostLines().cost(new SplitHours().split(rows.ledger(), settings), settings);
         ProveBalances.prove(rows.balances(), costs);
-        if (month > costs.shop().lastWholeMonth()) {
-            throw new Refusal(
-                    ExitCode.USAGE,
-                    "The month " + file.getFileName().toString().replace(".csv", "") + " is not over on the as-of date."
-                            + " Close it after its last day.");
-        }
+        ExpectWholeMonth.of(costs, settings.figures(), month);
         write(new SealMonth().seal(costs, settings, month), file);
         return file;
     }

@@ -1,96 +1,121 @@
 package benchtrue.nightly;
 
-import benchtrue.format.Words;
-import benchtrue.revision.Decision;
+import benchtrue.revision.AlreadyDecided;
+import benchtrue.revision.ComingBook;
 import benchtrue.revision.Kept;
 import benchtrue.shop.Absent;
-import benchtrue.shop.ExitCode;
-import benchtrue.shop.Refusal;
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.time.DateTimeException;
-import java.time.LocalDate;
+import benchtrue.shop.PriceBook;
+import benchtrue.shop.PriceBooks;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 
 /**
- * What the owner decided up to a day, from {@code decisions/}. Decisions whose price book was never written do not count.
- *
- * @param kept repair types that are left as they are, each by its newest decision
- * @param lastDecided day of the newest decisions, {@link Absent#DAY} without any
+ * What the owner decided up to a day. A decision counts where the book of its day stands and has the row as it was decided:
+ * what was withdrawn, or never written, does not.
  */
-record Decisions(List<Kept> kept, int lastDecided) {
-    static final String FOLDER = "decisions";
-
-    private static final String ENDING = ".json";
-
-    Decisions {
-        kept = List.copyOf(kept);
-    }
+final class Decisions {
+    private final PriceBooks books;
+    private final int asOf;
+    private final List<Sitting> standing;
 
     /**
-     * Reads the decisions of a shop.
+     * Takes the records of a shop.
      *
      * @param asOf decisions made later are left out
-     * @throws Refusal naming the file, where one is not as it was written
      */
-    static Decisions of(Path shop, int asOf) {
+    Decisions(DecisionFiles files, PriceBooks books, int asOf) {
+        this.books = books;
+        this.asOf = asOf;
+        standing = files.standing();
+    }
+
+    /** Returns what is not asked again. */
+    AlreadyDecided already() {
+        return new AlreadyDecided(kept(), coming());
+    }
+
+    /** Returns the day of the newest decisions, {@link Absent#DAY} without any. */
+    int lastDecided() {
+        return standing.stream()
+                .filter(sitting -> known(sitting) && book(sitting.effective()).isPresent())
+                .mapToInt(Sitting::decidedOn)
+                .max()
+                .orElse(Absent.DAY);
+    }
+
+    private boolean known(Sitting sitting) {
+        return sitting.decidedOn() <= asOf;
+    }
+
+    private Optional<PriceBook> book(int effective) {
+        return books.versions().stream()
+                .filter(version -> version.effective() == effective)
+                .findFirst();
+    }
+
+    private List<Kept> kept() {
         Map<String, Kept> kept = new TreeMap<>();
-        int last = Absent.DAY;
-        for (Path file : files(shop)) {
-            try {
-                JsonObject record = Json.read(Files.readString(file, StandardCharsets.UTF_8));
-                int decided = day(record.text("decided_on"));
-                if (decided <= asOf && Files.exists(book(shop, file))) {
-                    last = Math.max(last, decided);
-                    add(record, kept);
+        for (Sitting sitting : standing) {
+            Optional<PriceBook> book = book(sitting.effective());
+            for (Sitting.Row row : sitting.rows()) {
+                if (known(sitting) && book.isPresent() && row.standsIn(book.get())) {
+                    kept.remove(row.repairType());
+                    if (row.kept()) {
+                        kept.put(row.repairType(), new Kept(row.repairType(), row.until(), row.reason()));
+                    }
                 }
-            } catch (IOException | DateTimeException e) {
-                throw new Refusal(
-                        ExitCode.UNUSABLE_FILE,
-                        file + ": found something else than benchtrue adopt wrote (" + e.getMessage()
-                                + "). Put the file back from a copy.",
-                        e);
             }
         }
-        return new Decisions(List.copyOf(kept.values()), last);
+        return List.copyOf(kept.values());
     }
 
-    private static void add(JsonObject record, Map<String, Kept> kept) throws IOException {
-        for (JsonObject row : record.objects("decisions")) {
-            String repairType = row.text("repair_type");
-            kept.remove(repairType);
-            if (row.text("decision").equals(Words.of(Decision.Choice.KEEP))) {
-                kept.put(repairType, new Kept(repairType, day(row.text("until")), row.text("reason")));
-            }
-        }
+    /** Returns the books whose first day is after the as-of date, the earliest first; not those decided later than that. */
+    List<ComingBook> coming() {
+        return after(asOf);
     }
 
-    private static int day(String date) {
-        return (int) LocalDate.parse(date).toEpochDay();
-    }
-
-    private static Path book(Path shop, Path decisions) {
-        String name = decisions.getFileName().toString();
-        return shop.resolve(AdoptDecisions.BOOKS).resolve(name.substring(0, name.length() - ENDING.length()) + ".csv");
-    }
-
-    /** Returns the files of decisions, the oldest first; none where the folder is missing. */
-    static List<Path> files(Path shop) {
-        Path folder = shop.resolve(FOLDER);
-        if (!Files.isDirectory(folder)) {
-            return List.of();
-        }
-        try (Stream<Path> found = Files.list(folder)) {
-            return found.filter(file -> file.getFileName().toString().endsWith(ENDING))
-                    .sorted()
+    /** Returns the same for a day of its own. */
+    List<ComingBook> after(int day) {
+        List<ComingBook> coming = new ArrayList<>();
+        for (PriceBook version : books.versions()) {
+            List<Sitting> sittings = standing.stream()
+                    .filter(sitting -> sitting.effective() == version.effective())
                     .toList();
-        } catch (IOException e) {
-            throw new Refusal(ExitCode.READ_FAILED, folder + ": reading failed part-way: " + e + ".", e);
+            boolean adopted = sittings.isEmpty() || sittings.stream().anyMatch(this::known);
+            if (version.effective() > day && adopted) {
+                coming.add(new ComingBook(version, decided(version, sittings)));
+            }
         }
+        return coming;
+    }
+
+    private SortedMap<String, Integer> decided(PriceBook book, List<Sitting> sittings) {
+        SortedMap<String, Integer> decided = new TreeMap<>();
+        for (Sitting sitting : sittings) {
+            for (Sitting.Row row : sitting.rows()) {
+                if (known(sitting) && row.standsIn(book)) {
+                    decided.put(row.repairType(), sitting.decidedOn());
+                }
+            }
+        }
+        return decided;
+    }
+
+    /** Returns the rows that were decided on a draft, each with the first day of the book that it was decided for. */
+    SortedMap<String, Integer> onDraft(String draft) {
+        SortedMap<String, Integer> decided = new TreeMap<>();
+        for (Sitting sitting : standing) {
+            Optional<PriceBook> book = book(sitting.effective());
+            for (Sitting.Row row : sitting.rows()) {
+                if (sitting.draft().equals(draft) && book.isPresent() && row.standsIn(book.get())) {
+                    decided.put(row.repairType(), sitting.effective());
+                }
+            }
+        }
+        return decided;
     }
 }

@@ -51,7 +51,7 @@ record Inputs(List<FileDigest> files, SortedMap<String, List<String>> told) {
             for (Path sealed : Seals.files(shop)) {
                 files.add(FileDigest.of(shop, sealed));
             }
-            for (Path decided : Decisions.files(shop)) {
+            for (Path decided : DecisionFiles.files(shop)) {
                 files.add(FileDigest.of(shop, decided));
             }
         } catch (IOException e) {

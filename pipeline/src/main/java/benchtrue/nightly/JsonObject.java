@@ -4,6 +4,8 @@ import com.google.gson.JsonElement;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.Function;
 
 /** An object that was read, whose fields are asked for by name and kind; what is not there or of another kind is refused. */
@@ -47,6 +49,16 @@ final class JsonObject {
             objects.add(of(element));
         }
         return objects;
+    }
+
+    /** Returns the fields of an object as they are written, by name. */
+    Map<String, String> written(String name) throws IOException {
+        JsonElement value = fields.get(name);
+        Map<String, String> written = new TreeMap<>();
+        as(name, value != null && value.isJsonObject(), JsonElement::getAsJsonObject)
+                .entrySet()
+                .forEach(field -> written.put(field.getKey(), field.getValue().toString()));
+        return written;
     }
 
     private <T> T as(String name, boolean fits, Function<JsonElement, T> kind) throws IOException {

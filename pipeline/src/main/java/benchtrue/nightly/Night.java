@@ -110,10 +110,11 @@ public final class Night {
         JobLines jobs = stages.run("Putting hours on lines", () -> new SplitHours().split(rows.ledger(), settings));
         CostedLines costs = stages.run("Costing every line", () -> new CostLines().cost(jobs, settings));
         Findings findings = stages.run("Telling faults from noise", () -> new FindVerdicts().find(costs, settings));
-        Decisions decided = Decisions.of(shop, rows.ledger().asOf());
+        Decisions decided = new Decisions(
+                DecisionFiles.of(shop), rows.ledger().books(), rows.ledger().asOf());
         Revision revision = stages.run(
                 "Drafting the price book",
-                () -> new ProposeRevision().propose(costs, findings, settings, decided.kept()));
+                () -> new ProposeRevision().propose(costs, findings, settings, decided.already()));
         return new Review(
                 settings,
                 rows.ledger(),

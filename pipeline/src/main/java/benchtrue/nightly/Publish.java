@@ -73,7 +73,7 @@ final class Publish {
         Optional<PublishedResults.Result> earlier =
                 shelf.before(LocalDate.ofEpochDay(review.ledger().asOf()));
         Optional<PublishedResults.Result> waiting = waiting(review);
-        text(folder.resolve("digest.txt"), whatChanged(review, earlier, waiting));
+        text(folder.resolve("digest.txt"), whatChanged(review, decisions(), earlier, waiting));
         text(
                 folder.resolve(RunRecord.FILE),
                 RunRecord.text(version, review, inputs, comparedWith(earlier, waiting), run.digests()));
@@ -98,24 +98,34 @@ final class Publish {
 
     /** A damaged earlier result is no reason to go without tonight's. */
     private static String whatChanged(
-            Review review, Optional<PublishedResults.Result> earlier, Optional<PublishedResults.Result> waiting) {
+            Review review,
+            DecisionFiles decisions,
+            Optional<PublishedResults.Result> earlier,
+            Optional<PublishedResults.Result> waiting) {
         int since = waiting.map(draft -> (int) draft.asOf().toEpochDay()).orElse(Absent.DAY);
-        WhatChanged changes = new WhatChanged(review, since);
+        WhatChanged changes = new WhatChanged(review, since, decisions);
         if (earlier.isEmpty()) {
             return changes.first();
         }
         int day = (int) earlier.get().asOf().toEpochDay();
         try {
-            return changes.since(day, new EarlierResult(earlier.get().folder()).findings());
+            Path folder = earlier.get().folder();
+            return changes.since(
+                    new WhatChanged.Earlier(day, new EarlierResult(folder).findings(), EarlierRun.of(folder)));
         } catch (IOException damaged) {
             return changes.sinceUnreadable(day);
         }
     }
 
     private Optional<PublishedResults.Result> waiting(Review review) throws IOException {
-        int asOf = review.ledger().asOf();
         Path shop = out.toAbsolutePath().getParent();
-        return PendingDraft.of(shelf, Decisions.of(shop, asOf).lastDecided(), review);
+        Decisions decided = new Decisions(
+                DecisionFiles.of(shop), review.ledger().books(), review.ledger().asOf());
+        return PendingDraft.of(shelf, decided.lastDecided(), review);
+    }
+
+    private DecisionFiles decisions() {
+        return DecisionFiles.of(out.toAbsolutePath().getParent());
     }
 
     private List<FileDigest> comparedWith(
@@ -125,9 +135,11 @@ final class Publish {
             compared.add(FileDigest.of(out, waiting.get().folder().resolve(WriteTables.REVISION)));
         }
         if (earlier.isPresent()) {
-            Path findings = earlier.get().folder().resolve(EarlierResult.FINDINGS);
-            if (Files.isReadable(findings)) {
-                compared.add(FileDigest.of(out, findings));
+            for (String name : List.of(EarlierResult.FINDINGS, RunRecord.FILE)) {
+                Path file = earlier.get().folder().resolve(name);
+                if (Files.isReadable(file)) {
+                    compared.add(FileDigest.of(out, file));
+                }
             }
         }
         return compared;

@@ -28,7 +28,7 @@ final class ToDecide {
     List<String> lines() {
         List<String> lines = new ArrayList<>();
         changes(lines);
-        calls(lines);
+        lines.addAll(toCall());
         restatements(lines);
         setAside(lines);
         return lines;
@@ -54,10 +54,11 @@ final class ToDecide {
                 + figures.price(change.proposedLabour()) + ".";
     }
 
-    private void calls(List<String> lines) {
+    /** Returns which owners to call, in one line; nothing where there is nobody to call. */
+    List<String> toCall() {
         List<Call> calls = review.answers().calls();
         if (calls.isEmpty()) {
-            return;
+            return List.of();
         }
         Tickets tickets = review.ledger().tickets();
         List<String> named = calls.stream()
@@ -65,7 +66,7 @@ final class ToDecide {
                 .map(call -> tickets.ticket(call.ticket()))
                 .toList();
         int rest = calls.size() - named.size();
-        lines.add("To call about before more work is done: "
+        return List.of("To call about before more work is done: "
                 + counted(calls.size(), "open instrument", "open instruments") + ", " + String.join(", ", named)
                 + (rest > 0 ? " and " + figures.count(rest) + " more." : "."));
     }

@@ -6,6 +6,7 @@ import benchtrue.reconcile.Ledger;
 import benchtrue.shop.Absent;
 import benchtrue.shop.RepairType;
 import benchtrue.tables.EarlierResult.EarlierFinding;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -15,10 +16,10 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** {@code digest.txt}: what changed since the newest earlier result and what waits for a decision, at most thirty
- * lines, short enough to mail; one line when nothing changed. */
+ * lines, short enough to mail; when nothing changed that alone, what comes into force soon and whom to call. */
 final class WhatChanged {
-    private static final int MOST_VERDICTS = 7;
-    private static final int MOST_MOVES = 5;
+    private static final int MOST_VERDICTS = 5;
+    private static final int MOST_MOVES = 3;
 
     /** A smaller change of hours per quoted hour is no news. */
     private static final double SMALLEST_MOVE = 0.02;
@@ -29,17 +30,29 @@ final class WhatChanged {
     private final Review review;
     private final Figures figures;
     private final int waitingSince;
+    private final BookNews news;
 
-    WhatChanged(Review review) {
-        this(review, Absent.DAY);
-    }
-
-    /** Takes since when a draft has been waiting for too long, or {@link Absent#DAY}. */
-    WhatChanged(Review review, int waitingSince) {
+    /**
+     * Takes what is told.
+     *
+     * @param waitingSince since when a draft has been waiting for too long, or {@link Absent#DAY}
+     * @param files what was decided and withdrawn
+     */
+    WhatChanged(Review review, int waitingSince, DecisionFiles files) {
         this.review = review;
         this.figures = review.settings().figures();
         this.waitingSince = waitingSince;
+        news = new BookNews(review, files);
     }
+
+    /**
+     * An earlier result.
+     *
+     * @param day its as-of date
+     * @param findings what it found
+     * @param run what it read
+     */
+    record Earlier(int day, List<EarlierFinding> findings, EarlierRun run) {}
 
     private record Pair(RepairFinding now, EarlierFinding before) {
         double move() {
@@ -69,6 +82,7 @@ final class WhatChanged {
     private String alone(String why) {
         List<String> lines = new ArrayList<>();
         lines.add(heading() + " " + why);
+        lines.addAll(BookNews.bounded(news.soon()));
         standing(lines);
         return text(lines);
     }
@@ -88,27 +102,41 @@ final class WhatChanged {
     }
 
     /** Returns the text that compares with an earlier result. */
-    String since(int earlierDay, List<EarlierFinding> earlier) {
+    String since(Earlier earlier) throws IOException {
         Map<String, EarlierFinding> before =
-                earlier.stream().collect(Collectors.toMap(EarlierFinding::repairType, Function.identity()));
+                earlier.findings().stream().collect(Collectors.toMap(EarlierFinding::repairType, Function.identity()));
         List<Pair> pairs = new ArrayList<>();
         for (RepairFinding now : review.answers().worstFirst()) {
             Optional.ofNullable(before.get(key(now))).ifPresent(then -> pairs.add(new Pair(now, then)));
         }
-        if (nothing(pairs, earlier.size())) {
-            String nothing = heading() + " Nothing has changed since the result of " + figures.day(earlierDay) + ".\n";
-            return nothing
-                    + String.join(
-                            "", waiting().stream().map(line -> line + "\n").toList());
+        List<String> books =
+                new ArrayList<>(news.since(earlier.day(), earlier.run().inputs()));
+        boolean quiet = books.isEmpty() && nothing(pairs, earlier.findings().size());
+        books.addAll(news.soon());
+        if (quiet) {
+            return quiet(earlier.day(), books);
         }
         List<String> lines = new ArrayList<>();
-        lines.add(heading() + " Compared with the result of " + figures.day(earlierDay) + ".");
+        lines.add(heading() + " Compared with the result of " + figures.day(earlier.day()) + ".");
+        lines.addAll(BookNews.bounded(books));
         standing(lines);
-        long judgedBefore = earlier.stream().mapToLong(EarlierFinding::lines).sum();
+        long judgedBefore =
+                earlier.findings().stream().mapToLong(EarlierFinding::lines).sum();
         lines.add("Closed jobs behind it: " + figures.count(judged()) + ", were " + figures.count(judgedBefore) + ".");
-        section(lines, "Changed verdicts:", changedVerdicts(pairs), MOST_VERDICTS, this::verdictLine);
+        WhyVerdictMoved why =
+                new WhyVerdictMoved(review, earlier.day(), earlier.run().settings());
+        section(lines, "Changed verdicts:", changedVerdicts(pairs), MOST_VERDICTS, pair -> verdictLine(pair, why));
         section(lines, "Same verdict, other figures:", moved(pairs), MOST_MOVES, this::moveLine);
         return text(lines);
+    }
+
+    private String quiet(int earlierDay, List<String> books) {
+        List<String> lines = new ArrayList<>();
+        lines.add(heading() + " Nothing has changed since the result of " + figures.day(earlierDay) + ".");
+        lines.addAll(BookNews.bounded(books));
+        lines.addAll(waiting());
+        lines.addAll(new ToDecide(review, this::title).toCall());
+        return String.join("\n", lines) + "\n";
     }
 
     /** Returns whether every repair of then and now has the same jobs, figures and verdict. */
@@ -161,9 +189,12 @@ final class WhatChanged {
         }
     }
 
-    private String verdictLine(Pair pair) {
-        return "  " + title(pair.now) + ": now " + pair.now.verdict().words() + ", was " + pair.before.verdict() + "; "
-                + factors(pair);
+    private String verdictLine(Pair pair, WhyVerdictMoved why) {
+        String line = "  " + title(pair.now) + ": now " + pair.now.verdict().words() + ", was " + pair.before.verdict()
+                + "; ";
+        return pair.now.lines() == pair.before.lines()
+                ? line + why.words(key(pair.now), !(pair.move() > AS_WRITTEN)) + "; " + factors(pair)
+                : line + factors(pair);
     }
 
     private String moveLine(Pair pair) {

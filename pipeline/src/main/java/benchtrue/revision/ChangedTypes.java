@@ -39,10 +39,7 @@ record ChangedTypes(int from, int effective, RepairType[] before, RepairType[] s
     private boolean take(int type, PriceBook earlier, PriceBook newest, String key) {
         Optional<RepairType> was = earlier.type(key);
         Optional<RepairType> is = newest.type(key);
-        boolean differs = was.isPresent()
-                && is.isPresent()
-                && (was.get().bookSeconds() != is.get().bookSeconds()
-                        || was.get().bookLabour() != is.get().bookLabour());
+        boolean differs = was.isPresent() && is.isPresent() && !was.get().quotesAs(is.get());
         if (differs) {
             before[type] = was.get();
             since[type] = is.get();

@@ -1,6 +1,7 @@
 package benchtrue.revision;
 
 import benchtrue.findings.Verdict;
+import benchtrue.format.Figures;
 import benchtrue.settings.Policy;
 import benchtrue.settings.Settings;
 import benchtrue.shop.Absent;
@@ -67,6 +68,13 @@ record GuardRails(long seconds, List<String> reasons) {
     /** Returns today's hours, since the owner decided so. */
     static GuardRails kept(RepairType type, Kept kept, Settings settings) {
         return held(settings, type, "kept by you until " + settings.figures().day(kept.until()) + ": " + kept.reason());
+    }
+
+    /** Returns the hours of a coming book, which the owner decided and is not asked about again. */
+    static GuardRails decided(RepairType type, int decidedOn, int effective, Settings settings) {
+        Figures figures = settings.figures();
+        return held(
+                settings, type, "decided on " + figures.day(decidedOn) + ", in force from " + figures.day(effective));
     }
 
     private static GuardRails held(Settings settings, RepairType type, String reason) {

@@ -13,6 +13,7 @@ import benchtrue.settings.Settings;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Hours;
 import benchtrue.shop.Money;
+import benchtrue.shop.PriceBook;
 import benchtrue.shop.RepairType;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,31 +25,27 @@ import java.util.stream.Collectors;
 /** Drafts the next price book within the guard rails (methods, section 8). */
 public final class ProposeRevision {
     /**
-     * Returns one row for each repair type of today's book.
+     * Returns one row for each repair type of the newest adopted book.
      *
-     * @param kept what the owner left as it is, each until a day before which nothing is proposed
+     * @param decided what the owner decided already, which is not asked again
      */
-    public Revision propose(CostedLines costs, Findings findings, Settings settings, List<Kept> kept) {
-        PastJobs past = new PastJobs(costs.jobs(), findings.pace());
-        double[] pace = findings.pace().corrections(costs.jobs()).factor();
+    public Revision propose(CostedLines costs, Findings findings, Settings settings, AlreadyDecided decided) {
         Ledger ledger = costs.jobs().ledger();
         BackTest backTest = new TryPastJobs(costs.jobs(), settings).test();
+        PastJobs past = new PastJobs(costs.jobs(), findings.pace());
+        double[] pace = findings.pace().corrections(costs.jobs()).factor();
         Map<Integer, UsualJob> usual =
                 findings.usualJobs().stream().collect(Collectors.toMap(UsualJob::repairType, Function.identity()));
-        Map<String, Kept> still = kept.stream()
-                .filter(keep -> keep.until() > ledger.asOf())
-                .collect(Collectors.toMap(Kept::repairType, Function.identity()));
         Map<Integer, Slowing> slower = findings.drift().slowings().stream()
                 .collect(Collectors.toMap(Slowing::repairType, Function.identity()));
         UnreadShares unread = UnreadShares.of(ledger, settings, findings.repairs());
+        PriceBook against = Revision.against(decided.coming(), ledger);
         List<ProposedChange> changes = new ArrayList<>();
         for (RepairFinding finding : findings.repairs()) {
-            Optional<RepairType> today = ledger.books()
-                    .inForce(ledger.asOf())
-                    .type(ledger.repairTypes().name(finding.repairType()));
+            String key = ledger.repairTypes().name(finding.repairType());
             Optional<Slowing> slowing = Optional.ofNullable(slower.get(finding.repairType()));
             Optional<UsualJob> job = Optional.ofNullable(usual.get(finding.repairType()));
-            today.ifPresent(type -> {
+            against.type(key).ifPresent(type -> {
                 Policy policy = settings.policy().of(type.family());
                 Target target = Target.of(
                                 JobTotals.of(finding, slowing, pace[finding.repairType()]),
@@ -58,57 +55,81 @@ public final class ProposeRevision {
                                 settings.figures())
                         .orOf(backTest.used(), past, finding.repairType(), settings.figures());
                 Target sure = target.careful(unread.careful(finding.repairType(), target.factor()));
-                changes.add(
-                        change(type, finding, sure, past, costs.shopRate(), settings, still.get(type.repairType())));
+                Row row = new Row(type, today(ledger, type), finding, decided);
+                changes.add(row.change(sure, backTest.used(), past, costs.shopRate(), settings, ledger.asOf()));
             });
         }
         return new Revision(
                 changes,
                 FollowLastChange.follow(costs.jobs(), settings.figures()),
                 backTest,
-                DraftSurcharges.of(findings.drivers(), costs.shopRate(), settings));
+                DraftSurcharges.of(findings.drivers(), costs.shopRate(), settings),
+                decided.coming());
     }
 
-    private static ProposedChange change(
-            RepairType type,
-            RepairFinding finding,
-            Target target,
-            PastJobs past,
-            long shopRate,
-            Settings settings,
-            Kept kept) {
-        GuardRails railed = kept == null
-                ? GuardRails.of(type, finding.verdict(), target.factor(), settings)
-                : GuardRails.kept(type, kept, settings);
-        long price = Price.of(type, railed.seconds(), shopRate, settings.policy());
-        double bookHours = Hours.of(type.bookSeconds());
-        double after = bookHours > 0 ? Hours.of(railed.seconds()) / bookHours : Double.NaN;
-        double jobsAYear = bookHours > 0 ? past.yearlyHours(finding.repairType()) / bookHours : 0;
-        return new ProposedChange(
-                finding.repairType(),
-                type.bookSeconds(),
-                railed.seconds(),
-                type.bookLabour(),
-                price,
-                past.within(finding.repairType(), 1),
-                past.within(finding.repairType(), after),
-                (long) StrictMath.rint((price - type.bookLabour()) * jobsAYear),
-                finding.lines() == 0 ? "no finished job yet" : target.basis(),
-                String.join("; ", railed.reasons()),
-                grounds(type, finding, target, jobsAYear, settings, kept));
+    private static RepairType today(Ledger ledger, RepairType type) {
+        return ledger.books().type(type.repairType(), ledger.asOf()).orElse(type);
     }
 
-    private static ProposalInputs grounds(
-            RepairType type, RepairFinding finding, Target target, double jobsAYear, Settings settings, Kept kept) {
-        return new ProposalInputs(
-                target.factor(),
-                target.mean(),
-                target.usual(),
-                target.spread(),
-                jobsAYear,
-                GuardRails.lowest(type, settings.policy()),
-                GuardRails.highest(type, settings.policy()),
-                kept == null ? GuardRails.shortening(type, finding.verdict()) : ProposalInputs.Shortening.NO_CHANGE);
+    /**
+     * One row of the draft.
+     *
+     * @param type its repair in the book that the draft stands against
+     * @param today the same in the book in force, against which its jobs are reckoned
+     */
+    private record Row(RepairType type, RepairType today, RepairFinding finding, AlreadyDecided decided) {
+        ProposedChange change(
+                Target target, PastMethod used, PastJobs past, long shopRate, Settings settings, int asOf) {
+            Target drafted = used == PastMethod.KEEP_THE_BOOK ? target : target.against(todayOverDrafted());
+            Optional<GuardRails> settled = decided.rails(type, asOf, settings);
+            GuardRails railed =
+                    settled.orElseGet(() -> GuardRails.of(type, finding.verdict(), drafted.factor(), settings));
+            long price = Price.of(type, railed.seconds(), shopRate, settings.policy());
+            double todayHours = Hours.of(today.bookSeconds());
+            double jobsAYear = todayHours > 0 ? past.yearlyHours(finding.repairType()) / todayHours : 0;
+            return new ProposedChange(
+                    finding.repairType(),
+                    type.bookSeconds(),
+                    railed.seconds(),
+                    type.bookLabour(),
+                    price,
+                    past.within(finding.repairType(), perToday(type.bookSeconds())),
+                    past.within(finding.repairType(), perToday(railed.seconds())),
+                    (long) StrictMath.rint((price - type.bookLabour()) * jobsAYear),
+                    finding.lines() == 0 ? "no finished job yet" : target.basis(),
+                    String.join("; ", railed.reasons()),
+                    grounds(
+                            drafted,
+                            jobsAYear,
+                            settings,
+                            settled.isPresent()
+                                    ? ProposalInputs.Shortening.NO_CHANGE
+                                    : GuardRails.shortening(type, finding.verdict())));
+        }
+
+        private double todayOverDrafted() {
+            return today.bookSeconds() == type.bookSeconds() || type.bookSeconds() <= 0
+                    ? 1
+                    : Hours.of(today.bookSeconds()) / Hours.of(type.bookSeconds());
+        }
+
+        /** Returns hours per hour of the book in force, against which jobs are reckoned. */
+        private double perToday(long seconds) {
+            return today.bookSeconds() > 0 ? Hours.of(seconds) / Hours.of(today.bookSeconds()) : Double.NaN;
+        }
+
+        private ProposalInputs grounds(
+                Target target, double jobsAYear, Settings settings, ProposalInputs.Shortening shortening) {
+            return new ProposalInputs(
+                    target.factor(),
+                    target.mean(),
+                    target.usual(),
+                    target.spread(),
+                    jobsAYear,
+                    GuardRails.lowest(type, settings.policy()),
+                    GuardRails.highest(type, settings.policy()),
+                    shortening);
+        }
     }
 
     /**

@@ -68,6 +68,17 @@ record Target(double factor, String basis, double mean, double usual, double spr
         return new Target(factorThatIsSure, basis, mean * by, usual * by, spread);
     }
 
+    /**
+     * Returns this target against a book with other hours.
+     *
+     * @param todayOverOther hours of today's book per hour of the other
+     */
+    Target against(double todayOverOther) {
+        return todayOverOther == 1
+                ? this
+                : new Target(factor * todayOverOther, basis, mean * todayOverOther, usual * todayOverOther, spread);
+    }
+
     private static Target rival(PastMethod used, double factor, Figures figures) {
         String basis =
                 used.words() + ", which did better on past jobs: " + figures.ratio(factor) + " hours per quoted hour";

@@ -28,6 +28,11 @@ public final class PriceBooks {
         return versions;
     }
 
+    /** Returns the version whose day is the last. */
+    public PriceBook newest() {
+        return versions.get(versions.size() - 1);
+    }
+
     /** Returns the version in force on a day; the first version for a day before it. */
     public PriceBook inForce(int day) {
         return versions.get(place(day));

@@ -28,4 +28,15 @@ public record RepairType(
     public RepairType {
         hazards = List.copyOf(hazards);
     }
+
+    /** Returns the same repair at other standard hours and another price. */
+    public RepairType at(long seconds, long labour) {
+        return new RepairType(
+                repairType, title, family, seconds, labour, leastSeconds, hazards, leastLabour, freeWeeks);
+    }
+
+    /** Returns whether another row has the same standard hours and price. */
+    public boolean quotesAs(RepairType other) {
+        return bookSeconds == other.bookSeconds && bookLabour == other.bookLabour;
+    }
 }

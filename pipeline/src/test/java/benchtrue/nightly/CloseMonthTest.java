@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import org.assertj.core.api.InstanceOfAssertFactories;
 import org.junit.jupiter.api.BeforeEach;
@@ -35,7 +36,8 @@ class CloseMonthTest {
                 "exports/tickets.csv",
                 "ticket,opened,closed,status,instrument_class",
                 "T1,2026-09-01,2026-09-10,closed,archtop",
-                "T2,2026-09-02,2026-09-11,closed,mandolin");
+                "T2,2026-09-02,2026-09-11,closed,mandolin",
+                "T3,2026-10-05,,open,mandolin");
         write(
                 "exports/quoted-lines.csv",
                 "ticket,line,repair_type,quoted_hours,quoted_labour",
@@ -146,6 +148,72 @@ class CloseMonthTest {
         assertRefused(
                 ExitCode.USAGE, "not over", () -> new CloseMonth().close(shop, Settings.DEFAULTS, early, SEPTEMBER));
         assertThat(shop.resolve("close")).doesNotExist();
+    }
+
+    private static void close(Path shop, int month) {
+        new CloseMonth().close(shop, Settings.DEFAULTS, AS_OF, month);
+    }
+
+    @Test
+    void aMonthThatTheRowsDoNotReachIsNotSealed() throws IOException {
+        assertRefused(ExitCode.USAGE, "before the first row", () -> close(shop, SEPTEMBER - 1));
+        assertRefused(ExitCode.USAGE, "before the first row", () -> close(shop, SEPTEMBER - 120));
+        write(
+                "exports/tickets.csv",
+                "ticket,opened,closed,status,instrument_class",
+                "T1,2026-09-01,2026-09-10,closed,archtop",
+                "T2,2026-09-02,2026-09-29,closed,mandolin");
+        assertRefused(ExitCode.USAGE, "has not ended at the newest row", this::close);
+        assertRefused(ExitCode.USAGE, "29 Sep 2026", this::close);
+        assertRefused(
+                ExitCode.USAGE,
+                "lies after the newest row",
+                () -> new CloseMonth().close(shop, Settings.DEFAULTS, AS_OF + 60, SEPTEMBER + 1));
+        assertThat(shop.resolve("close")).doesNotExist();
+    }
+
+    @Test
+    void aMonthOfWhichMostOfTheLogIsMissingIsNotSealed() throws IOException {
+        write("exports/paid-hours.csv", "technician,month,hours", "ann,2026-09,160");
+        assertRefused(ExitCode.USAGE, "most of its log missing: only 3", this::close);
+        write("exports/paid-hours.csv", "technician,month,hours", "ann,2026-09,8");
+        assertThat(close()).exists();
+    }
+
+    @Test
+    void aMonthInWhichNothingWasLoggedIsNotSealed() throws IOException {
+        write(
+                "exports/time-log-2026-09-30.csv",
+                "entry,ticket,line,technician,work_date,hours",
+                "E1,T1,1,ann,2026-10-03,3");
+        assertRefused(ExitCode.USAGE, "nothing was logged in it", this::close);
+    }
+
+    /** Eleven two-hour jobs a month from May on, closed on the day they were logged. */
+    private void fiveMonths(double hoursInSeptember) throws IOException {
+        List<String> tickets = new ArrayList<>(List.of("ticket,opened,closed,status,instrument_class"));
+        List<String> lines = new ArrayList<>(List.of("ticket,line,repair_type,quoted_hours,quoted_labour"));
+        List<String> log = new ArrayList<>(List.of("entry,ticket,line,technician,work_date,hours"));
+        for (int month = 5; month <= 10; month++) {
+            for (int day = 10; day <= 20; day++) {
+                String ticket = "M" + month + "-" + day;
+                String date = String.format(java.util.Locale.ROOT, "2026-%02d-%02d", month, day);
+                tickets.add(ticket + "," + date + "," + date + ",closed,archtop");
+                lines.add(ticket + ",1,setup,2,200");
+                log.add("E" + ticket + "," + ticket + ",1,ann," + date + "," + (month == 9 ? hoursInSeptember : 2));
+            }
+        }
+        write("exports/tickets.csv", tickets.toArray(String[]::new));
+        write("exports/quoted-lines.csv", lines.toArray(String[]::new));
+        write("exports/time-log-2026-09-30.csv", log.toArray(String[]::new));
+    }
+
+    @Test
+    void withoutPaidHoursTheHoursAJobOfOtherMonthsTellWhetherTheLogIsThere() throws IOException {
+        fiveMonths(0.75);
+        assertRefused(ExitCode.USAGE, "most of its log missing: 0.75", this::close);
+        fiveMonths(1.25);
+        assertThat(close()).exists();
     }
 
     @Test

@@ -59,10 +59,14 @@ class PendingDraftTest {
         assertThat(waitingSince("")).isEmpty();
     }
 
+    private static WhatChanged digest(int waitingSince) {
+        return new WhatChanged(review(), waitingSince, new DecisionFiles(List.of(), List.of()));
+    }
+
     @Test
     void theDigestSaysSinceWhenItWaits() {
-        String digest = new WhatChanged(review(), ShopBuilder.day("2026-08-31")).first();
+        String digest = digest(ShopBuilder.day("2026-08-31")).first();
         assertThat(digest).contains("Waiting since 31 Aug 2026: a drafted price book that nobody decided on.");
-        assertThat(new WhatChanged(review()).first()).doesNotContain("Waiting since");
+        assertThat(digest(Absent.DAY).first()).doesNotContain("Waiting since");
     }
 }

@@ -11,6 +11,7 @@ import benchtrue.findings.Findings;
 import benchtrue.hours.JobLines;
 import benchtrue.hours.SplitHours;
 import benchtrue.reconcile.Ledger;
+import benchtrue.revision.AlreadyDecided;
 import benchtrue.revision.ProposeRevision;
 import benchtrue.revision.Revision;
 import benchtrue.settings.Settings;
@@ -44,7 +45,7 @@ class PublishTest {
         JobLines jobs = new SplitHours().split(ledger, SETTINGS);
         CostedLines costs = new CostLines().cost(jobs, SETTINGS);
         Findings findings = new FindVerdicts().find(costs, SETTINGS);
-        Revision revision = new ProposeRevision().propose(costs, findings, SETTINGS, List.of());
+        Revision revision = new ProposeRevision().propose(costs, findings, SETTINGS, AlreadyDecided.NOTHING);
         return new Review(SETTINGS, ledger, jobs, costs, findings, revision, costs.balances());
     }
 
@@ -131,7 +132,8 @@ class PublishTest {
                 .hasSizeLessThanOrEqualTo(30)
                 .contains(
                         "Benchtrue, results to 31 Oct 2026. Compared with the result of 30 Sep 2026.",
-                        "  refret: now under-quoted, was on the mark; 1.61 hours per quoted hour over 8 jobs,"
+                        "  refret: now under-quoted, was on the mark; no more jobs than then, but its hours"
+                                + " or quotes were corrected; 1.61 hours per quoted hour over 8 jobs,"
                                 + " was 1.01 over 8.");
     }
 

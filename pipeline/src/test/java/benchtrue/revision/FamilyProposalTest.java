@@ -59,7 +59,9 @@ class FamilyProposalTest {
         CostedLines costs = AtShopRate.of(PlainJobLines.of(shop.build()), RATE);
         Settings settings = new ShopSettings().policy(policy).build();
         Findings found = new Findings(List.of(finding(REFRET), finding(SETUP)));
-        return new ProposeRevision().propose(costs, found, settings, List.of()).changes();
+        return new ProposeRevision()
+                .propose(costs, found, settings, AlreadyDecided.NOTHING)
+                .changes();
     }
 
     private static RepairFinding finding(int type) {

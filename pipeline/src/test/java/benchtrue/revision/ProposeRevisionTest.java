@@ -59,7 +59,7 @@ class ProposeRevisionTest {
         CostedLines costs =
                 AtShopRate.of(PlainJobLines.of(new ShopBuilder().type(type).build()), RATE);
         return new ProposeRevision()
-                .propose(costs, found(load, verdict(load)), rule(Policy.Rule.BREAK_EVEN), List.of())
+                .propose(costs, found(load, verdict(load)), rule(Policy.Rule.BREAK_EVEN), AlreadyDecided.NOTHING)
                 .changes()
                 .get(0);
     }
@@ -93,7 +93,7 @@ class ProposeRevisionTest {
         CostedLines costs = AtShopRate.of(
                 PlainJobLines.of(new ShopBuilder().type(fretwork(10)).build()), RATE);
         ProposedChange change = new ProposeRevision()
-                .propose(costs, found(1.6, Verdict.TOO_FEW_JOBS), Settings.DEFAULTS, List.of())
+                .propose(costs, found(1.6, Verdict.TOO_FEW_JOBS), Settings.DEFAULTS, AlreadyDecided.NOTHING)
                 .changes()
                 .get(0);
         assertThat(change.proposedSeconds()).isEqualTo(change.bookSeconds());
@@ -114,7 +114,11 @@ class ProposeRevisionTest {
     private static ProposedChange kept(CostedLines costs, String until) {
         List<Kept> kept = List.of(new Kept("job", ShopBuilder.day(until), "new press on order"));
         return new ProposeRevision()
-                .propose(costs, found(1.3, Verdict.UNDER_QUOTED), rule(Policy.Rule.BREAK_EVEN), kept)
+                .propose(
+                        costs,
+                        found(1.3, Verdict.UNDER_QUOTED),
+                        rule(Policy.Rule.BREAK_EVEN),
+                        new AlreadyDecided(kept, List.of()))
                 .changes()
                 .get(0);
     }
@@ -180,7 +184,7 @@ class ProposeRevisionTest {
 
     private static long proposed(CostedLines costs, Findings findings, Policy.Rule rule) {
         return new ProposeRevision()
-                .propose(costs, findings, rule(rule), List.of())
+                .propose(costs, findings, rule(rule), AlreadyDecided.NOTHING)
                 .changes()
                 .get(0)
                 .proposedSeconds();
@@ -194,7 +198,7 @@ class ProposeRevisionTest {
         }
         CostedLines costs = AtShopRate.of(PlainJobLines.of(shop.build()), RATE);
         ProposedChange change = new ProposeRevision()
-                .propose(costs, found(1.11, Verdict.UNDER_QUOTED), Settings.DEFAULTS, List.of())
+                .propose(costs, found(1.11, Verdict.UNDER_QUOTED), Settings.DEFAULTS, AlreadyDecided.NOTHING)
                 .changes()
                 .get(0);
         assertThat(change.coverageBefore()).isEqualTo(0.3, within(1e-12));

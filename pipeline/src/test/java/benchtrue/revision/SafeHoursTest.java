@@ -20,6 +20,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
+import java.util.TreeMap;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -110,26 +111,33 @@ class SafeHoursTest {
             default -> type.bookSeconds();
         };
         Decision decision = new Decision(
-                "job", choice, seconds, seconds == proposed ? price : 100 * Money.UNIT, "so", EFFECTIVE + 90, "M13");
+                "job",
+                "Job",
+                choice,
+                type.bookSeconds(),
+                type.bookLabour(),
+                seconds,
+                seconds == proposed ? price : 100 * Money.UNIT,
+                "so",
+                EFFECTIVE + 90,
+                new Decision.Cell("Decide", "M13"));
         PriceBook today = new PriceBook(20_000, Map.of("job", type));
-        DecidedDraft draft = new DecidedDraft("digest", "decided.xlsx", List.of(decision));
+        DecidedDraft draft = new DecidedDraft("digest", "decided.xlsx", List.of(decision), List.of());
+        NextBook next = new NextBook(today, today, new TreeMap<>(), Settings.DEFAULTS.figures());
         boolean unsafe = choice != Decision.Choice.KEEP
                 && (Absent.has(type.leastSeconds()) && seconds < type.leastSeconds()
                         || seconds <= 0
                         || decision.labour() < Absent.firstOf(type.leastLabour(), 0));
         if (unsafe) {
-            assertThatThrownBy(() -> new NextBook().decide(today, draft, EFFECTIVE, Settings.DEFAULTS.figures()))
+            assertThatThrownBy(() -> next.decide(draft, EFFECTIVE))
                     .as(at + " " + decision)
                     .isInstanceOf(Refusal.class)
                     .hasMessageContaining("M13");
             return;
         }
-        RepairType next = new NextBook()
-                .decide(today, draft, EFFECTIVE, Settings.DEFAULTS.figures())
-                .type("job")
-                .orElseThrow();
-        assertThat(next.bookSeconds()).as(at + " " + decision).isEqualTo(seconds);
-        assertThat(next.hazards()).isEqualTo(type.hazards());
-        assertThat(next.leastSeconds()).isEqualTo(type.leastSeconds());
+        RepairType decided = next.decide(draft, EFFECTIVE).type("job").orElseThrow();
+        assertThat(decided.bookSeconds()).as(at + " " + decision).isEqualTo(seconds);
+        assertThat(decided.hazards()).isEqualTo(type.hazards());
+        assertThat(decided.leastSeconds()).isEqualTo(type.leastSeconds());
     }
 }

@@ -2,6 +2,7 @@ package benchtrue.command;
 
 import benchtrue.format.Figures;
 import benchtrue.nightly.AdoptDecisions;
+import benchtrue.nightly.Adoption;
 import benchtrue.settings.Settings;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.RepairType;
@@ -10,6 +11,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -21,7 +23,7 @@ import picocli.CommandLine.Parameters;
         name = "adopt",
         description =
                 "Reads your decisions from the drafted workbook, writes the next price book and the record of what was"
-                        + " decided, and prints the quote table. Nothing is ever overwritten.",
+                        + " decided, and prints the quote table. A price book in force is never rewritten.",
         mixinStandardHelpOptions = true,
         versionProvider = Program.Version.class)
 final class AdoptCommand implements Callable<Integer> {
@@ -39,6 +41,24 @@ final class AdoptCommand implements Callable<Integer> {
             required = true,
             description = "The first day the next price book is in force, such as 2027-01-01.")
     private LocalDate effective;
+
+    @Option(
+            names = "--effective-past",
+            description =
+                    "The price book was used from that day already, although it is not after today; needs --reason.")
+    private boolean past;
+
+    @Option(
+            names = "--reason",
+            paramLabel = "TEXT",
+            defaultValue = "",
+            description = "Why a price book is in force from a day that is past, for the record.")
+    private String reason;
+
+    @Option(
+            names = "--confirm",
+            description = "Adopt also where a later price book has other hours for what is decided now.")
+    private boolean confirmed;
 
     @Option(
             names = "--by",
@@ -61,7 +81,16 @@ final class AdoptCommand implements Callable<Integer> {
         Settings settings = shop.settings();
         LocalDate decidedOn = LocalDate.ofEpochDay(shop.asOf(settings, console));
         AdoptDecisions.Adopted adopted = new AdoptDecisions()
-                .adopt(shop.folder(), settings, new ReadDecisions().read(decisions), effective, decidedOn, by);
+                .adopt(
+                        shop.folder(),
+                        settings,
+                        new ReadDecisions().read(decisions),
+                        new Adoption(
+                                effective,
+                                decidedOn,
+                                by,
+                                past ? Optional.of(reason) : Optional.empty(),
+                                confirmed ? Adoption.LaterBook.OVERRIDES : Adoption.LaterBook.ASK));
         if (!loudness.quiet()) {
             table(adopted, settings.figures()).forEach(console.out()::println);
         }
@@ -73,8 +102,8 @@ final class AdoptCommand implements Callable<Integer> {
         List<String> lines = new ArrayList<>();
         lines.add("Price book from " + figures.day((int) effective.toEpochDay()) + " (* changed):");
         for (RepairType type : adopted.next().types().values()) {
-            RepairType before = adopted.today().type(type.repairType()).orElseThrow();
-            boolean changed = type.bookSeconds() != before.bookSeconds() || type.bookLabour() != before.bookLabour();
+            RepairType before = adopted.before().type(type.repairType()).orElseThrow();
+            boolean changed = !type.quotesAs(before);
             lines.add(String.format(
                     java.util.Locale.ROOT,
                     "%s %-40s %10s %12s",
@@ -83,6 +112,7 @@ final class AdoptCommand implements Callable<Integer> {
                     figures.quote(type.bookSeconds()),
                     figures.price(type.bookLabour())));
         }
+        adopted.overridden().forEach(row -> lines.add("Later: " + row));
         lines.add("Written: " + adopted.file() + ". Quotes already accepted stand.");
         return lines;
     }

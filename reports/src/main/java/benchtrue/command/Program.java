@@ -85,6 +85,7 @@ final class Program implements Runnable {
                 .addSubcommand(new CheckCommand(console))
                 .addSubcommand(new MapCommand(console))
                 .addSubcommand(new AdoptCommand(console))
+                .addSubcommand(new WithdrawCommand(console))
                 .addSubcommand(new CloseCommand(console))
                 .addSubcommand(new VerifyCommand(console))
                 .setOut(help)

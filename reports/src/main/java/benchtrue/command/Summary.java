@@ -36,6 +36,9 @@ final class Summary {
         timeMissing().ifPresent(lines::add);
         doFirst(lines);
         lines.add(alsoFound());
+        if (!review.revision().coming().isEmpty()) {
+            lines.add(String.join(" ", review.answers().books()));
+        }
         missing().ifPresent(lines::add);
         setAside().ifPresent(lines::add);
         doubtful().ifPresent(lines::add);

@@ -30,6 +30,7 @@ final class AnswerChanges {
             flow.across(
                     held.stream().map(change -> labels.of(change.repairType())).collect(Collectors.joining("; ")), 1);
         });
+        flow.sentence(String.join(" ", review.answers().books()));
         flow.sentence(
                 "Accepted quotes keep their price. You decide line by line in " + WriteRevisionWorkbook.FILE + ".");
     }

@@ -1,7 +1,10 @@
 package benchtrue.workbook;
 
+import benchtrue.revision.CellFault;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Refusal;
+import java.util.ArrayList;
+import java.util.List;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Name;
@@ -22,15 +25,22 @@ final class CellWriter {
         this.sheet = sheet;
     }
 
-    /** Refuses a sheet whose columns were moved. */
+    /** Refuses a sheet whose columns were moved, with every cell that is not in its place. */
     void expectHeadings(int number) {
         Row row = sheet.getRow(number - 1);
+        List<String> moved = new ArrayList<>();
         for (DecideColumn column : DecideColumn.values()) {
             Value found = row == null ? new Value(null, column.letter() + number) : at(row, column);
             if (!found.text().equals(column.heading().words())) {
-                throw found.unexpected(
-                        "the heading \"" + column.heading().words() + "\"; columns must stay in their place");
+                moved.add(found.fault("", "the heading \"" + column.heading().words() + "\"")
+                        .words());
             }
+        }
+        if (!moved.isEmpty()) {
+            throw new Refusal(
+                    ExitCode.UNUSABLE_FILE,
+                    file + ": found columns that are not in their place:\n  " + String.join("\n  ", moved)
+                            + "\nPut them back, or decide in the newest workbook. Nothing was written.");
         }
     }
 
@@ -89,19 +99,19 @@ final class CellWriter {
             };
         }
 
+        boolean isNumber() {
+            return type() == CellType.NUMERIC;
+        }
+
+        /** Returns the number of a cell that holds one. */
         double number() {
-            if (type() != CellType.NUMERIC) {
-                throw unexpected("a number");
-            }
             return cell.getNumericCellValue();
         }
 
-        Refusal unexpected(String expected) {
-            String found = isEmpty() ? "nothing" : "\"" + text() + "\"";
-            return new Refusal(
-                    ExitCode.UNUSABLE_FILE,
-                    file + ", cell " + address + ": found " + found + ", expected " + expected
-                            + ". Nothing was written.");
+        /** Returns the fault that something else was expected here, in the row of a repair. */
+        CellFault fault(String repair, String expected) {
+            String found = isEmpty() ? "nothing" : (isNumber() ? "" : "the text ") + "\"" + text() + "\"";
+            return new CellFault(sheet.getSheetName(), address, repair, found, expected);
         }
     }
 }

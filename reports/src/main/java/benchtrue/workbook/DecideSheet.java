@@ -9,6 +9,7 @@ import benchtrue.revision.ProposedChange;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Hours;
 import benchtrue.shop.Money;
+import benchtrue.shop.PriceBook;
 import benchtrue.shop.RepairType;
 import java.util.Arrays;
 import java.util.List;
@@ -22,13 +23,14 @@ import org.apache.poi.ss.usermodel.DataValidationHelper;
 import org.apache.poi.ss.util.CellRangeAddressList;
 import org.apache.poi.xssf.streaming.SXSSFSheet;
 
-/** One row a repair type of today's book, on which the owner decides; the largest gain first. */
+/** One row a repair type of the newest adopted book, on which the owner decides; the largest gain first. */
 final class DecideSheet {
     static final String NAME = "Decide";
     static final int FIRST_ROW = 13;
 
     private final Review review;
     private final Ledger ledger;
+    private final PriceBook against;
     private final String draft;
     private final FamiliesSheet families;
     private final Map<Integer, RepairFinding> findings;
@@ -36,6 +38,7 @@ final class DecideSheet {
     DecideSheet(Review review, String draft, FamiliesSheet families) {
         this.review = review;
         this.ledger = review.ledger();
+        this.against = review.revision().against(ledger);
         this.draft = draft;
         this.families = families;
         findings = review.findings().repairs().stream()
@@ -60,7 +63,7 @@ final class DecideSheet {
 
     private void change(Grid grid, int row, ProposedChange change) {
         String key = ledger.repairTypes().name(change.repairType());
-        RepairType type = ledger.books().type(key, ledger.asOf()).orElseThrow();
+        RepairType type = against.type(key).orElseThrow();
         RepairFinding finding = findings.get(change.repairType());
         String why =
                 change.heldBecause().isEmpty() ? change.basis() : change.basis() + ". Held: " + change.heldBecause();

@@ -46,12 +46,7 @@ final class FamiliesSheet {
         policy = review.settings().policy();
         shopRate = review.costs().shopRate();
         TreeSet<String> all = new TreeSet<>();
-        review.ledger()
-                .books()
-                .inForce(review.ledger().asOf())
-                .types()
-                .values()
-                .forEach(type -> all.add(type.family()));
+        review.revision().against(review.ledger()).types().values().forEach(type -> all.add(type.family()));
         all.remove("");
         families = policy.families().isEmpty() ? List.of() : List.copyOf(all);
     }

@@ -1,6 +1,8 @@
 package benchtrue.workbook;
 
+import benchtrue.revision.CellFault;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
@@ -10,6 +12,7 @@ import org.apache.poi.ss.usermodel.Workbook;
 final class RowPrices {
     private final By shop;
     private final Map<String, By> own = new HashMap<>();
+    private final List<CellFault> faults;
 
     /**
      * How hours become a price.
@@ -19,19 +22,20 @@ final class RowPrices {
      */
     record By(double rate, double step) {}
 
-    private RowPrices(CellWriter cells) {
+    private RowPrices(CellWriter cells, List<CellFault> faults) {
+        this.faults = faults;
         shop = new By(
                 above0(cells.named(DecideInputs.Input.SHOP_RATE.title())),
                 above0(cells.named(DecideInputs.Input.PRICE_STEP.title())));
     }
 
     /**
-     * Returns the inputs of a drafted workbook.
+     * Returns the inputs of a drafted workbook; NaN where an input is not an amount above 0.
      *
-     * @throws benchtrue.shop.Refusal naming the cell, where an input is not an amount above 0
+     * @param faults takes each such cell
      */
-    static RowPrices of(CellWriter cells, Workbook workbook, String file) {
-        RowPrices prices = new RowPrices(cells);
+    static RowPrices of(CellWriter cells, Workbook workbook, String file, List<CellFault> faults) {
+        RowPrices prices = new RowPrices(cells, faults);
         Sheet families = workbook.getSheet(FamiliesSheet.NAME);
         if (families != null) {
             prices.read(families, new CellWriter(file, workbook, families));
@@ -51,16 +55,16 @@ final class RowPrices {
         }
     }
 
-    private static double or(CellWriter.Value cell, double shop) {
+    private double or(CellWriter.Value cell, double shop) {
         return cell.isEmpty() ? shop : above0(cell);
     }
 
-    private static double above0(CellWriter.Value cell) {
-        double number = cell.number();
-        if (!(number > 0)) {
-            throw cell.unexpected("an amount above 0");
+    private double above0(CellWriter.Value cell) {
+        if (cell.isNumber() && cell.number() > 0) {
+            return cell.number();
         }
-        return number;
+        faults.add(cell.fault("", "an amount above 0"));
+        return Double.NaN;
     }
 
     By of(String family) {

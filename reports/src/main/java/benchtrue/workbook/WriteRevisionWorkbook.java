@@ -6,12 +6,15 @@ import benchtrue.hours.JobLines;
 import benchtrue.nightly.FileDigest;
 import benchtrue.nightly.Report;
 import benchtrue.nightly.Review;
+import benchtrue.reconcile.Ledger;
 import benchtrue.revision.BackTest;
 import benchtrue.revision.FitEvidence;
 import benchtrue.revision.PastMethod;
 import benchtrue.revision.PastScore;
 import benchtrue.shop.Hours;
+import benchtrue.shop.PriceBook;
 import benchtrue.shop.QuotedLines;
+import benchtrue.shop.RepairType;
 import benchtrue.shop.Tickets;
 import benchtrue.tables.WriteTables;
 import java.io.IOException;
@@ -116,13 +119,14 @@ public final class WriteRevisionWorkbook implements Report {
                 Heading.text("Ticket", 12),
                 Heading.text("Line", 6),
                 Heading.figure("Opened", 11),
-                Heading.figure("Quoted hours against today's book", 12),
+                Heading.figure("Quoted hours against the book", 12),
                 Heading.figure("Bench hours", 9),
                 Heading.figure("Hours per quoted hour", 10),
                 Heading.note("Tells whether jobs fit", 10));
 
         private final Figures figures;
         private final JobLines jobs;
+        private final PriceBook against;
         private final FitEvidence evidence;
         private final ShopPace pace;
         private final int[] shown;
@@ -132,6 +136,7 @@ public final class WriteRevisionWorkbook implements Report {
         JobsSheet(Review review, int most) {
             figures = review.settings().figures();
             jobs = review.jobs();
+            against = review.revision().against(review.ledger());
             evidence = FitEvidence.of(jobs);
             pace = review.findings().pace();
             int[] judged = IntStream.range(0, jobs.size())
@@ -162,19 +167,28 @@ public final class WriteRevisionWorkbook implements Report {
             Tickets tickets = jobs.ledger().tickets();
             QuotedLines lines = jobs.ledger().lines();
             double hours = Hours.of(jobs.actualSeconds(line));
+            double paced = pace.sure() ? hours * pace.toToday(tickets.opened(lines.ticket(line))) : hours;
+            double quoted = jobs.todayQuotedHours(line) * draftedOverToday(lines.repairType(line));
             grid.text(jobs.ledger().repairTypes().name(lines.repairType(line)))
                     .text(tickets.ticket(lines.ticket(line)))
                     .text(lines.line(line))
                     .number(Amounts.serial(tickets.opened(lines.ticket(line))), CellStyles.Kind.DATE)
-                    .number(jobs.todayQuotedHours(line), CellStyles.Kind.HOURS)
+                    .number(quoted, CellStyles.Kind.HOURS)
                     .number(hours, jobs.splitSeconds(line) > 0 ? CellStyles.Kind.SPLIT_HOURS : CellStyles.Kind.HOURS)
-                    .number(
-                            Math.rint((pace.sure() ? hours * pace.toToday(tickets.opened(lines.ticket(line))) : hours)
-                                            / jobs.todayQuotedHours(line)
-                                            * MILLIONTHS)
-                                    / MILLIONTHS,
-                            CellStyles.Kind.RATIO)
+                    .number(Math.rint(paced / quoted * MILLIONTHS) / MILLIONTHS, CellStyles.Kind.RATIO)
                     .text(evidence.counts(line) ? "yes" : "no", CellStyles.Kind.NOTE);
+        }
+
+        /** Hours of the book that the draft stands against, per hour of today's; 1 where they are the same. */
+        private double draftedOverToday(int repairType) {
+            Ledger ledger = jobs.ledger();
+            String key = ledger.repairTypes().name(repairType);
+            long drafted = against.type(key).map(RepairType::bookSeconds).orElse(0L);
+            long today = ledger.books()
+                    .type(key, ledger.asOf())
+                    .map(RepairType::bookSeconds)
+                    .orElse(0L);
+            return drafted > 0 && today > 0 && drafted != today ? Hours.of(drafted) / Hours.of(today) : 1;
         }
 
         /** Names the columns that formulas of other sheets ask for. */

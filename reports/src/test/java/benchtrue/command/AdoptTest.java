@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import benchtrue.workbook.WriteRevisionWorkbook;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -21,6 +22,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import java.util.zip.ZipOutputStream;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.CellValue;
@@ -201,15 +205,142 @@ class AdoptTest {
     }
 
     @Test
-    void adoptingTwiceIsRefusedAndChangesNothing() throws IOException {
-        decide(sheet -> own(sheet, "refret", 11.5));
+    void theSameRowTwiceIsRefusedWithItsCellAndChangesNothing() throws IOException {
+        decide(sheet -> {
+            own(sheet, "refret", 11.5);
+            own(sheet, "neck-reset", 20);
+        });
         assertThat(adopt()).as(err.toString()).isZero();
         String book = book("refret");
-        assertThat(run("adopt", draft.toString(), "--effective", "2026-12-01")).isEqualTo(73);
-        assertThat(err.toString()).contains("adopted already");
-        assertThat(adopt()).isNotZero();
+        assertThat(run("adopt", draft.toString(), "--effective", "2026-12-01")).isEqualTo(65);
+        assertThat(err.toString())
+                .contains("found 2 cells", "sheet Decide, cell J", "Refret", "decided on this draft before")
+                .contains("in force from 2026-11-15");
+        assertThat(adopt()).isEqualTo(65);
         assertThat(book("refret")).isEqualTo(book);
         assertThat(shop.resolve("price-book/2026-12-01.csv")).doesNotExist();
+        assertThat(shop.resolve("decisions/2026-11-15.2.json")).doesNotExist();
+    }
+
+    @Test
+    void oneDraftIsDecidedInSeveralSittings() throws IOException {
+        decide(sheet -> own(sheet, "refret", 11.5));
+        assertThat(adopt()).as(err.toString()).isZero();
+        byte[] first = Files.readAllBytes(shop.resolve("decisions/2026-11-15.json"));
+        decide(sheet -> own(sheet, "neck-reset", 20));
+        assertThat(adopt()).as(err.toString()).isZero();
+        assertThat(book("refret")).contains(",11.5000,");
+        assertThat(book("neck-reset")).contains(",20.0000,");
+        assertThat(shop.resolve("decisions/2026-11-15.json")).hasBinaryContent(first);
+        assertThat(shop.resolve("decisions/2026-11-15.2.json"))
+                .content()
+                .contains("neck-reset")
+                .doesNotContain("refret");
+    }
+
+    @Test
+    void theNextBookBeginsFromTheNewestAdoptedOneAndNothingDecidedIsAskedAgain() throws IOException {
+        decide(sheet -> own(sheet, "refret", 11.5));
+        assertThat(adopt()).as(err.toString()).isZero();
+        assertThat(run("nightly", "--quiet")).as(err.toString()).isZero();
+        assertThat(Files.readAllLines(shop.resolve("out/2026-10-31/revision.csv")))
+                .filteredOn(line -> line.startsWith("refret,"))
+                .singleElement()
+                .asString()
+                .contains("refret,11.5000,11.5000,", "decided on Oct 31, 2026, in force from Nov 15, 2026");
+        decide(sheet -> own(sheet, "neck-reset", 20));
+        assertThat(run("adopt", draft.toString(), "--effective", "2027-01-01"))
+                .as(err.toString())
+                .isZero();
+        assertThat(Files.readAllLines(shop.resolve("price-book/2027-01-01.csv")))
+                .anyMatch(line -> line.startsWith("refret,") && line.contains(",11.5000,"))
+                .anyMatch(line -> line.startsWith("neck-reset,") && line.contains(",20.0000,"));
+    }
+
+    @Test
+    void aLaterBookTakesOverWhatIsDecidedForAnEarlierDayAndWhatItDecidedItselfNeedsAWord() throws IOException {
+        decide(sheet -> own(sheet, "refret", 11.5));
+        assertThat(run("adopt", draft.toString(), "--effective", "2027-01-01"))
+                .as(err.toString())
+                .isZero();
+        assertThat(run("nightly", "--quiet")).as(err.toString()).isZero();
+        decide(sheet -> {
+            own(sheet, "refret", 12);
+            own(sheet, "neck-reset", 20);
+        });
+        assertThat(adopt()).isEqualTo(64);
+        assertThat(err.toString()).contains("Refret", "12.00", "but from Jan 1, 2027 11.50", "--confirm");
+        assertThat(shop.resolve("price-book/2026-11-15.csv")).doesNotExist();
+        assertThat(run("adopt", draft.toString(), "--effective", "2026-11-15", "--confirm"))
+                .as(err.toString())
+                .isZero();
+        assertThat(book("refret")).contains(",12.0000,");
+        assertThat(Files.readAllLines(shop.resolve("price-book/2027-01-01.csv")))
+                .anyMatch(line -> line.startsWith("refret,") && line.contains(",11.5000,"))
+                .anyMatch(line -> line.startsWith("neck-reset,") && line.contains(",20.0000,"));
+    }
+
+    @Test
+    void aDayThatIsNotAfterTheDecisionNeedsAReason() throws IOException {
+        decide(sheet -> own(sheet, "refret", 11.5));
+        for (String[] refused : new String[][] {
+            {"--effective", "2026-10-31"},
+            {"--effective", "2026-10-01"},
+            {"--effective", "2026-10-01", "--effective-past"},
+            {"--effective", "2026-11-15", "--effective-past", "--reason", "used already"},
+            {"--effective", "2022-01-01", "--effective-past", "--reason", "before the book in force"}
+        }) {
+            String[] arguments = Stream.concat(Stream.of(draft.toString()), Stream.of(refused))
+                    .toArray(String[]::new);
+            assertThat(run("adopt", arguments)).as(String.join(" ", refused)).isEqualTo(64);
+        }
+        assertThat(shop.resolve("decisions")).doesNotExist();
+        assertThat(run(
+                        "adopt",
+                        draft.toString(),
+                        "--effective",
+                        "2026-10-01",
+                        "--effective-past",
+                        "--reason",
+                        "quoted so since"))
+                .as(err.toString())
+                .isZero();
+        assertThat(shop.resolve("decisions/2026-10-01.json"))
+                .content()
+                .contains("\"used_already_because\": \"quoted so since\"");
+        assertThat(run("withdraw", "--effective", "2026-10-01", "--reason", "no"))
+                .isEqualTo(64);
+        assertThat(err.toString()).contains("is in force already");
+    }
+
+    @Test
+    void aBookIsWithdrawnBeforeItsFirstDayAndNothingIsErased() throws IOException {
+        decide(sheet -> own(sheet, "refret", 11.5));
+        assertThat(adopt()).as(err.toString()).isZero();
+        byte[] book = Files.readAllBytes(shop.resolve("price-book/2026-11-15.csv"));
+        assertThat(run("nightly", "--quiet")).as(err.toString()).isZero();
+        decide(sheet -> own(sheet, "neck-reset", 20));
+        assertThat(run("adopt", draft.toString(), "--effective", "2027-01-01"))
+                .as(err.toString())
+                .isZero();
+        assertThat(run("withdraw", "--effective", "2026-11-15", "--reason", "the press broke"))
+                .as(err.toString())
+                .isZero();
+        assertThat(out.toString()).contains("Withdrawn: the price book from Nov 15, 2026");
+        assertThat(shop.resolve("price-book/2026-11-15.csv")).doesNotExist();
+        assertThat(shop.resolve("decisions/2026-11-15.withdrawn.csv")).hasBinaryContent(book);
+        assertThat(shop.resolve("decisions/2026-11-15.json")).exists();
+        assertThat(shop.resolve("decisions/2026-11-15.withdrawn.json"))
+                .content()
+                .contains("the press broke");
+        assertThat(Files.readAllLines(shop.resolve("price-book/2027-01-01.csv")))
+                .as("a later book that only took the row over has the old hours again")
+                .noneMatch(line -> line.startsWith("refret,") && line.contains(",11.5000,"))
+                .anyMatch(line -> line.startsWith("neck-reset,") && line.contains(",20.0000,"));
+        assertThat(run("withdraw", "--effective", "2026-11-15", "--reason", "again"))
+                .isEqualTo(66);
+        assertThat(run("withdraw", "--effective", "2027-01-01", "--reason", " "))
+                .isEqualTo(64);
     }
 
     @Test
@@ -247,6 +378,79 @@ class AdoptTest {
         assertThat(adopt()).as(err.toString()).isEqualTo(65);
         assertThat(err.toString()).contains(words);
         assertThat(shop.resolve("price-book/2026-11-15.csv")).doesNotExist();
+    }
+
+    @Test
+    void allFaultsOfAWorkbookAreToldAtOnce() throws IOException {
+        decide(sheet -> {
+            row(sheet, "refret").getCell(DECISION).setCellValue("maybe");
+            row(sheet, "full-setup").getCell(DECISION).setCellValue("keep");
+            row(sheet, "full-setup").getCell(REASON).setCellValue("new bench");
+            row(sheet, "full-setup").getCell(UNTIL).setCellValue("in June");
+            own(sheet, "neck-reset", 0.5);
+        });
+        assertThat(adopt()).isEqualTo(65);
+        assertThat(err.toString())
+                .contains("found 3 cells that can't be used")
+                .containsPattern(
+                        "sheet Decide, cell J[0-9]+, Refret on.*: found the text \"maybe\", expected take, keep, own")
+                .containsPattern("sheet Decide, cell M[0-9]+, .*: found the text \"in June\", expected a date")
+                .containsPattern("sheet Decide, cell J[0-9]+, Neck reset: found 0.50.*below the shortest safe hours");
+        assertThat(shop.resolve("price-book/2026-11-15.csv")).doesNotExist();
+    }
+
+    @Test
+    void whateverIsNoDraftIsRefusedAsSuch() throws IOException {
+        byte[] drafted = Files.readAllBytes(shop.resolve("out/2026-10-31").resolve(WriteRevisionWorkbook.FILE));
+        List<byte[]> wrong = new ArrayList<>(List.of(
+                new byte[0],
+                "repair_type;hours\r\nrefret;11,5\r\n".getBytes(java.nio.charset.StandardCharsets.UTF_8),
+                packed("mimetype", "application/vnd.oasis.opendocument.spreadsheet"),
+                packed("xl/workbook.xml", "<workbook/>"),
+                cellReference(drafted, "ZZZZZ12"),
+                cellReference(drafted, "B0"),
+                cellReference(drafted, "B99999999"),
+                cellReference(drafted, "12")));
+        for (int part = 1; part < 8; part++) {
+            wrong.add(java.util.Arrays.copyOf(drafted, drafted.length * part / 8));
+        }
+        for (int i = 0; i < wrong.size(); i++) {
+            Files.write(draft, wrong.get(i));
+            err.getBuffer().setLength(0);
+            assertThat(adopt()).as(i + ": " + err).isEqualTo(65);
+            assertThat(err.toString())
+                    .contains("decided.xlsx", "Nothing was written.")
+                    .containsAnyOf(
+                            "expected the workbook price-book-revision.xlsx", "not in their place", "no decision");
+        }
+    }
+
+    private static byte[] packed(String name, String text) throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (ZipOutputStream archive = new ZipOutputStream(bytes)) {
+            archive.putNextEntry(new ZipEntry(name));
+            archive.write(text.getBytes(java.nio.charset.StandardCharsets.UTF_8));
+        }
+        return bytes.toByteArray();
+    }
+
+    /** The draft with a cell that no sheet can have. */
+    private static byte[] cellReference(byte[] drafted, String reference) throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (ZipInputStream parts = new ZipInputStream(new java.io.ByteArrayInputStream(drafted));
+                ZipOutputStream archive = new ZipOutputStream(bytes)) {
+            for (ZipEntry part = parts.getNextEntry(); part != null; part = parts.getNextEntry()) {
+                byte[] content = parts.readAllBytes();
+                archive.putNextEntry(new ZipEntry(part.getName()));
+                if (part.getName().startsWith("xl/worksheets/sheet")) {
+                    String sheet = new String(content, java.nio.charset.StandardCharsets.UTF_8);
+                    content = sheet.replaceFirst("r=\"B12\"", "r=\"" + reference + "\"")
+                            .getBytes(java.nio.charset.StandardCharsets.UTF_8);
+                }
+                archive.write(content);
+            }
+        }
+        return bytes.toByteArray();
     }
 
     @Test

@@ -145,14 +145,14 @@ class FiguresAgreeTest {
         assertThat(proposals).hasSizeGreaterThan(25);
         for (Map<String, String> proposal : proposals) {
             Map<String, Cell> row = decide.get(proposal.get("repair_type"));
-            same(proposal, "book_hours", row.get("Today's hours"));
+            same(proposal, "book_hours", row.get("Hours in the book"));
             same(proposal, "proposed_hours", row.get("Proposed hours"));
             same(proposal, "proposed_labour", row.get("Price if taken"));
             same(proposal, "coverage_before", row.get("Jobs that fit today's hours"));
             assertThat(row.get("On what it stands, and why held").getStringCellValue())
                     .contains(proposal.get("basis"), proposal.get("held_because"));
             assertThat(page.get(titles.get(proposal.get("repair_type"))))
-                    .contains(quote(row.get("Today's hours")), quote(row.get("Proposed hours")))
+                    .contains(quote(row.get("Hours in the book")), quote(row.get("Proposed hours")))
                     .anyMatch(cell -> cell.contains(proposal.get("held_because")));
         }
     }

@@ -13,6 +13,7 @@ import benchtrue.findings.Verdict;
 import benchtrue.hours.SplitHours;
 import benchtrue.intake.ReadExports;
 import benchtrue.reconcile.Reconcile;
+import benchtrue.revision.AlreadyDecided;
 import benchtrue.revision.ProposeRevision;
 import benchtrue.sample.SampleOptions;
 import benchtrue.sample.Tidiness;
@@ -97,7 +98,7 @@ class ShopPaceTest {
         assertThat(pace.ratio(2)).isGreaterThan(1.10);
         Answers answers = Answers.of(
                 found.findings,
-                new ProposeRevision().propose(found.costs, found.findings, found.settings, List.of()),
+                new ProposeRevision().propose(found.costs, found.findings, found.settings, AlreadyDecided.NOTHING),
                 found.costs,
                 found.settings);
         assertThat(answers.pace().orElseThrow())

@@ -11,6 +11,7 @@ import benchtrue.findings.Verdict;
 import benchtrue.hours.SplitHours;
 import benchtrue.intake.ReadExports;
 import benchtrue.reconcile.Reconcile;
+import benchtrue.revision.AlreadyDecided;
 import benchtrue.revision.ProposeRevision;
 import benchtrue.revision.ProposedChange;
 import benchtrue.revision.Revision;
@@ -179,7 +180,7 @@ class UnreadHoursTest {
                                         settings),
                         settings);
         Findings findings = new FindVerdicts().find(costs, settings);
-        return new Night(findings, new ProposeRevision().propose(costs, findings, settings, List.of()));
+        return new Night(findings, new ProposeRevision().propose(costs, findings, settings, AlreadyDecided.NOTHING));
     }
 
     private static String file(Damage damage) {
