@@ -28,6 +28,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 /** An owner who runs nights, adopts, withdraws and changes their mind, and who remembers what was decided. */
 final class OwnerThroughTime {
@@ -40,6 +41,7 @@ final class OwnerThroughTime {
     private final SplittableRandom random;
     private final String seed;
     private final TreeMap<Integer, Map<String, Remembered>> decided = new TreeMap<>();
+    private final TreeSet<Integer> withdrawn = new TreeSet<>();
     private final Map<Path, byte[]> inForce = new HashMap<>();
     private final Set<String> onThisDraft = new HashSet<>();
     private LocalDate today = LocalDate.of(2026, 7, 1);
@@ -191,6 +193,7 @@ final class OwnerThroughTime {
     private LocalDate day() {
         List<Integer> coming =
                 new ArrayList<>(decided.tailMap((int) today.toEpochDay(), false).keySet());
+        coming.addAll(withdrawn.tailSet((int) today.toEpochDay(), false));
         return !coming.isEmpty() && random.nextInt(3) == 0
                 ? LocalDate.ofEpochDay(coming.get(random.nextInt(coming.size())))
                 : today.plusDays(1 + random.nextInt(200));
@@ -253,6 +256,7 @@ final class OwnerThroughTime {
         }
         assertThat(new Withdraw().withdraw(shop, Settings.DEFAULTS, request)).exists();
         decided.remove((int) effective.toEpochDay());
+        withdrawn.add((int) effective.toEpochDay());
         onThisDraft.removeIf(key -> decided.values().stream().noneMatch(rows -> rows.containsKey(key)));
     }
 

@@ -44,6 +44,18 @@ class DecidedInOfficeTest {
               Next
             """;
 
+    private static final String ONE_ROW = """
+              Dim sheet As Object
+              sheet = book.Sheets.getByName("Decide")
+              Dim row As Integer
+              For row = 12 To 80
+                If sheet.getCellByPosition(19, row).String = "%s" Then
+                  sheet.getCellByPosition(9, row).String = "own"
+                  sheet.getCellByPosition(10, row).Value = %s
+                End If
+              Next
+            """;
+
     @TempDir
     Path folder;
 
@@ -69,6 +81,39 @@ class DecidedInOfficeTest {
         assertThat(revision(next, "neck-reset").get(1)).isEqualTo(proposed);
         assertThat(revision(next, "full-setup").get(1)).isEqualTo(kept);
         assertThat(revision(next, "full-setup").toString()).contains("kept by you until", "new bench next spring");
+    }
+
+    @Test
+    void twoBooksAheadDecidedInThreeSittingsInAnotherProgramUndoNothing() throws Exception {
+        shop = folder.resolve("shop");
+        copy(OneNight.onTheSample().shop(), shop);
+        decide("refret", "11.5", "2026-12-01");
+        decide("neck-reset", "12", "2026-12-01");
+        run("nightly", "--as-of", OneNight.AS_OF);
+        assertThat(revision(shop.resolve("out").resolve(OneNight.AS_OF), "refret"))
+                .contains("11.5000")
+                .anyMatch(cell -> cell.contains("decided on"));
+        decide("full-setup", "1.5", "2027-01-01");
+
+        run("nightly", "--as-of", "2026-12-05");
+        Path december = shop.resolve("out/2026-12-05");
+        assertThat(revision(december, "refret").get(1)).isEqualTo("11.5000");
+        assertThat(revision(december, "full-setup").get(1))
+                .as("the draft stands against the book of January")
+                .isEqualTo("1.5000");
+        run("nightly", "--as-of", "2027-01-05");
+        Path january = shop.resolve("out/2027-01-05");
+        assertThat(revision(january, "refret").get(1)).isEqualTo("11.5000");
+        assertThat(revision(january, "neck-reset").get(1)).isEqualTo("12.0000");
+        assertThat(revision(january, "full-setup").get(1)).isEqualTo("1.5000");
+    }
+
+    private void decide(String repairType, String hours, String effective) throws Exception {
+        Path drafted = shop.resolve("out").resolve(OneNight.AS_OF).resolve(WriteRevisionWorkbook.FILE);
+        Path decided = folder.resolve(repairType + ".xlsx");
+        new Office(folder.resolve("office"))
+                .edit(drafted.toRealPath(), decided, String.format(java.util.Locale.ROOT, ONE_ROW, repairType, hours));
+        run("adopt", decided.toString(), "--effective", effective, "--as-of", OneNight.AS_OF);
     }
 
     private static List<String> revision(Path results, String repairType) throws IOException {
