@@ -22,14 +22,19 @@ public record CopiedQuotes(
         double lowerWithout,
         double upperWithout) {
     /** Share of copied lines from which the log says too little about the work. */
-    private static final double MANY = 0.15;
+    static final double MANY = 0.15;
 
     /** Returns the share of the checked lines that were probably copied. */
     public double share() {
         return checked == 0 ? 0 : copied / checked;
     }
 
-    /** Returns whether so many lines were copied that the log can't show a quote to be right. */
+    /** Returns the load factor that can be relied on: where many lines were copied, that of the others. */
+    double load(double ofAll) {
+        return many() ? loadWithout : ofAll;
+    }
+
+    /** Returns whether so many lines were copied that the repair is judged and priced by the others alone. */
     public boolean many() {
         return share() >= MANY;
     }

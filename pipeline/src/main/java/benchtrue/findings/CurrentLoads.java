@@ -15,10 +15,17 @@ final class CurrentLoads {
 
     private final JobLines jobs;
     private final WeighLoads loads;
+    private final boolean[] copied;
 
-    CurrentLoads(JobLines jobs, WeighLoads loads) {
+    /**
+     * Takes a shop's jobs.
+     *
+     * @param copied by ticket, whether its hours repeat a quote; such tickets say nothing
+     */
+    CurrentLoads(JobLines jobs, WeighLoads loads, boolean[] copied) {
         this.jobs = jobs;
         this.loads = loads;
+        this.copied = copied;
     }
 
     /** Returns the slowings with their load factor since; the evidence on each confirmed one is replaced. */
@@ -32,11 +39,13 @@ final class CurrentLoads {
     private Slowing replace(Slowing slowing, LoadEvidence[] evidence) {
         int type = slowing.repairType();
         boolean judged = slowing.standing() == Standing.CONFIRMED && evidence[type].known();
-        Jackknife since = judged ? loads.jackknives(ticket -> opened(ticket) >= slowing.startDay())[type] : null;
+        Jackknife since = judged
+                ? loads.jackknives(ticket -> !copied[ticket] && opened(ticket) >= slowing.startDay())[type]
+                : null;
         if (since == null || since.groups() < FindVerdicts.ENOUGH_TICKETS || !(since.standardError() > 0)) {
             return slowing;
         }
-        double before = loads.loads(ticket -> opened(ticket) < slowing.startDay())[type];
+        double before = loads.loads(ticket -> !copied[ticket] && opened(ticket) < slowing.startDay())[type];
         evidence[type] = loads.since(since, evidence[type]);
         return slowing.withLoadSince(lean(since, before));
     }

@@ -33,11 +33,12 @@ public final class FindVerdicts {
         TypeTotals totals = TypeTotals.of(jobs);
         UnreadShares unread = UnreadShares.of(jobs.ledger(), settings, totals);
         LoadEvidence[] evidence = loads.weigh(enough(totals), unread, today);
+        List<CopiedQuotes> copied = copying.join();
+        copies.leaveOut(copied, loads, evidence, today);
         StudyJobs study = studying.join();
         ForkJoinTask<List<UsualJob>> asking =
                 ForkJoinTask.adapt(study::usualJobs).fork();
-        Drift drift = study.drift(new CurrentLoads(jobs, loads), evidence);
-        List<CopiedQuotes> copied = copying.join();
+        Drift drift = study.drift(new CurrentLoads(jobs, loads, copies.copied()), evidence);
         List<UsualJob> usual = asking.join();
         VerdictRule judge = new VerdictRule(costs, settings, totals, copied, drift.slowings(), unread, today);
         List<RepairFinding> repairs = judge.all(evidence, adjust(evidence), usual);

@@ -56,6 +56,15 @@ public record Findings(
         return lost(RepairFinding::annualShortfallUpper);
     }
 
+    /** Returns the load factor of a repair that can be relied on: without jobs that repeat their quotes, where those are many. */
+    public double measuredLoad(RepairFinding finding) {
+        return copiedQuotes.stream()
+                .filter(copies -> copies.repairType() == finding.repairType() && !Double.isNaN(copies.loadWithout()))
+                .mapToDouble(copies -> copies.load(finding.loadFactor()))
+                .findAny()
+                .orElse(finding.loadFactor());
+    }
+
     private long lost(ToLongFunction<RepairFinding> end) {
         return repairs.stream()
                 .filter(finding -> finding.verdict() == Verdict.UNDER_QUOTED)

@@ -51,11 +51,14 @@ final class Reason {
         if (copies == null) {
             return "";
         }
-        return "; about " + figures.count(StrictMath.round(copies.copied())) + " of " + figures.count(copies.checked())
+        long copied = StrictMath.round(copies.copied());
+        return "; about " + figures.count(copied) + " of " + figures.count(copies.checked())
                 + " totals repeat the quote to the minute and say nothing about the work, "
                 + (Double.isNaN(copies.loadWithout())
                         ? "and without them nothing is left"
-                        : "without them the jobs took " + figures.ratio(copies.loadWithout()));
+                        : "without them the jobs took " + figures.ratio(copies.loadWithout())
+                                + "; verdict and money rest on " + figures.count(copies.checked() - copied)
+                                + " measured of " + figures.count(copies.checked()) + " jobs");
     }
 
     private String jobs(RepairFinding finding) {

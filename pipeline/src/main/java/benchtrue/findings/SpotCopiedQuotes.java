@@ -74,8 +74,43 @@ final class SpotCopiedQuotes {
         return rows;
     }
 
+    /** Rests the evidence on each repair of which many lines were copied on the tickets without a copy. */
+    void leaveOut(List<CopiedQuotes> rows, WeighLoads loads, LoadEvidence[] evidence, ShopPace.Corrections today) {
+        if (rows.stream().anyMatch(CopiedQuotes::many)) {
+            boolean[] out = copied();
+            Jackknife[] measured = loads.jackknives(ticket -> !out[ticket]);
+            rows.stream()
+                    .filter(CopiedQuotes::many)
+                    .map(CopiedQuotes::repairType)
+                    .forEach(type -> evidence[type] = loads.measured(measured[type], evidence[type], today, type));
+        }
+    }
+
+    /** Returns by repair-type code the load of lines that were not copied over that of all; 1 where few were copied. */
+    double[] measuredPerAll() {
+        boolean[] out = copied();
+        double[][] hours = new double[4][jobs.ledger().repairTypes().size()];
+        double[][] lines = new double[2][hours[0].length];
+        for (int line = 0; line < jobs.size(); line++) {
+            if (jobs.judged(line)) {
+                int type = jobs.ledger().lines().repairType(line);
+                int copied = out[jobs.ledger().lines().ticket(line)] ? 1 : 0;
+                hours[copied][type] += jobs.todayQuotedHours(line);
+                hours[2 + copied][type] += jobs.actualSeconds(line) + jobs.reworkSeconds(line);
+                lines[copied][type]++;
+            }
+        }
+        double[] ratio = new double[hours[0].length];
+        Arrays.setAll(ratio, type -> {
+            boolean many = lines[1][type] >= CopiedQuotes.MANY * (lines[0][type] + lines[1][type]);
+            double all = (hours[2][type] + hours[3][type]) / (hours[0][type] + hours[1][type]);
+            return many && lines[0][type] >= FindVerdicts.ENOUGH_TICKETS ? hours[2][type] / hours[0][type] / all : 1;
+        });
+        return ratio;
+    }
+
     /** Returns by ticket whether one of its lines was more likely copied than not. */
-    private boolean[] copied() {
+    boolean[] copied() {
         boolean[] copied = new boolean[jobs.ledger().tickets().size()];
         for (int line = 0; line < chance.length; line++) {
             copied[jobs.ledger().lines().ticket(line)] |= chance[line] > 0.5;

@@ -60,7 +60,7 @@ final class VerdictRule {
     private RepairFinding judge(int type, LoadEvidence evidence, double typical, double underP, double overP) {
         Slowing slowing = slowings.get(type);
         boolean since = slowing != null && !Double.isNaN(slowing.loadSince());
-        double load = since ? slowing.loadSince() : totals.load(type) * today.factor()[type];
+        double load = since ? slowing.loadSince() : measured(type) * today.factor()[type];
         long shortfall = money(type, load);
         boolean held = totals.lines()[type] > 0 && unread.holds(type);
         boolean known = evidence.known();
@@ -79,31 +79,20 @@ final class VerdictRule {
                 held ? Absent.AMOUNT : shortfall,
                 known && !held ? money(type, evidence.current().low()) : Absent.AMOUNT,
                 known && !held ? money(type, evidence.current().high()) : Absent.AMOUNT,
-                held
-                        ? Verdict.NOT_JUDGED
-                        : doubtCopies(verdict(known, load, underP, overP, shortfall), copied.get(type)),
+                held ? Verdict.NOT_JUDGED : verdict(known, load, underP, overP, shortfall),
                 "");
         return unworded.withWhy(new Reason(costs, settings, unread, today).of(unworded, copied.get(type), slowing));
     }
 
-    /** A log that repeats the quote agrees with any quote: such a type is on the mark only if its other jobs are. */
-    private Verdict doubtCopies(Verdict verdict, CopiedQuotes copies) {
-        if (verdict != Verdict.ON_THE_MARK || copies == null) {
-            return verdict;
-        }
-        if (Double.isNaN(copies.lowerWithout())) {
-            return Verdict.TOO_FEW_JOBS;
-        }
-        return copies.loadWithout() > 1 + settings.tolerance()
-                ? Verdict.LEANING_UNDER
-                : copies.loadWithout() < 1 - settings.tolerance() ? Verdict.LEANING_OVER : verdict;
+    private double measured(int type) {
+        return copied.containsKey(type) ? copied.get(type).load(totals.load(type)) : totals.load(type);
     }
 
     private Verdict verdict(boolean known, double load, double underP, double overP, long shortfall) {
         if (!known) {
             return Verdict.TOO_FEW_JOBS;
         }
-        boolean matters = StrictMath.abs(shortfall) >= settings.materiality();
+        boolean matters = StrictMath.abs(shortfall) >= settings.materiality(costs.shopRate());
         if (load > 1 + settings.tolerance()) {
             boolean sure = underP <= settings.falseDiscovery();
             return sure && matters ? Verdict.UNDER_QUOTED : Verdict.LEANING_UNDER;

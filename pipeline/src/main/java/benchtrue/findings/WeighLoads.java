@@ -29,6 +29,11 @@ final class WeighLoads {
     /** How many of its scatters from what it leans on a repair type may lie that tickets say little about. */
     private static final double FAR = 2;
 
+    /** What jobs that all took the same may still differ by, as ln: hours are written to a hundredth. */
+    private static final double LEAST_SCATTER = 0.005;
+    /** Standard error of ln below which jobs are all alike but for how a computer rounds. */
+    private static final double ALIKE = 1e-9;
+
     private static final int MOST_GROUPS = 1_200;
     private static final int FEW_GROUPS = 200;
     private static final int MOST_REFITTED = 3_000;
@@ -61,7 +66,7 @@ final class WeighLoads {
         for (int type = 0; type < evidence.length; type++) {
             double factor = today.factor()[type];
             Jackknife paced = jackknives[type].shifted(StrictMath.log(factor)).widened(today.logVariance()[type]);
-            evidence[type] = enough[type] && paced.standardError() > 0
+            evidence[type] = enough[type] && paced.standardError() >= 0
                     ? evidence(paced, times(replicates[type], factor), unread.higher(type), unread.lower(type))
                     : LoadEvidence.NONE;
         }
@@ -140,6 +145,25 @@ final class WeighLoads {
         return new Interval(StrictMath.exp(onLog.low()), StrictMath.exp(onLog.high()));
     }
 
+    /**
+     * Returns the evidence of measured jobs alone, where many others repeat their quotes; too few of them say nothing.
+     *
+     * @param measured from the tickets without a copy
+     * @param ofAll evidence from all tickets
+     */
+    LoadEvidence measured(Jackknife measured, LoadEvidence ofAll, ShopPace.Corrections today, int type) {
+        if (!ofAll.known() || measured.groups() < FindVerdicts.ENOUGH_TICKETS || !(measured.standardError() > ALIKE)) {
+            return LoadEvidence.NONE;
+        }
+        Jackknife paced = measured.shifted(StrictMath.log(today.factor()[type])).widened(today.logVariance()[type]);
+        return new LoadEvidence(
+                range(paced),
+                range(paced),
+                1 - paced.chanceAtMost(0),
+                paced.chanceAtMost(StrictMath.log(1 + settings.tolerance())),
+                paced.chanceAtLeast(StrictMath.log(1 - settings.tolerance())));
+    }
+
     /** Returns the evidence of the newest jobs alone; over-quoting must hold for all jobs as well. */
     LoadEvidence since(Jackknife newest, LoadEvidence ofAll) {
         double overP = StrictMath.max(newest.chanceAtLeast(StrictMath.log(1 - settings.tolerance())), ofAll.overP());
@@ -151,13 +175,13 @@ final class WeighLoads {
                 overP);
     }
 
-    private LoadEvidence evidence(Jackknife jackknife, double[] replicates, double higher, double lower) {
-        double load = StrictMath.exp(jackknife.estimate());
-        Bootstrap bootstrap = Bootstrap.of(load, replicates, jackknife.acceleration());
+    private LoadEvidence evidence(Jackknife sampled, double[] replicates, double higher, double lower) {
+        boolean scatters = sampled.standardError() > ALIKE;
+        Jackknife jackknife = scatters ? sampled : sampled.widened(LEAST_SCATTER * LEAST_SCATTER);
         double floor = (1 - settings.tolerance()) / higher;
-        double overP = StrictMath.max(
-                jackknife.chanceAtLeast(StrictMath.log(floor)),
-                StrictMath.max(bootstrap.percentileChanceAtLeast(floor), bootstrap.bcaChanceAtLeast(floor)));
+        double byJackknife = jackknife.chanceAtLeast(StrictMath.log(floor));
+        // Jobs that are drawn again and are all alike have no shape that a bootstrap could read.
+        double overP = scatters ? StrictMath.max(byJackknife, skewed(jackknife, replicates, floor)) : byJackknife;
         Interval range =
                 new Interval(range(jackknife).low() * lower, range(jackknife).high() * higher);
         return new LoadEvidence(
@@ -166,5 +190,11 @@ final class WeighLoads {
                 1 - jackknife.chanceAtMost(0),
                 jackknife.chanceAtMost(StrictMath.log((1 + settings.tolerance()) / lower)),
                 overP);
+    }
+
+    private static double skewed(Jackknife jackknife, double[] replicates, double floor) {
+        double load = StrictMath.exp(jackknife.estimate());
+        Bootstrap bootstrap = Bootstrap.of(load, replicates, jackknife.acceleration());
+        return StrictMath.max(bootstrap.percentileChanceAtLeast(floor), bootstrap.bcaChanceAtLeast(floor));
     }
 }

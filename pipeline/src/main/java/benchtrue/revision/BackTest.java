@@ -1,8 +1,10 @@
 package benchtrue.revision;
 
+import benchtrue.settings.Policy;
+import benchtrue.statistics.Moments;
+import benchtrue.statistics.StudentT;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Function;
 
 /**
@@ -16,6 +18,9 @@ import java.util.function.Function;
 public record BackTest(List<CutOff> cutOffs, PastMethod used, String sentence) {
     /** Fewer past jobs than this decide nothing. */
     static final int ENOUGH_JOBS = 30;
+
+    private static final double SURE = 2;
+    private static final double ALMOST = 0.975;
 
     public BackTest {
         cutOffs = List.copyOf(cutOffs);
@@ -46,20 +51,56 @@ public record BackTest(List<CutOff> cutOffs, PastMethod used, String sentence) {
 
     /** Returns the method with the least loss over all cut-offs: the proposal, or a rival that beats it on enough jobs. */
     public PastMethod best() {
-        return best(cutOffs);
+        PastScore proposal = total(PastMethod.PROPOSAL);
+        return List.of(PastMethod.values()).stream()
+                .filter(PastMethod::rival)
+                .min(Comparator.comparingDouble(method -> total(method).loss()))
+                .filter(method -> tells() && total(method).loss() < proposal.loss())
+                .orElse(PastMethod.PROPOSAL);
     }
 
-    /** Returns the method with the least loss over some cut-offs: a rival only where it beats the proposal on enough jobs. */
-    static PastMethod best(List<CutOff> cutOffs) {
-        Function<PastMethod, PastScore> score =
-                method -> total(cutOffs, cutOff -> cutOff.scores().get(method));
-        PastScore proposal = score.apply(PastMethod.PROPOSAL);
-        Optional<PastMethod> rival = List.of(PastMethod.values()).stream()
-                .filter(PastMethod::rival)
-                .min(Comparator.comparingDouble(method -> score.apply(method).loss()));
-        return rival.filter(method ->
-                        proposal.jobs() >= ENOUGH_JOBS && score.apply(method).loss() < proposal.loss())
+    /**
+     * Returns what a proposal should stand on after some cut-offs: a rival that serves the shop's rule and, within the guard
+     * rails, missed by less than the proposal beyond chance (Student's t of the differences by cut-off), else the proposal.
+     */
+    static PastMethod standsOn(List<CutOff> cutOffs, Policy.Rule rule) {
+        return List.of(PastMethod.values()).stream()
+                .filter(PastMethod::standsIn)
+                .filter(method -> jobs(cutOffs) >= ENOUGH_JOBS)
+                .filter(method -> rule == Policy.Rule.COVERAGE || paysForItself(cutOffs, method))
+                .filter(method -> surelyNearer(cutOffs, method))
+                .min(Comparator.comparingDouble(
+                        method -> railed(cutOffs, method).loss()))
                 .orElse(PastMethod.PROPOSAL);
+    }
+
+    private static int jobs(List<CutOff> cutOffs) {
+        return total(cutOffs, cutOff -> cutOff.scores().get(PastMethod.PROPOSAL))
+                .jobs();
+    }
+
+    private static PastScore railed(List<CutOff> cutOffs, PastMethod method) {
+        return total(cutOffs, cutOff -> cutOff.railed().get(method));
+    }
+
+    /** Whether a rival's hours were enough in all, or no further from it than the proposal's. */
+    private static boolean paysForItself(List<CutOff> cutOffs, PastMethod method) {
+        double bias = railed(cutOffs, method).hoursBias();
+        return bias >= 0 || bias >= railed(cutOffs, PastMethod.PROPOSAL).hoursBias();
+    }
+
+    private static boolean surelyNearer(List<CutOff> cutOffs, PastMethod method) {
+        double[] less = cutOffs.stream()
+                .map(CutOff::railed)
+                .mapToDouble(scores -> scores.get(PastMethod.PROPOSAL).loss()
+                        - scores.get(method).loss())
+                .toArray();
+        if (less.length < 2) {
+            return false;
+        }
+        Moments moments = Moments.of(less);
+        double error = moments.standardDeviation() / StrictMath.sqrt(less.length);
+        return moments.mean() > StrictMath.max(SURE, StudentT.quantile(ALMOST, less.length - 1)) * error;
     }
 
     private static PastScore total(List<CutOff> cutOffs, Function<CutOff, PastScore> score) {

@@ -42,16 +42,25 @@ final class DescribePastJobs {
         if (!test.tells()) {
             return "too few jobs to say which does better";
         }
-        PastMethod best = BackTest.best(test.cutOffs());
+        PastMethod best = test.best();
         Optional<String> nearer = nearer(best);
         if (best == PastMethod.PROPOSAL) {
             return "the proposal came nearer to them than the book, the plain average of the last 12 months and each"
                     + " repair's middle job" + nearer.orElse("");
         }
-        return best.words() + " came nearer to them than the proposal"
-                + (settings.policy().fallBack() == FallBack.NEVER
-                        ? ", which stands all the same, as your settings say"
-                        : ", so what is proposed now stands on that");
+        return best.words() + " came nearer to them than the proposal" + what(best);
+    }
+
+    private String what(PastMethod best) {
+        if (settings.policy().fallBack() == FallBack.NEVER) {
+            return ", which stands all the same, as your settings say";
+        }
+        if (test.used() == PastMethod.PROPOSAL) {
+            return ", but not beyond chance or not by your rule, so the proposal stands";
+        }
+        return test.used() == best
+                ? ", so what is proposed now stands on that"
+                : ", and what is proposed now stands on " + test.used().words() + ", which serves your rule";
     }
 
     /** How much less the proposal missed by than the book. */

@@ -45,7 +45,7 @@ final class FactorsAsOf {
         }
         for (int type = 0; type < types; type++) {
             Target target = Target.of(
-                    taken[type].atPace(today[type]),
+                    taken[type].atPace(today[type] * studied.measuredPerAll()[type]),
                     Optional.of(studied.usual().get(type)),
                     paced,
                     policy(known, type, settings.policy()),

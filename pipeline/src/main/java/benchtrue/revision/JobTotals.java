@@ -22,15 +22,19 @@ import java.util.Optional;
  */
 record JobTotals(
         int repairType, int jobs, int tickets, double loadFactor, long actualSeconds, long reworkSeconds, int since) {
-    /** Takes what a review found; of a repair type that surely got slower, the jobs since. */
-    static JobTotals of(RepairFinding finding, Optional<Slowing> slowing, double pace) {
+    /**
+     * Takes what a review found; of a repair type that surely got slower, the jobs since.
+     *
+     * @param load hours per quoted hour that can be relied on, at today's pace
+     */
+    static JobTotals of(RepairFinding finding, Optional<Slowing> slowing, double load) {
         Optional<Slowing> current = slowing.filter(slow -> Double.isFinite(slow.loadSince()));
         int jobs = current.map(Slowing::jobsSince).orElse(finding.lines());
         return new JobTotals(
                 finding.repairType(),
                 jobs,
                 jobs,
-                current.map(Slowing::loadSince).orElse(finding.loadFactor() * pace),
+                current.map(Slowing::loadSince).orElse(load),
                 finding.actualSeconds(),
                 finding.reworkSeconds(),
                 current.map(Slowing::startDay).orElse(Absent.DAY));

@@ -24,6 +24,14 @@ public enum PastMethod {
         return words;
     }
 
+    /**
+     * Returns whether the proposal may fall back to it. The middle job may not: half of all jobs take longer, which is neither a
+     * share that fits nor what pays for itself.
+     */
+    boolean standsIn() {
+        return this == KEEP_THE_BOOK || this == PLAIN_AVERAGE;
+    }
+
     /** Returns whether it is one that the proposal is held against. */
     public boolean rival() {
         return this == KEEP_THE_BOOK || this == PLAIN_AVERAGE || this == UNPOOLED_MEDIAN;

@@ -48,7 +48,8 @@ public final class ProposeRevision {
             against.type(key).ifPresent(type -> {
                 Policy policy = settings.policy().of(type.family());
                 Target target = Target.of(
-                                JobTotals.of(finding, slowing, pace[finding.repairType()]),
+                                JobTotals.of(
+                                        finding, slowing, pace[finding.repairType()] * findings.measuredLoad(finding)),
                                 job,
                                 past,
                                 policy,

@@ -117,7 +117,9 @@ final class TryPastJobs {
     }
 
     private PastMethod used(List<CutOff> before) {
-        return settings.policy().fallBack() == FallBack.NEVER ? PastMethod.PROPOSAL : BackTest.best(before);
+        return settings.policy().fallBack() == FallBack.NEVER
+                ? PastMethod.PROPOSAL
+                : BackTest.standsOn(before, settings.policy().rule());
     }
 
     /** Returns by code the share of jobs of a repair type that should fit. */

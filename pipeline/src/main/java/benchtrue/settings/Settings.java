@@ -20,7 +20,8 @@ import java.util.TreeMap;
  * @param shopRate posted price of a bench hour, or {@link Absent#AMOUNT}: then today's book labour over its hours
  * @param burden payroll on-costs as a share of the wage
  * @param tolerance how far the load factor may stand from 1 before it counts
- * @param materiality money a year below which nothing is called under- or over-quoted, in ten-thousandths
+ * @param materiality money a year below which nothing is called under- or over-quoted, in ten-thousandths, or
+ *     {@link Absent#AMOUNT}: then what {@value #MATERIAL_HOURS} posted bench hours cost
  * @param falseDiscovery rate of the Benjamini-Hochberg procedure
  * @param resamples bootstrap resamples
  * @param policy how hours are proposed
@@ -50,6 +51,8 @@ public record Settings(
         int keepResults,
         double mostUnreadShare,
         List<FileRule> files) {
+    private static final int MATERIAL_HOURS = 2;
+
     /** Settings of a shop folder without {@code shop.toml}. */
     public static final Settings DEFAULTS = new Settings(
             "XXX",
@@ -58,7 +61,7 @@ public record Settings(
             Absent.AMOUNT,
             0.30,
             0.05,
-            0,
+            Absent.AMOUNT,
             0.10,
             2_000,
             Policy.DEFAULTS,
@@ -114,6 +117,11 @@ public record Settings(
         return Figures.of(locale, currency);
     }
 
+    /** Returns the money a year below which nothing is called under- or over-quoted, where a bench hour costs {@code rate}. */
+    public long materiality(long rate) {
+        return Absent.firstOf(materiality, MATERIAL_HOURS * rate);
+    }
+
     /** Returns every value by its key in {@code shop.toml}, amounts as text; what was not set is left out. */
     public SortedMap<String, Object> byKey() {
         SortedMap<String, Object> values = new TreeMap<>();
@@ -125,7 +133,9 @@ public record Settings(
         }
         values.put(SettingsKey.BURDEN.path(), burden);
         values.put(SettingsKey.TOLERANCE.path(), tolerance);
-        values.put(SettingsKey.MATERIALITY.path(), Money.text(materiality));
+        if (Absent.has(materiality)) {
+            values.put(SettingsKey.MATERIALITY.path(), Money.text(materiality));
+        }
         values.put(SettingsKey.FALSE_DISCOVERY.path(), falseDiscovery);
         values.put(SettingsKey.MOST_UNREAD_SHARE.path(), mostUnreadShare);
         values.put(SettingsKey.RESAMPLES.path(), resamples);

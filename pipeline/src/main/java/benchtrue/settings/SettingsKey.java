@@ -19,7 +19,7 @@ enum SettingsKey {
     MATERIALITY(
             "materiality",
             "an amount from 0 to 1000000",
-            "money a year below which no repair is called wrongly quoted"),
+            "money a year below which no repair is called wrongly quoted; without it, what two bench hours cost"),
     FALSE_DISCOVERY(
             "false_discovery",
             "a share from 0.001 to 0.5",

@@ -27,11 +27,14 @@ class CopiedQuotesTest {
     }
 
     @Test
-    void aRepairIsNotCalledOnTheMarkBecauseItsLogRepeatsTheQuote() {
+    void aRepairWhoseLogRepeatsTheQuoteIsJudgedByItsMeasuredJobs() {
         RepairFinding nut = JudgedShop.find(shop(0.85, 1.3)).repairs().get(0);
         assertThat(nut.loadFactor()).isBetween(0.96, 1.0499);
-        assertThat(nut.verdict()).isEqualTo(Verdict.LEANING_UNDER);
+        assertThat(nut.verdict()).isEqualTo(Verdict.UNDER_QUOTED);
+        assertThat(nut.lower()).isGreaterThan(1.1);
+        assertThat(nut.upper()).isGreaterThan(1.3);
         assertThat(nut.why()).contains("repeat the quote to the minute").contains("without them the jobs took 1.2");
+        assertThat(nut.why()).containsPattern("rest on \\d\\d measured of 240 jobs");
     }
 
     @Test

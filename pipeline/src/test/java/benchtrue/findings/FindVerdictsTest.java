@@ -196,6 +196,24 @@ class FindVerdictsTest {
         return shop;
     }
 
+    @Test
+    void jobsThatAllTookTheSameAreAsSureAsCanBe() {
+        ShopBuilder shop = new ShopBuilder().type("jack", 2).type("fret dress", 2);
+        for (int i = 0; i < 30; i++) {
+            shop.ticket("J" + i).line("jack", 2).logged("Ada", "1", 2.5);
+            shop.ticket("F" + i).line("fret dress", 2).logged("Ada", "1", 1.5);
+        }
+        assertThat(JudgedShop.find(shop).repairs())
+                .extracting(RepairFinding::verdict)
+                .containsExactly(Verdict.OVER_QUOTED, Verdict.UNDER_QUOTED);
+    }
+
+    @Test
+    void withoutASettingWhatTwoBenchHoursCostIsBigEnoughToMatter() {
+        assertThat(Settings.DEFAULTS.materiality(90 * Money.UNIT)).isEqualTo(180 * Money.UNIT);
+        assertThat(materiality(0).materiality(90 * Money.UNIT)).isZero();
+    }
+
     private static Settings materiality(long amount) {
         return new ShopSettings().materiality(amount).build();
     }

@@ -10,7 +10,7 @@ import benchtrue.settings.Settings;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
-class TakenTest {
+class JobTotalsTest {
     private static final RepairFinding FINDING =
             new RepairFinding(0, 60, 600, 0, 0, 1.1, 1.1, 1, 1.2, 0.9, 0.01, 0, 0, 0, Verdict.UNDER_QUOTED, "");
 
@@ -21,14 +21,14 @@ class TakenTest {
 
     @Test
     void aRepairThatSurelyGotSlowerIsProposedFromItsJobsSince() {
-        JobTotals taken = JobTotals.of(FINDING, Optional.of(slowing(1.35)), 1);
+        JobTotals taken = JobTotals.of(FINDING, Optional.of(slowing(1.35)), 1.1);
         assertThat(taken.loadFactor()).isEqualTo(1.35);
         assertThat(taken.words(Settings.DEFAULTS.figures())).isEqualTo("15 jobs since it got slower on 2 Mar 2026");
     }
 
     @Test
     void aSignalThatNothingBearsOutYetLeavesAllJobs() {
-        JobTotals taken = JobTotals.of(FINDING, Optional.of(slowing(Double.NaN)), 1);
+        JobTotals taken = JobTotals.of(FINDING, Optional.of(slowing(Double.NaN)), 1.1);
         assertThat(taken.loadFactor()).isEqualTo(1.1);
         assertThat(taken.words(Settings.DEFAULTS.figures())).isEqualTo("60 jobs");
     }

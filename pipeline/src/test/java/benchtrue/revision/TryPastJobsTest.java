@@ -206,21 +206,36 @@ class TryPastJobsTest {
     }
 
     @Test
-    void whereTheLevelJumpedTheMiddleJobMayWinAndTheProposalFallsBackUnlessToldNotTo() {
-        CutOff lost = cutOff(40, 50, 60, 30);
-        assertThat(BackTest.best(List.of(lost))).isEqualTo(PastMethod.UNPOOLED_MEDIAN);
-        assertThat(BackTest.best(List.of(cutOff(40, 39, 38, 41)))).isEqualTo(PastMethod.PLAIN_AVERAGE);
-        assertThat(BackTest.best(List.of(cutOff(30, 50, 60, 70)))).isEqualTo(PastMethod.PROPOSAL);
-        assertThat(BackTest.best(List.of())).isEqualTo(PastMethod.PROPOSAL);
+    void aSimplerMethodReplacesTheProposalOnlyBeyondChanceAndByTheShopsRule() {
+        List<CutOff> surely = List.of(cutOff(40, 39, 36, 30), cutOff(40, 38, 35, 30), cutOff(40, 39, 36, 30));
+        List<CutOff> byChance = List.of(cutOff(40, 50, 60, 30), cutOff(40, 50, 20, 30), cutOff(40, 50, 39, 30));
+        assertThat(BackTest.standsOn(surely, Policy.Rule.COVERAGE)).isEqualTo(PastMethod.PLAIN_AVERAGE);
+        assertThat(BackTest.standsOn(surely, Policy.Rule.LARGER)).isEqualTo(PastMethod.PLAIN_AVERAGE);
+        assertThat(BackTest.standsOn(byChance, Policy.Rule.COVERAGE)).isEqualTo(PastMethod.PROPOSAL);
+        assertThat(BackTest.standsOn(surely.subList(0, 1), Policy.Rule.COVERAGE))
+                .isEqualTo(PastMethod.PROPOSAL);
+        assertThat(BackTest.standsOn(List.of(), Policy.Rule.COVERAGE)).isEqualTo(PastMethod.PROPOSAL);
+    }
+
+    @Test
+    void aPlainAverageThatFallsBelowBreakEvenDoesNotReplaceWhatPaysForItself() {
+        List<CutOff> below =
+                List.of(cutOff(40, 39, 36, 30, 0.93), cutOff(40, 38, 35, 30, 0.94), cutOff(40, 39, 36, 30, 0.93));
+        assertThat(BackTest.standsOn(below, Policy.Rule.BREAK_EVEN)).isEqualTo(PastMethod.PROPOSAL);
+        assertThat(BackTest.standsOn(below, Policy.Rule.COVERAGE)).isEqualTo(PastMethod.PLAIN_AVERAGE);
     }
 
     private static CutOff cutOff(double proposal, double book, double average, double median) {
+        return cutOff(proposal, book, average, median, 1);
+    }
+
+    private static CutOff cutOff(double proposal, double book, double average, double median, double averageHours) {
         Map<PastMethod, PastScore> scores = new EnumMap<>(PastMethod.class);
         scores.put(PastMethod.PROPOSAL, new PastScore(40, 40, 20, proposal, 1, 1));
         scores.put(PastMethod.KEEP_THE_BOOK, new PastScore(40, 40, 20, book, 1, 1));
-        scores.put(PastMethod.PLAIN_AVERAGE, new PastScore(40, 40, 20, average, 1, 1));
+        scores.put(PastMethod.PLAIN_AVERAGE, new PastScore(40, 40, 20, average, averageHours, 1));
         scores.put(PastMethod.UNPOOLED_MEDIAN, new PastScore(40, 40, 20, median, 1, 1));
-        return new CutOff(DAY_BEFORE + 1, scores, Map.of(PastMethod.PROPOSAL, PastScore.NONE));
+        return new CutOff(DAY_BEFORE + 1, scores, scores);
     }
 
     @Test
@@ -228,7 +243,8 @@ class TryPastJobsTest {
         Policy policy = new Policy(Policy.Rule.LARGER, 0.95, 0.25, 10_000, Policy.FallBack.NEVER);
         assertThat(policy.fallBack()).isEqualTo(Policy.FallBack.NEVER);
         BackTest test = DescribePastJobs.tell(List.of(cutOff(40, 50, 60, 30)), PastMethod.PROPOSAL, Settings.DEFAULTS);
-        assertThat(test.sentence()).contains("each repair's middle job came nearer to them than the proposal");
+        assertThat(test.sentence())
+                .contains("each repair's middle job came nearer to them than the proposal, but not beyond chance");
     }
 
     @Test

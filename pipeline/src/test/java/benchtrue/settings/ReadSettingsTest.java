@@ -181,7 +181,8 @@ class ReadSettingsTest {
 
     @Test
     void theRecordOfARunNamesEveryKey() throws IOException {
-        assertThat(read("shop_rate = 95.5\nmoney.overhead_rate = 30").byKey())
+        assertThat(read("shop_rate = 95.5\nmateriality = 200\nmoney.overhead_rate = 30")
+                        .byKey())
                 .containsOnlyKeys(Arrays.stream(SettingsKey.values())
                         .map(SettingsKey::path)
                         .toList())

@@ -74,7 +74,7 @@ final class RepairsSheet {
                 grid.row(4).text("Big enough to matter (" + currency + " a year)"),
                 RepairMoney.MATTERS,
                 4,
-                review.settings().materiality());
+                review.settings().materiality(review.costs().shopRate()));
         Heading.write(HEADINGS, FIRST_ROW - 1, sheet, grid);
         int row = FIRST_ROW;
         for (RepairFinding finding : worstFirst()) {
