@@ -258,6 +258,32 @@ class AdoptTest {
     }
 
     @Test
+    void everyOutputShowsTheBookInForceAndTheOneToCome() throws IOException {
+        decide(sheet -> own(sheet, "refret", 11.5));
+        assertThat(adopt()).as(err.toString()).isZero();
+        assertThat(run("nightly")).as(err.toString()).isZero();
+        Path results = shop.resolve("out/2026-10-31");
+        String toCome = "To come: a price book with 1 repair decided on Oct 31, 2026, in force from Nov 15, 2026.";
+        assertThat(out.toString()).contains("In force: the price book from", toCome);
+        assertThat(results.resolve("review.html"))
+                .content()
+                .contains("In force: the price book from", toCome)
+                .contains("Decided on Oct 31, 2026, in force from Nov 15, 2026");
+        assertThat(results.resolve("digest.txt"))
+                .content()
+                .contains(
+                        "Decided on Oct 31, 2026 and adopted: 1 repair of the price book from Nov 15, 2026.",
+                        "In force from Nov 15, 2026: a price book decided on Oct 31, 2026.");
+        for (String name : List.of(WriteRevisionWorkbook.FILE, "review.xlsx")) {
+            try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(results.resolve(name)))) {
+                List<String> texts = new ArrayList<>();
+                workbook.forEach(sheet -> sheet.forEach(row -> row.forEach(cell -> texts.add(cell.toString()))));
+                assertThat(texts).as(name).anyMatch(text -> text.contains(toCome));
+            }
+        }
+    }
+
+    @Test
     void aLaterBookTakesOverWhatIsDecidedForAnEarlierDayAndWhatItDecidedItselfNeedsAWord() throws IOException {
         decide(sheet -> own(sheet, "refret", 11.5));
         assertThat(run("adopt", draft.toString(), "--effective", "2027-01-01"))
