@@ -21,11 +21,9 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -43,7 +41,7 @@ final class OwnerThroughTime {
     private final TreeMap<Integer, Map<String, Remembered>> decided = new TreeMap<>();
     private final TreeSet<Integer> withdrawn = new TreeSet<>();
     private final Map<Path, byte[]> inForce = new HashMap<>();
-    private final Set<String> onThisDraft = new HashSet<>();
+    private final Map<String, Integer> onThisDraft = new HashMap<>();
     private LocalDate today = LocalDate.of(2026, 7, 1);
     private Review review;
     private String draft;
@@ -134,7 +132,7 @@ final class OwnerThroughTime {
                 "owner",
                 past ? Optional.of("used already") : Optional.empty(),
                 Adoption.LaterBook.OVERRIDES);
-        boolean again = decisions.stream().anyMatch(row -> onThisDraft.contains(row.repairType()));
+        boolean again = decisions.stream().anyMatch(row -> onThisDraft.containsKey(row.repairType()));
         boolean taken = past
                 && books.versions().stream()
                         .anyMatch(book ->
@@ -159,7 +157,7 @@ final class OwnerThroughTime {
                     keeps
                             ? new Remembered(was.bookSeconds(), was.bookLabour(), row.until())
                             : new Remembered(row.seconds(), row.labour(), Absent.DAY));
-            onThisDraft.add(row.repairType());
+            onThisDraft.put(row.repairType(), adoption.day());
         }
     }
 
@@ -205,7 +203,7 @@ final class OwnerThroughTime {
         for (ProposedChange change : review.revision().changes()) {
             RepairType now = newest.type(key(change)).orElseThrow();
             boolean stale = now.bookSeconds() != change.bookSeconds() || now.bookLabour() != change.bookLabour();
-            boolean mayBe = onThisDraft.contains(key(change)) ? again && !stale : !stale;
+            boolean mayBe = onThisDraft.containsKey(key(change)) ? again && !stale : !stale;
             if (mayBe && random.nextInt(3) == 0) {
                 decisions.add(decision(change, effective));
             }
@@ -257,7 +255,7 @@ final class OwnerThroughTime {
         assertThat(new Withdraw().withdraw(shop, Settings.DEFAULTS, request)).exists();
         decided.remove((int) effective.toEpochDay());
         withdrawn.add((int) effective.toEpochDay());
-        onThisDraft.removeIf(key -> decided.values().stream().noneMatch(rows -> rows.containsKey(key)));
+        onThisDraft.values().removeIf(day -> day == (int) effective.toEpochDay());
     }
 
     Path newestBook() {

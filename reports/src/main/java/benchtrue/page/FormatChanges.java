@@ -21,7 +21,6 @@ final class FormatChanges {
         List<ProposedChange> changed = told.review().answers().changes();
         int rest = changed.size() - MOST;
         return new ReviewView.Changes(
-                String.join(" ", told.review().answers().books()),
                 changed.stream().limit(MOST).map(this::change).toList(),
                 held(),
                 rest > 0 ? told.count(rest, "smaller change", "smaller changes") : "");

@@ -85,7 +85,8 @@ final class FormatReview {
                 pictures.get(0).title() + "." + together(),
                 told.count(review.ledger().tickets().size(), "ticket", "tickets") + ", "
                         + told.count(review.ledger().lines().size(), "quoted line", "quoted lines") + ", "
-                        + told.count(review.ledger().time().size(), "time entry", "time entries") + ".",
+                        + told.count(review.ledger().time().size(), "time entry", "time entries") + ". "
+                        + String.join(" ", review.answers().books()),
                 told.review().costs().shop().leftOut());
     }
 

@@ -62,12 +62,11 @@ record ReviewView(
     record Loss(String label, String href, String range, String from, String why) {}
 
     /**
-     * @param books which price book is in force and which are to come
      * @param rows what to change, largest effect first
      * @param held what is held, and why
      * @param rest what stands only in the table below
      */
-    record Changes(String books, List<Change> rows, List<Held> held, String rest) {}
+    record Changes(List<Change> rows, List<Held> held, String rest) {}
 
     /**
      * @param label the repair

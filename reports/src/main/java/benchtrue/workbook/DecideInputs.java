@@ -70,12 +70,11 @@ final class DecideInputs {
         review.answers().notRead().ifPresent(sentence -> grid.row(3).text(sentence));
         grid.row(row)
                 .text(
-                        "Ventilation, cure, clamping and paperwork time belong in the quote. Quotes already accepted stand. "
-                                + String.join(" ", review.answers().books()));
-        if (families.needed()) {
-            grid.row(row + 1)
-                    .text("Some families of repairs have inputs of their own, on the sheet " + FamiliesSheet.NAME
-                            + "; all others follow those above.");
-        }
+                        "Ventilation, cure, clamping and paperwork time belong in the quote. Quotes already accepted stand."
+                                + (families.needed()
+                                        ? " Some families of repairs have inputs of their own, on the sheet "
+                                                + FamiliesSheet.NAME + "; all others follow those above."
+                                        : ""));
+        grid.row(row + 1).text(String.join(" ", review.answers().books()));
     }
 }

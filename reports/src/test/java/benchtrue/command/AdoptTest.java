@@ -258,6 +258,32 @@ class AdoptTest {
     }
 
     @Test
+    void everyOutputShowsTheBookInForceAndTheOneToCome() throws IOException {
+        decide(sheet -> own(sheet, "refret", 11.5));
+        assertThat(adopt()).as(err.toString()).isZero();
+        assertThat(run("nightly")).as(err.toString()).isZero();
+        Path results = shop.resolve("out/2026-10-31");
+        String toCome = "To come: a price book with 1 repair decided on Oct 31, 2026, in force from Nov 15, 2026.";
+        assertThat(out.toString()).contains("In force: the price book from", toCome);
+        assertThat(results.resolve("review.html"))
+                .content()
+                .contains("In force: the price book from", toCome)
+                .contains("Decided on Oct 31, 2026, in force from Nov 15, 2026");
+        assertThat(results.resolve("digest.txt"))
+                .content()
+                .contains(
+                        "Decided on Oct 31, 2026 and adopted: 1 repair of the price book from Nov 15, 2026.",
+                        "In force from Nov 15, 2026: a price book decided on Oct 31, 2026.");
+        for (String name : List.of(WriteRevisionWorkbook.FILE, "review.xlsx")) {
+            try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(results.resolve(name)))) {
+                List<String> texts = new ArrayList<>();
+                workbook.forEach(sheet -> sheet.forEach(row -> row.forEach(cell -> texts.add(cell.toString()))));
+                assertThat(texts).as(name).anyMatch(text -> text.contains(toCome));
+            }
+        }
+    }
+
+    @Test
     void aLaterBookTakesOverWhatIsDecidedForAnEarlierDayAndWhatItDecidedItselfNeedsAWord() throws IOException {
         decide(sheet -> own(sheet, "refret", 11.5));
         assertThat(run("adopt", draft.toString(), "--effective", "2027-01-01"))
@@ -378,6 +404,53 @@ class AdoptTest {
         assertThat(adopt()).as(err.toString()).isEqualTo(65);
         assertThat(err.toString()).contains(words);
         assertThat(shop.resolve("price-book/2026-11-15.csv")).doesNotExist();
+    }
+
+    @Test
+    void anAdoptionThatWasKilledIsDoneAgainByTheSameCommand() throws IOException {
+        decide(sheet -> own(sheet, "refret", 11.5));
+        assertThat(adopt()).as(err.toString()).isZero();
+        byte[] book = Files.readAllBytes(shop.resolve("price-book/2026-11-15.csv"));
+        Files.delete(shop.resolve("price-book/2026-11-15.csv"));
+        assertThat(adopt()).as(err.toString()).isZero();
+        assertThat(shop.resolve("price-book/2026-11-15.csv")).hasBinaryContent(book);
+        assertThat(shop.resolve("decisions/2026-11-15.2.json")).doesNotExist();
+    }
+
+    @Test
+    void aBookWrittenByHandForADayToComeIsNeverRewritten() throws IOException {
+        Path inForce;
+        try (Stream<Path> books = Files.list(shop.resolve("price-book"))) {
+            inForce = books.max(java.util.Comparator.naturalOrder()).orElseThrow();
+        }
+        Path byHand = shop.resolve("price-book/2026-12-24.csv");
+        Files.copy(inForce, byHand);
+        byte[] written = Files.readAllBytes(byHand);
+        assertThat(run("nightly", "--quiet")).as(err.toString()).isZero();
+        decide(sheet -> own(sheet, "refret", 11.5));
+        assertThat(run("adopt", draft.toString(), "--effective", "2026-12-24")).isEqualTo(73);
+        assertThat(err.toString()).contains("written by hand");
+        assertThat(run("withdraw", "--effective", "2026-12-24", "--reason", "no"))
+                .isEqualTo(64);
+        assertThat(adopt()).as("its hours override what is decided now").isEqualTo(64);
+        assertThat(run("adopt", draft.toString(), "--effective", "2026-11-15", "--confirm"))
+                .as(err.toString())
+                .isZero();
+        assertThat(out.toString()).contains("Later: Refret", "but from Dec 24, 2026");
+        assertThat(byHand).hasBinaryContent(written);
+        assertThat(shop.resolve("decisions/2026-12-24.json")).doesNotExist();
+    }
+
+    @Test
+    void aNightOfAnEarlierDayDoesNotKnowWhatWasDecidedLater() throws IOException {
+        decide(sheet -> own(sheet, "refret", 11.5));
+        assertThat(adopt()).as(err.toString()).isZero();
+        byte[] before = Files.readAllBytes(shop.resolve("out/2026-09-30/revision.csv"));
+        Clock clock = Clock.fixed(Instant.parse("2026-11-01T02:00:00Z"), ZoneOffset.UTC);
+        int again = new Program(new PrintWriter(out), new PrintWriter(err), false, clock, Map.of())
+                .run("nightly", "--shop", shop.toString(), "--as-of", "2026-09-30", "--quiet");
+        assertThat(again).as(err.toString()).isZero();
+        assertThat(shop.resolve("out/2026-09-30/revision.csv")).hasBinaryContent(before);
     }
 
     @Test

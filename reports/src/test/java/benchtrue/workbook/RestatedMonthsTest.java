@@ -37,7 +37,8 @@ class RestatedMonthsTest {
         write(
                 "exports/tickets.csv",
                 "ticket,opened,closed,status,instrument_class",
-                "T1,2026-09-01,2026-09-10,closed,archtop");
+                "T1,2026-09-01,2026-09-10,closed,archtop",
+                "T2,2026-10-05,,open,mandolin");
         write("exports/quoted-lines.csv", "ticket,line,repair_type,quoted_hours,quoted_labour", "T1,1,setup,2,200");
         write(
                 "exports/time-log-2026-09-30.csv",
