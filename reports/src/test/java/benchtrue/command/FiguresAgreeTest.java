@@ -121,8 +121,11 @@ class FiguresAgreeTest {
         return number(Outputs.named(review, "ShopRate"));
     }
 
-    /** Too few jobs for a range leave one figure. */
+    /** Too few jobs for a range leave one figure, too many hours unread none. */
     private static String lostAYear(Map<String, Cell> row) {
+        if (Double.isNaN(number(row.get("Lost a year (money; minus is gained)")))) {
+            return Figures.UNKNOWN;
+        }
         Cell lower = row.get("lost at least (90 % sure)");
         return Double.isNaN(number(lower))
                 ? "about " + WRITTEN.money(money(row.get("Lost a year (money; minus is gained)")))
