@@ -32,8 +32,8 @@ final class Reason {
         if (finding.lines() == 0) {
             return "No finished job yet.";
         }
-        return jobs(finding) + rework(finding) + slower(slowing) + verdict(finding) + copies(copies) + pairs(finding)
-                + ".";
+        return jobs(finding) + (copies == null ? range(finding) : "") + rework(finding) + slower(slowing)
+                + verdict(finding) + copies(finding, copies) + pairs(finding) + ".";
     }
 
     private String slower(Slowing slowing) {
@@ -47,7 +47,7 @@ final class Reason {
                 : since + " (" + figures.ratio(slowing.loadSince()) + " since)";
     }
 
-    private String copies(CopiedQuotes copies) {
+    private String copies(RepairFinding finding, CopiedQuotes copies) {
         if (copies == null) {
             return "";
         }
@@ -57,22 +57,26 @@ final class Reason {
                 + (Double.isNaN(copies.loadWithout())
                         ? "and without them nothing is left"
                         : "without them the jobs took " + figures.ratio(copies.loadWithout())
+                                + atPace(finding, copies.loadWithout()) + range(finding)
                                 + "; verdict and money rest on " + figures.count(copies.checked() - copied)
                                 + " measured of " + figures.count(copies.checked()) + " jobs");
     }
 
     private String jobs(RepairFinding finding) {
         return figures.count(finding.lines(), "job", "jobs") + " took " + figures.ratio(finding.loadFactor())
-                + " hours per quoted hour" + atPace(finding)
-                + (Double.isNaN(finding.lower())
-                        ? ""
-                        : " (" + figures.percent(0.9) + " range " + figures.ratio(finding.lower()) + " to "
-                                + figures.ratio(finding.upper()) + ")");
+                + " hours per quoted hour" + atPace(finding, finding.loadFactor());
     }
 
-    private String atPace(RepairFinding finding) {
+    private String range(RepairFinding finding) {
+        return Double.isNaN(finding.lower())
+                ? ""
+                : " (" + figures.percent(0.9) + " range " + figures.ratio(finding.lower()) + " to "
+                        + figures.ratio(finding.upper()) + ")";
+    }
+
+    private String atPace(RepairFinding finding, double load) {
         double factor = today.factor()[finding.repairType()];
-        return factor == 1 ? "" : ", " + figures.ratio(finding.loadFactor() * factor) + " at today's pace";
+        return factor == 1 ? "" : ", " + figures.ratio(load * factor) + " at today's pace";
     }
 
     private String rework(RepairFinding finding) {
