@@ -54,7 +54,6 @@ record Target(double factor, String basis, double mean, double usual, double spr
         return switch (used) {
             case KEEP_THE_BOOK -> rival(used, 1, figures);
             case PLAIN_AVERAGE -> rival(used, past.yearlyAverage(repairType), figures);
-            case UNPOOLED_MEDIAN -> rival(used, past.quantile(repairType, 0.5), figures);
             default -> this;
         };
     }

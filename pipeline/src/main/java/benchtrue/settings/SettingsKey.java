@@ -48,7 +48,7 @@ enum SettingsKey {
     POLICY_FALL_BACK(
             "policy.fall_back",
             "\"when-beaten\" or \"never\"",
-            "whether a proposal gives way to a simpler method that did better on the shop's own past jobs"),
+            "whether a proposal gives way to a simpler method that surely did better on the shop's own past jobs"),
     MONEY_OVERTIME_PREMIUM(
             "money.overtime_premium",
             "a share from 0 to 2",
