@@ -46,7 +46,7 @@ final class CurrentLoads {
             return slowing;
         }
         double before = loads.loads(ticket -> !copied[ticket] && opened(ticket) < slowing.startDay())[type];
-        evidence[type] = loads.since(since, evidence[type]);
+        evidence[type] = loads.since(since, evidence[type], type);
         return slowing.withLoadSince(lean(since, before));
     }
 

@@ -27,12 +27,12 @@ public final class FindVerdicts {
         // These three ask nothing of each other, and take about as long.
         ForkJoinTask<StudyJobs> studying = ForkJoinTask.adapt(() -> new StudyJobs(jobs, copies.honest(), pace))
                 .fork();
-        WeighLoads loads = new WeighLoads(jobs, settings);
-        ForkJoinTask<List<CopiedQuotes>> copying =
-                ForkJoinTask.adapt(() -> copies.byType(loads)).fork();
         TypeTotals totals = TypeTotals.of(jobs);
         UnreadShares unread = UnreadShares.of(jobs.ledger(), settings, totals);
-        LoadEvidence[] evidence = loads.weigh(enough(totals), unread, today);
+        WeighLoads loads = new WeighLoads(jobs, settings, unread);
+        ForkJoinTask<List<CopiedQuotes>> copying =
+                ForkJoinTask.adapt(() -> copies.byType(loads)).fork();
+        LoadEvidence[] evidence = loads.weigh(enough(totals), today);
         List<CopiedQuotes> copied = copying.join();
         copies.leaveOut(copied, loads, evidence, today);
         StudyJobs study = studying.join();

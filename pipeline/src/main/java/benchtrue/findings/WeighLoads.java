@@ -41,9 +41,16 @@ final class WeighLoads {
     private final JobLines jobs;
     private final SplitModel model;
     private final Settings settings;
+    private final UnreadShares unread;
 
-    WeighLoads(JobLines jobs, Settings settings) {
+    /**
+     * Takes a shop's jobs.
+     *
+     * @param unread what was not read; evidence must hold whatever it was
+     */
+    WeighLoads(JobLines jobs, Settings settings, UnreadShares unread) {
         this.jobs = jobs;
+        this.unread = unread;
         this.model = jobs.model();
         this.settings = settings;
     }
@@ -53,9 +60,8 @@ final class WeighLoads {
      *
      * @param enough by repair type, whether it has jobs enough to be judged
      * @param today what brings loads to today's pace
-     * @param unread what was not read; evidence must hold whatever it was
      */
-    LoadEvidence[] weigh(boolean[] enough, UnreadShares unread, ShopPace.Corrections today) {
+    LoadEvidence[] weigh(boolean[] enough, ShopPace.Corrections today) {
         TicketGroups groups = new TicketGroups(jobs, MOST_GROUPS, ticket -> true);
         UnaryOperator<double[]> loads = model.firstOrder(groups.ofTickets(), groups.all());
         Jackknife[] jackknives = jackknives(groups, isLarge() ? loads : refitted(groups));
@@ -64,10 +70,9 @@ final class WeighLoads {
                 .replicates(drawn -> loads.apply(groups.weights(drawn)));
         LoadEvidence[] evidence = new LoadEvidence[jackknives.length];
         for (int type = 0; type < evidence.length; type++) {
-            double factor = today.factor()[type];
-            Jackknife paced = jackknives[type].shifted(StrictMath.log(factor)).widened(today.logVariance()[type]);
+            Jackknife paced = paced(jackknives[type], today, type);
             evidence[type] = enough[type] && paced.standardError() >= 0
-                    ? evidence(paced, times(replicates[type], factor), unread.higher(type), unread.lower(type))
+                    ? evidence(type, paced, times(replicates[type], today.factor()[type]))
                     : LoadEvidence.NONE;
         }
         return evidence;
@@ -152,44 +157,46 @@ final class WeighLoads {
      * @param ofAll evidence from all tickets
      */
     LoadEvidence measured(Jackknife measured, LoadEvidence ofAll, ShopPace.Corrections today, int type) {
-        if (!ofAll.known() || measured.groups() < FindVerdicts.ENOUGH_TICKETS || !(measured.standardError() > ALIKE)) {
-            return LoadEvidence.NONE;
-        }
-        Jackknife paced = measured.shifted(StrictMath.log(today.factor()[type])).widened(today.logVariance()[type]);
-        return new LoadEvidence(
-                range(paced),
-                range(paced),
-                1 - paced.chanceAtMost(0),
-                paced.chanceAtMost(StrictMath.log(1 + settings.tolerance())),
-                paced.chanceAtLeast(StrictMath.log(1 - settings.tolerance())));
+        boolean enough = ofAll.known() && measured.groups() >= FindVerdicts.ENOUGH_TICKETS;
+        return enough ? evidence(type, paced(measured, today, type), new double[0]) : LoadEvidence.NONE;
+    }
+
+    private static Jackknife paced(Jackknife jackknife, ShopPace.Corrections today, int type) {
+        return jackknife.shifted(StrictMath.log(today.factor()[type])).widened(today.logVariance()[type]);
     }
 
     /** Returns the evidence of the newest jobs alone; over-quoting must hold for all jobs as well. */
-    LoadEvidence since(Jackknife newest, LoadEvidence ofAll) {
-        double overP = StrictMath.max(newest.chanceAtLeast(StrictMath.log(1 - settings.tolerance())), ofAll.overP());
+    LoadEvidence since(Jackknife newest, LoadEvidence ofAll, int type) {
+        LoadEvidence since = evidence(type, newest, new double[0]);
         return new LoadEvidence(
                 ofAll.range(),
-                range(newest),
-                1 - newest.chanceAtMost(0),
-                newest.chanceAtMost(StrictMath.log(1 + settings.tolerance())),
-                overP);
+                since.range(),
+                since.chanceOver(),
+                since.underP(),
+                StrictMath.max(since.overP(), ofAll.overP()));
     }
 
-    private LoadEvidence evidence(Jackknife sampled, double[] replicates, double higher, double lower) {
+    /**
+     * Returns the evidence that a jackknife gives.
+     *
+     * @param replicates of the load factor, for its skew; none where it is told from a part of the tickets
+     */
+    private LoadEvidence evidence(int type, Jackknife sampled, double[] replicates) {
         boolean scatters = sampled.standardError() > ALIKE;
         Jackknife jackknife = scatters ? sampled : sampled.widened(LEAST_SCATTER * LEAST_SCATTER);
-        double floor = (1 - settings.tolerance()) / higher;
+        double lower = unread.lower(type);
+        double floor = (1 - settings.tolerance()) / unread.higher(type);
         double byJackknife = jackknife.chanceAtLeast(StrictMath.log(floor));
         // Jobs that are drawn again and are all alike have no shape that a bootstrap could read.
-        double overP = scatters ? StrictMath.max(byJackknife, skewed(jackknife, replicates, floor)) : byJackknife;
-        Interval range =
-                new Interval(range(jackknife).low() * lower, range(jackknife).high() * higher);
+        boolean skewed = scatters && replicates.length > 0;
+        Interval range = range(jackknife);
+        Interval whateverWasUnread = new Interval(range.low() * lower, range.high() * unread.higher(type));
         return new LoadEvidence(
-                range,
-                range,
+                whateverWasUnread,
+                whateverWasUnread,
                 1 - jackknife.chanceAtMost(0),
                 jackknife.chanceAtMost(StrictMath.log((1 + settings.tolerance()) / lower)),
-                overP);
+                skewed ? StrictMath.max(byJackknife, skewed(jackknife, replicates, floor)) : byJackknife);
     }
 
     private static double skewed(Jackknife jackknife, double[] replicates, double floor) {

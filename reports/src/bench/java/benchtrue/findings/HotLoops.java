@@ -98,9 +98,11 @@ public class HotLoops {
     /** Delete-a-group jackknife and 2,000 resamples. */
     @Benchmark
     public LoadEvidence[] bootstrap() {
-        boolean[] enough = new boolean[TypeTotals.of(jobs).tickets().length];
+        TypeTotals totals = TypeTotals.of(jobs);
+        boolean[] enough = new boolean[totals.tickets().length];
         Arrays.fill(enough, true);
-        return new WeighLoads(jobs, settings).weigh(enough);
+        return new WeighLoads(jobs, settings, UnreadShares.of(jobs.ledger(), settings, totals))
+                .weigh(enough, ShopPace.STEADY.corrections(jobs));
     }
 
     /** Crossed random effects of families, types, technicians, classes and writers. */
