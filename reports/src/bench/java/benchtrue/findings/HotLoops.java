@@ -108,7 +108,7 @@ public class HotLoops {
     /** Crossed random effects of families, types, technicians, classes and writers. */
     @Benchmark
     public StudyJobs mixedModel() {
-        return new StudyJobs(jobs, new SpotCopiedQuotes(jobs, OwnHours.of(jobs)).honest());
+        return new StudyJobs(jobs, new SpotCopiedQuotes(jobs, OwnHours.of(jobs)).honest(), ShopPace.STEADY);
     }
 
     @Benchmark
