@@ -28,6 +28,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -84,29 +85,25 @@ class UnreadHoursTest {
 
     @Test
     @Tag("proof")
-    void nothingFirmIsSaidThatTheUnreadRowsCouldUndoInTwentyShops() throws IOException {
-        hold(101, 20, 1_200, SHARES);
+    void nothingFirmIsSaidThatTheUnreadRowsCouldUndoInEightShops() throws IOException {
+        hold(101, 8, 1_200, SHARES);
     }
 
     private void hold(long firstSeed, int seeds, int tickets, double[] shares) throws IOException {
-        Tally all = new Tally(0, 0, 0, 0, 0);
-        StringBuilder table =
-                new StringBuilder("damage, share: repairs, wrongly called, wrongly changed, held, refused\n");
-        for (Damage damage : Damage.values()) {
-            for (double share : shares) {
-                Tally tally = new Tally(0, 0, 0, 0, 0);
-                for (long seed = firstSeed; seed < firstSeed + seeds; seed++) {
-                    tally = tally.plus(compare(seed, tickets, damage, share));
+        Map<String, Tally> tallies = new LinkedHashMap<>();
+        for (long seed = firstSeed; seed < firstSeed + seeds; seed++) {
+            for (Damage damage : Damage.values()) {
+                for (double share : shares) {
+                    tallies.merge(damage + ", " + share, compare(seed, tickets, damage, share), Tally::plus);
                 }
-                table.append(damage)
-                        .append(", ")
-                        .append(share)
-                        .append(": ")
-                        .append(tally)
-                        .append('\n');
-                all = all.plus(tally);
             }
         }
+        Tally all = tallies.values().stream().reduce(new Tally(0, 0, 0, 0, 0), Tally::plus);
+        StringBuilder table =
+                new StringBuilder("damage, share: repairs, wrongly called, wrongly changed, held, refused\n");
+        tallies.forEach(
+                (what, tally) -> table.append(what).append(": ").append(tally).append('\n'));
+        table.append("all: ").append(all);
         System.getLogger("benchtrue").log(System.Logger.Level.INFO, table.toString());
         assertThat(all.wronglyCalled()).as(table.toString()).isLessThanOrEqualTo(all.repairs() / 50);
         assertThat(all.wronglyChanged()).as(table.toString()).isLessThanOrEqualTo(all.repairs() / 50);
@@ -124,10 +121,6 @@ class UnreadHoursTest {
                     shop.resolve("shop.toml"),
                     Files.readString(shop.resolve("shop.toml")) + "\n[policy]\nfall_back = \"never\"\n");
             whole = night(shop);
-            wholeSeed = seed;
-        } else if (wholeSeed != seed) {
-            whole = night(shop);
-            wholeSeed = seed;
         }
         Path file = shop.resolve("exports").resolve(file(damage));
         String before = Files.readString(file, StandardCharsets.UTF_8);
@@ -142,7 +135,6 @@ class UnreadHoursTest {
     }
 
     private Night whole;
-    private long wholeSeed = -1;
 
     private static Tally tally(Night whole, Night damaged) {
         Map<Integer, Verdict> verdicts = whole.findings().repairs().stream()
