@@ -147,6 +147,7 @@ class ShopPaceTest {
         long[] all = seeds.toArray();
         StringBuilder table =
                 new StringBuilder("a year: ranges that hold today's load, mean bias of ln load, false calls\n");
+        double worst = 1;
         for (double change : new double[] {-0.09, -0.04, 0, 0.04, 0.10}) {
             int held = 0;
             int ranges = 0;
@@ -180,8 +181,9 @@ class ShopPaceTest {
                     wrong,
                     sure,
                     all.length));
-            assertThat(held / (double) ranges).as(table.toString()).isGreaterThan(least);
+            worst = Math.min(worst, held / (double) ranges);
         }
         System.getLogger("benchtrue").log(System.Logger.Level.INFO, table.toString());
+        assertThat(worst).as(table.toString()).isGreaterThan(least);
     }
 }
