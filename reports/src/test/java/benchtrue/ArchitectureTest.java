@@ -60,6 +60,14 @@ class ArchitectureTest {
             Map.entry("picocli", Set.of("command")),
             Map.entry("java.awt", Set.of("charts", "workbook")));
 
+    /** What is used of a package's rooms from outside it: whole rooms by name, else single classes. */
+    private static final Set<String> ENTRY_POINTS = Set.of(
+            "benchtrue.intake.columns",
+            "benchtrue.charts.drawing.Palette",
+            "benchtrue.workbook.draft.ReadDecisions",
+            "benchtrue.workbook.draft.WriteRevisionWorkbook",
+            "benchtrue.workbook.review.WriteWorkbook");
+
     private static final JavaClasses CLASSES = new ClassFileImporter()
             .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
             .withImportOption(ArchitectureTest::isNotATestJar)
@@ -135,6 +143,27 @@ class ArchitectureTest {
                 .map(JavaPackage::getRelativeName)
                 .collect(Collectors.toSet());
         assertThat(packages().toList()).containsAll(found);
+    }
+
+    @Test
+    void fromOutsideAPackageOnlyItsEntryPointsAreUsed() {
+        Set<String> used = CLASSES.stream()
+                .flatMap(user -> user.getDirectDependenciesFromSelf().stream())
+                .filter(use -> isRoom(use.getTargetClass())
+                        && !stage(use.getOriginClass()).equals(stage(use.getTargetClass())))
+                .map(use -> entryPoint(use.getTargetClass()))
+                .collect(Collectors.toCollection(TreeSet::new));
+        assertThat(used).containsExactlyInAnyOrderElementsOf(ENTRY_POINTS);
+    }
+
+    private static boolean isRoom(JavaClass used) {
+        return used.getPackageName().startsWith("benchtrue.")
+                && used.getPackageName().split("\\.").length > 2;
+    }
+
+    private static String entryPoint(JavaClass used) {
+        String top = used.getName().replaceAll("\\$.*|\\[]", "");
+        return ENTRY_POINTS.contains(used.getPackageName()) ? used.getPackageName() : top;
     }
 
     private static String inside(String name) {

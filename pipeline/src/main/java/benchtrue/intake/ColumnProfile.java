@@ -1,5 +1,16 @@
 package benchtrue.intake;
 
+import benchtrue.intake.cells.CellFormat;
+import benchtrue.intake.cells.CurrencySigns;
+import benchtrue.intake.cells.DateSystem;
+import benchtrue.intake.cells.DateText;
+import benchtrue.intake.cells.NumberText;
+import benchtrue.intake.cells.ReadCell;
+import benchtrue.intake.cells.WrittenCells;
+import benchtrue.intake.columns.Column;
+import benchtrue.intake.columns.Kind;
+import benchtrue.intake.columns.Problem;
+import benchtrue.intake.dialects.DialectEvidence;
 import benchtrue.settings.DateOrder;
 import java.time.LocalDate;
 import java.util.ArrayList;

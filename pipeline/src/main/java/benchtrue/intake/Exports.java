@@ -1,5 +1,7 @@
 package benchtrue.intake;
 
+import benchtrue.intake.columns.InputFile;
+import benchtrue.intake.columns.Table;
 import benchtrue.shop.Notice;
 import java.util.EnumMap;
 import java.util.List;

@@ -1,5 +1,6 @@
 package benchtrue.intake;
 
+import benchtrue.intake.columns.Table;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -1,6 +1,11 @@
 package benchtrue.intake;
 
 import benchtrue.format.NearestName;
+import benchtrue.intake.columns.ExportFile;
+import benchtrue.intake.columns.MappedTable;
+import benchtrue.intake.columns.Mapping;
+import benchtrue.intake.columns.Need;
+import benchtrue.intake.columns.Table;
 import benchtrue.settings.FileRule;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Notice;

@@ -1,5 +1,9 @@
 package benchtrue.intake;
 
+import benchtrue.intake.cells.CellFormat;
+import benchtrue.intake.columns.Column;
+import benchtrue.intake.columns.Kind;
+import benchtrue.intake.columns.Mapping;
 import benchtrue.settings.HoursUnit;
 import benchtrue.shop.Hours;
 import java.math.BigDecimal;

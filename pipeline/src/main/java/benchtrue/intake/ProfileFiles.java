@@ -1,5 +1,22 @@
 package benchtrue.intake;
 
+import benchtrue.intake.columns.Column;
+import benchtrue.intake.columns.ColumnNames;
+import benchtrue.intake.columns.Dictionary;
+import benchtrue.intake.columns.ExportFile;
+import benchtrue.intake.columns.MappedTable;
+import benchtrue.intake.columns.Mapping;
+import benchtrue.intake.columns.Table;
+import benchtrue.intake.dialects.DialectDetector;
+import benchtrue.intake.dialects.LayoutDetector;
+import benchtrue.intake.dialects.PlainFileProbe;
+import benchtrue.intake.dialects.SheetDetector;
+import benchtrue.intake.dialects.Source;
+import benchtrue.intake.dialects.TextFile;
+import benchtrue.intake.files.DigestedFile;
+import benchtrue.intake.files.Encoding;
+import benchtrue.intake.files.KnownKinds;
+import benchtrue.intake.files.Records;
 import benchtrue.settings.FileRule;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Refusal;

@@ -1,5 +1,10 @@
 package benchtrue.intake;
 
+import benchtrue.intake.columns.InputFile;
+import benchtrue.intake.columns.Table;
+import benchtrue.intake.dialects.CurrencyMarks;
+import benchtrue.intake.dialects.Dialects;
+import benchtrue.intake.dialects.LookAgain;
 import benchtrue.settings.Settings;
 import benchtrue.shop.Notice;
 import benchtrue.shop.Refusal;

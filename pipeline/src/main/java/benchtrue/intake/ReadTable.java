@@ -1,5 +1,20 @@
 package benchtrue.intake;
 
+import benchtrue.intake.cells.CellFormat;
+import benchtrue.intake.columns.ExportFile;
+import benchtrue.intake.columns.InputFile;
+import benchtrue.intake.columns.Mapping;
+import benchtrue.intake.columns.Problem;
+import benchtrue.intake.columns.SourceColumn;
+import benchtrue.intake.columns.Table;
+import benchtrue.intake.dialects.CurrencyMarks;
+import benchtrue.intake.dialects.Dialect;
+import benchtrue.intake.dialects.DialectDetector;
+import benchtrue.intake.dialects.Dialects;
+import benchtrue.intake.dialects.Header;
+import benchtrue.intake.dialects.LookAgain;
+import benchtrue.intake.files.DigestedFile;
+import benchtrue.intake.files.Records;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Notice;
 import benchtrue.shop.Refusal;

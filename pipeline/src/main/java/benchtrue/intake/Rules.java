@@ -1,6 +1,13 @@
 package benchtrue.intake;
 
 import benchtrue.format.Spelling;
+import benchtrue.intake.cells.ReadCell;
+import benchtrue.intake.columns.Column;
+import benchtrue.intake.columns.Kind;
+import benchtrue.intake.columns.MappedTable;
+import benchtrue.intake.columns.Mapping;
+import benchtrue.intake.columns.Problem;
+import benchtrue.intake.columns.Table;
 import benchtrue.settings.FileRule;
 import benchtrue.settings.HoursUnit;
 import benchtrue.settings.Pair;

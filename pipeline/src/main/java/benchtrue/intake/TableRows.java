@@ -1,5 +1,10 @@
 package benchtrue.intake;
 
+import benchtrue.intake.columns.Column;
+import benchtrue.intake.columns.InputFile;
+import benchtrue.intake.columns.Problem;
+import benchtrue.intake.columns.SourceColumn;
+import benchtrue.intake.columns.Table;
 import benchtrue.shop.Absent;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,5 +1,16 @@
 package benchtrue.intake;
 
+import benchtrue.intake.cells.CellFormat;
+import benchtrue.intake.columns.Column;
+import benchtrue.intake.columns.Dictionary;
+import benchtrue.intake.columns.InputFile;
+import benchtrue.intake.columns.Kind;
+import benchtrue.intake.columns.Mapping;
+import benchtrue.intake.columns.SourceColumn;
+import benchtrue.intake.columns.Table;
+import benchtrue.intake.dialects.Header;
+import benchtrue.intake.files.Digests;
+import benchtrue.intake.files.Records;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collections;

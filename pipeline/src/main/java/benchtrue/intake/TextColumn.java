@@ -1,6 +1,13 @@
 package benchtrue.intake;
 
 import benchtrue.format.FormulaGuard;
+import benchtrue.intake.cells.CellFormat;
+import benchtrue.intake.cells.ReadCell;
+import benchtrue.intake.cells.Reading;
+import benchtrue.intake.columns.Column;
+import benchtrue.intake.columns.Dictionary;
+import benchtrue.intake.columns.Need;
+import benchtrue.intake.columns.Problem;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Bytes;
 import benchtrue.shop.Ints;

@@ -2,10 +2,10 @@ package benchtrue.mapping;
 
 import benchtrue.intake.ColumnProfile;
 import benchtrue.intake.FileProfile;
-import benchtrue.intake.Kind;
-import benchtrue.intake.Need;
 import benchtrue.intake.ProfileFiles;
-import benchtrue.intake.Table;
+import benchtrue.intake.columns.Kind;
+import benchtrue.intake.columns.Need;
+import benchtrue.intake.columns.Table;
 import benchtrue.settings.ReadSettings;
 import benchtrue.settings.Settings;
 import java.nio.file.Path;

@@ -1,10 +1,10 @@
 package benchtrue.mapping;
 
 import benchtrue.format.Words;
-import benchtrue.intake.Column;
 import benchtrue.intake.ColumnProfile;
-import benchtrue.intake.Kind;
-import benchtrue.intake.Table;
+import benchtrue.intake.columns.Column;
+import benchtrue.intake.columns.Kind;
+import benchtrue.intake.columns.Table;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

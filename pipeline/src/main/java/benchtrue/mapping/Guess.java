@@ -1,10 +1,10 @@
 package benchtrue.mapping;
 
-import benchtrue.intake.Column;
 import benchtrue.intake.ColumnProfile;
 import benchtrue.intake.FileProfile;
-import benchtrue.intake.Need;
-import benchtrue.intake.Table;
+import benchtrue.intake.columns.Column;
+import benchtrue.intake.columns.Need;
+import benchtrue.intake.columns.Table;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,12 +1,12 @@
 package benchtrue.mapping;
 
-import benchtrue.intake.Column;
 import benchtrue.intake.ColumnProfile;
 import benchtrue.intake.FileProfile;
-import benchtrue.intake.Kind;
-import benchtrue.intake.Need;
-import benchtrue.intake.Table;
-import benchtrue.intake.TimeColumn;
+import benchtrue.intake.columns.Column;
+import benchtrue.intake.columns.Kind;
+import benchtrue.intake.columns.Need;
+import benchtrue.intake.columns.Table;
+import benchtrue.intake.columns.TimeColumn;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;

@@ -1,7 +1,7 @@
 package benchtrue.mapping;
 
-import benchtrue.intake.Column;
 import benchtrue.intake.ColumnProfile;
+import benchtrue.intake.columns.Column;
 
 /**
  * A column of a file that is taken for a canonical one.

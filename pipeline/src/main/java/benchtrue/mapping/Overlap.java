@@ -1,16 +1,16 @@
 package benchtrue.mapping;
 
-import benchtrue.intake.BookColumn;
-import benchtrue.intake.Column;
 import benchtrue.intake.ColumnProfile;
 import benchtrue.intake.FileProfile;
-import benchtrue.intake.LineColumn;
-import benchtrue.intake.PaidColumn;
-import benchtrue.intake.PartColumn;
-import benchtrue.intake.TicketColumn;
-import benchtrue.intake.TimeColumn;
-import benchtrue.intake.WageColumn;
-import benchtrue.intake.WaitColumn;
+import benchtrue.intake.columns.BookColumn;
+import benchtrue.intake.columns.Column;
+import benchtrue.intake.columns.LineColumn;
+import benchtrue.intake.columns.PaidColumn;
+import benchtrue.intake.columns.PartColumn;
+import benchtrue.intake.columns.TicketColumn;
+import benchtrue.intake.columns.TimeColumn;
+import benchtrue.intake.columns.WageColumn;
+import benchtrue.intake.columns.WaitColumn;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;

@@ -1,7 +1,7 @@
 package benchtrue.mapping;
 
-import benchtrue.intake.Column;
-import benchtrue.intake.Table;
+import benchtrue.intake.columns.Column;
+import benchtrue.intake.columns.Table;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;

@@ -1,7 +1,7 @@
 package benchtrue.mapping;
 
-import benchtrue.intake.Kind;
-import benchtrue.intake.Table;
+import benchtrue.intake.columns.Kind;
+import benchtrue.intake.columns.Table;
 import benchtrue.settings.HoursUnit;
 import java.util.List;
 import java.util.Optional;

@@ -1,10 +1,10 @@
 package benchtrue.mapping;
 
-import benchtrue.intake.BookColumn;
-import benchtrue.intake.Column;
 import benchtrue.intake.ColumnProfile;
 import benchtrue.intake.FileProfile;
-import benchtrue.intake.Kind;
+import benchtrue.intake.columns.BookColumn;
+import benchtrue.intake.columns.Column;
+import benchtrue.intake.columns.Kind;
 import java.util.HashMap;
 import java.util.Iterator;
 import java.util.List;

@@ -1,6 +1,6 @@
 package benchtrue.nightly;
 
-import benchtrue.intake.InputFile;
+import benchtrue.intake.columns.InputFile;
 import benchtrue.settings.ReadSettings;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Refusal;

@@ -1,13 +1,13 @@
 package benchtrue.reconcile;
 
-import benchtrue.intake.Column;
-import benchtrue.intake.InputFile;
-import benchtrue.intake.LineColumn;
-import benchtrue.intake.OverheadColumn;
-import benchtrue.intake.PaidColumn;
-import benchtrue.intake.PartColumn;
 import benchtrue.intake.TableRows;
 import benchtrue.intake.TextColumn;
+import benchtrue.intake.columns.Column;
+import benchtrue.intake.columns.InputFile;
+import benchtrue.intake.columns.LineColumn;
+import benchtrue.intake.columns.OverheadColumn;
+import benchtrue.intake.columns.PaidColumn;
+import benchtrue.intake.columns.PartColumn;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Balance;
 import benchtrue.shop.ExitCode;

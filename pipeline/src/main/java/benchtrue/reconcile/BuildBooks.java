@@ -1,8 +1,8 @@
 package benchtrue.reconcile;
 
-import benchtrue.intake.BookColumn;
-import benchtrue.intake.InputFile;
 import benchtrue.intake.TableRows;
+import benchtrue.intake.columns.BookColumn;
+import benchtrue.intake.columns.InputFile;
 import benchtrue.shop.Absent;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.PriceBook;

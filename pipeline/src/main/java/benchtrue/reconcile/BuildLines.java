@@ -1,9 +1,9 @@
 package benchtrue.reconcile;
 
-import benchtrue.intake.Column;
-import benchtrue.intake.LineColumn;
 import benchtrue.intake.TableRows;
 import benchtrue.intake.TextColumn;
+import benchtrue.intake.columns.Column;
+import benchtrue.intake.columns.LineColumn;
 import benchtrue.shop.Absent;
 import benchtrue.shop.ChargeKind;
 import benchtrue.shop.Outcome;

@@ -1,8 +1,8 @@
 package benchtrue.reconcile;
 
-import benchtrue.intake.PartColumn;
 import benchtrue.intake.TableRows;
 import benchtrue.intake.TextColumn;
+import benchtrue.intake.columns.PartColumn;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Money;
 import benchtrue.shop.Names;

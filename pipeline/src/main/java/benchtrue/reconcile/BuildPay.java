@@ -1,8 +1,8 @@
 package benchtrue.reconcile;
 
-import benchtrue.intake.PaidColumn;
 import benchtrue.intake.TableRows;
-import benchtrue.intake.WageColumn;
+import benchtrue.intake.columns.PaidColumn;
+import benchtrue.intake.columns.WageColumn;
 import benchtrue.shop.Absent;
 import benchtrue.shop.PaidHours;
 import benchtrue.shop.PayBasis;

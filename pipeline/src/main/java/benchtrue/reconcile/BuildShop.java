@@ -1,8 +1,8 @@
 package benchtrue.reconcile;
 
-import benchtrue.intake.OverheadColumn;
 import benchtrue.intake.TableRows;
-import benchtrue.intake.WaitColumn;
+import benchtrue.intake.columns.OverheadColumn;
+import benchtrue.intake.columns.WaitColumn;
 import benchtrue.shop.Absent;
 import benchtrue.shop.CostBehaviour;
 import benchtrue.shop.Overhead;

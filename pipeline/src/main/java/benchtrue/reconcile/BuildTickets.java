@@ -2,7 +2,7 @@ package benchtrue.reconcile;
 
 import benchtrue.intake.TableRows;
 import benchtrue.intake.TextColumn;
-import benchtrue.intake.TicketColumn;
+import benchtrue.intake.columns.TicketColumn;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Ticket;
 import benchtrue.shop.TicketStatus;

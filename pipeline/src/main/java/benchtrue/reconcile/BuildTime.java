@@ -1,7 +1,7 @@
 package benchtrue.reconcile;
 
 import benchtrue.intake.TableRows;
-import benchtrue.intake.TimeColumn;
+import benchtrue.intake.columns.TimeColumn;
 import benchtrue.shop.Absent;
 import benchtrue.shop.TimeEntries;
 import benchtrue.shop.TimeEntry;

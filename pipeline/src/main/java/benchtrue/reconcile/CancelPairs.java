@@ -1,6 +1,6 @@
 package benchtrue.reconcile;
 
-import benchtrue.intake.TimeColumn;
+import benchtrue.intake.columns.TimeColumn;
 import benchtrue.shop.Absent;
 import java.util.ArrayList;
 import java.util.BitSet;

@@ -1,7 +1,7 @@
 package benchtrue.reconcile;
 
 import benchtrue.intake.TableRows;
-import benchtrue.intake.TimeColumn;
+import benchtrue.intake.columns.TimeColumn;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Comparator;

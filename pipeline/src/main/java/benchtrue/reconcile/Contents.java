@@ -1,8 +1,8 @@
 package benchtrue.reconcile;
 
-import benchtrue.intake.Column;
 import benchtrue.intake.TableRows;
 import benchtrue.intake.TextColumn;
+import benchtrue.intake.columns.Column;
 import java.util.List;
 
 /** Tells whether rows of a table say the same in some columns: {@code 7.5} and {@code 7.50} do. */

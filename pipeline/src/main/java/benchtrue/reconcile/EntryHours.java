@@ -2,7 +2,7 @@ package benchtrue.reconcile;
 
 import benchtrue.intake.TableRows;
 import benchtrue.intake.TextColumn;
-import benchtrue.intake.TimeColumn;
+import benchtrue.intake.columns.TimeColumn;
 import benchtrue.shop.Absent;
 import java.math.BigDecimal;
 import java.time.ZoneId;

@@ -1,10 +1,10 @@
 package benchtrue.reconcile;
 
-import benchtrue.intake.Column;
-import benchtrue.intake.InputFile;
-import benchtrue.intake.Kind;
-import benchtrue.intake.SourceColumn;
-import benchtrue.intake.TimeColumn;
+import benchtrue.intake.columns.Column;
+import benchtrue.intake.columns.InputFile;
+import benchtrue.intake.columns.Kind;
+import benchtrue.intake.columns.SourceColumn;
+import benchtrue.intake.columns.TimeColumn;
 import benchtrue.shop.Absent;
 import java.util.HashMap;
 import java.util.List;

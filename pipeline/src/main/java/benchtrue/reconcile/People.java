@@ -1,9 +1,9 @@
 package benchtrue.reconcile;
 
-import benchtrue.intake.PaidColumn;
 import benchtrue.intake.TextColumn;
-import benchtrue.intake.TimeColumn;
-import benchtrue.intake.WageColumn;
+import benchtrue.intake.columns.PaidColumn;
+import benchtrue.intake.columns.TimeColumn;
+import benchtrue.intake.columns.WageColumn;
 import benchtrue.shop.Names;
 import java.util.TreeSet;
 

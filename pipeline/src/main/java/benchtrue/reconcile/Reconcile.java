@@ -2,10 +2,10 @@ package benchtrue.reconcile;
 
 import benchtrue.format.Spelling;
 import benchtrue.intake.Exports;
-import benchtrue.intake.Need;
-import benchtrue.intake.PartColumn;
-import benchtrue.intake.Table;
-import benchtrue.intake.TimeColumn;
+import benchtrue.intake.columns.Need;
+import benchtrue.intake.columns.PartColumn;
+import benchtrue.intake.columns.Table;
+import benchtrue.intake.columns.TimeColumn;
 import benchtrue.settings.FamilyPolicy;
 import benchtrue.settings.Policy;
 import benchtrue.settings.ReadSettings;

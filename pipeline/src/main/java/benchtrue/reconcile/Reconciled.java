@@ -1,6 +1,6 @@
 package benchtrue.reconcile;
 
-import benchtrue.intake.InputFile;
+import benchtrue.intake.columns.InputFile;
 import benchtrue.shop.Balance;
 import benchtrue.shop.Notice;
 import java.util.List;

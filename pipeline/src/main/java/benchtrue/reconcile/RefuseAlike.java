@@ -1,7 +1,7 @@
 package benchtrue.reconcile;
 
-import benchtrue.intake.InputFile;
-import benchtrue.intake.Need;
+import benchtrue.intake.columns.InputFile;
+import benchtrue.intake.columns.Need;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Refusal;
 import java.util.LinkedHashMap;

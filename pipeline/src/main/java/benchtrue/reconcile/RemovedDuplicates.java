@@ -1,7 +1,7 @@
 package benchtrue.reconcile;
 
-import benchtrue.intake.InputFile;
 import benchtrue.intake.TableRows;
+import benchtrue.intake.columns.InputFile;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;

@@ -1,10 +1,10 @@
 package benchtrue.reconcile;
 
-import benchtrue.intake.Column;
-import benchtrue.intake.InputFile;
-import benchtrue.intake.Kind;
-import benchtrue.intake.Table;
 import benchtrue.intake.TableRows;
+import benchtrue.intake.columns.Column;
+import benchtrue.intake.columns.InputFile;
+import benchtrue.intake.columns.Kind;
+import benchtrue.intake.columns.Table;
 import benchtrue.shop.Ints;
 import java.util.ArrayList;
 import java.util.HashSet;

@@ -1,8 +1,8 @@
 package benchtrue.reconcile;
 
-import benchtrue.intake.InputFile;
-import benchtrue.intake.SourceColumn;
 import benchtrue.intake.TableRows;
+import benchtrue.intake.columns.InputFile;
+import benchtrue.intake.columns.SourceColumn;
 import benchtrue.shop.Absent;
 import java.util.HashMap;
 import java.util.Map;

@@ -1,7 +1,7 @@
 package benchtrue.reconcile;
 
-import benchtrue.intake.Column;
 import benchtrue.intake.TableRows;
+import benchtrue.intake.columns.Column;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;

@@ -1,8 +1,8 @@
 package benchtrue.reconcile;
 
-import benchtrue.intake.Column;
-import benchtrue.intake.Kind;
 import benchtrue.intake.TableRows;
+import benchtrue.intake.columns.Column;
+import benchtrue.intake.columns.Kind;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;

@@ -1,6 +1,6 @@
 package benchtrue.reconcile;
 
-import benchtrue.intake.Table;
+import benchtrue.intake.columns.Table;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;

@@ -1,7 +1,7 @@
 package benchtrue.reconcile;
 
 import benchtrue.intake.TextColumn;
-import benchtrue.intake.TicketColumn;
+import benchtrue.intake.columns.TicketColumn;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Tickets;
 import java.util.HashMap;

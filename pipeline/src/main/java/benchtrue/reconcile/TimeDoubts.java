@@ -1,6 +1,6 @@
 package benchtrue.reconcile;
 
-import benchtrue.intake.TimeColumn;
+import benchtrue.intake.columns.TimeColumn;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Ints;
 import benchtrue.shop.QuotedLines;

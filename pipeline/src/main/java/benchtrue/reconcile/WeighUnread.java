@@ -1,8 +1,8 @@
 package benchtrue.reconcile;
 
-import benchtrue.intake.LineColumn;
-import benchtrue.intake.Table;
-import benchtrue.intake.TimeColumn;
+import benchtrue.intake.columns.LineColumn;
+import benchtrue.intake.columns.Table;
+import benchtrue.intake.columns.TimeColumn;
 import benchtrue.reconcile.Completeness.Part;
 import benchtrue.shop.Absent;
 import benchtrue.shop.QuotedLines;

@@ -1,9 +1,9 @@
 package benchtrue.tables;
 
-import benchtrue.intake.Column;
-import benchtrue.intake.Kind;
-import benchtrue.intake.SourceColumn;
-import benchtrue.intake.Table;
+import benchtrue.intake.columns.Column;
+import benchtrue.intake.columns.Kind;
+import benchtrue.intake.columns.SourceColumn;
+import benchtrue.intake.columns.Table;
 import benchtrue.reconcile.DoubtfulRow;
 import benchtrue.reconcile.SetAside;
 import benchtrue.reconcile.SetAsideRow;

@@ -2,7 +2,13 @@ package benchtrue.intake;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import benchtrue.intake.WrittenCells.MonthText;
+import benchtrue.intake.cells.ClockText;
+import benchtrue.intake.cells.DateSystem;
+import benchtrue.intake.cells.DateText;
+import benchtrue.intake.cells.HoursText;
+import benchtrue.intake.cells.NumberText;
+import benchtrue.intake.cells.SerialDate;
+import benchtrue.intake.cells.WrittenCells.MonthText;
 import benchtrue.settings.DateOrder;
 import benchtrue.settings.DecimalSign;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -3,6 +3,9 @@ package benchtrue.intake;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchtrue.ShopFolder;
+import benchtrue.intake.cells.ClockText;
+import benchtrue.intake.columns.Column;
+import benchtrue.intake.columns.InputFile;
 import benchtrue.settings.ReadSettings;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Hours;

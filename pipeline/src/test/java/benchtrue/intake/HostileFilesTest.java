@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import benchtrue.ShopFolder;
+import benchtrue.intake.files.DigestedFile;
 import benchtrue.reconcile.Reconciled;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Refusal;

@@ -1,6 +1,11 @@
 package benchtrue.intake;
 
 import benchtrue.intake.SheetWriter.SheetCell;
+import benchtrue.intake.cells.ReadCell;
+import benchtrue.intake.cells.Reading;
+import benchtrue.intake.columns.Column;
+import benchtrue.intake.columns.Problem;
+import benchtrue.intake.columns.Table;
 import benchtrue.shop.Absent;
 import java.io.IOException;
 import java.io.StringReader;

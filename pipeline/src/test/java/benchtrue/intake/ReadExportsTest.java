@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import benchtrue.ShopFolder;
+import benchtrue.intake.columns.InputFile;
+import benchtrue.intake.columns.Table;
+import benchtrue.intake.columns.TicketColumn;
 import benchtrue.settings.Settings;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Refusal;

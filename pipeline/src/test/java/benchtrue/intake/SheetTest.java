@@ -4,6 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import benchtrue.ShopFolder;
+import benchtrue.intake.columns.PaidColumn;
+import benchtrue.intake.columns.Table;
+import benchtrue.intake.columns.TimeColumn;
+import benchtrue.intake.columns.WaitColumn;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Refusal;
 import java.io.ByteArrayInputStream;

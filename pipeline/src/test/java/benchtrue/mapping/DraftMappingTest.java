@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import benchtrue.ShopFolder;
 import benchtrue.intake.ReadExports;
-import benchtrue.intake.Table;
+import benchtrue.intake.columns.Table;
 import benchtrue.settings.ReadSettings;
 import benchtrue.settings.Settings;
 import benchtrue.shop.ExitCode;

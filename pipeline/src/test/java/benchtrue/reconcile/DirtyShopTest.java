@@ -3,7 +3,7 @@ package benchtrue.reconcile;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchtrue.ShopFolder;
-import benchtrue.intake.InputFile;
+import benchtrue.intake.columns.InputFile;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Balance;
 import benchtrue.shop.TimeEntries;

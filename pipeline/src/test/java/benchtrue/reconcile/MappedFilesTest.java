@@ -6,11 +6,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import benchtrue.ShopFolder;
-import benchtrue.intake.LineColumn;
-import benchtrue.intake.Table;
 import benchtrue.intake.TableRows;
-import benchtrue.intake.TicketColumn;
-import benchtrue.intake.TimeColumn;
+import benchtrue.intake.columns.LineColumn;
+import benchtrue.intake.columns.Table;
+import benchtrue.intake.columns.TicketColumn;
+import benchtrue.intake.columns.TimeColumn;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Refusal;
 import java.nio.file.Path;

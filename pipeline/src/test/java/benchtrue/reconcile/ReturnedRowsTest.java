@@ -3,7 +3,7 @@ package benchtrue.reconcile;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchtrue.ShopFolder;
-import benchtrue.intake.Table;
+import benchtrue.intake.columns.Table;
 import benchtrue.tables.WriteSetAside;
 import java.io.IOException;
 import java.nio.file.Files;

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import benchtrue.ShopFolder;
 import benchtrue.intake.InAnyDialect;
 import benchtrue.intake.ReadExports;
-import benchtrue.intake.Table;
+import benchtrue.intake.columns.Table;
 import benchtrue.settings.Settings;
 import benchtrue.shop.Balance;
 import benchtrue.shop.Refusal;

@@ -1,5 +1,9 @@
 package benchtrue.charts;
 
+import benchtrue.charts.drawing.ChartFont;
+import benchtrue.charts.drawing.LegendEntry;
+import benchtrue.charts.drawing.Mark;
+import benchtrue.charts.drawing.RowChart;
 import benchtrue.costing.Backlog;
 import benchtrue.costing.Promise;
 import benchtrue.reconcile.Ledger;

@@ -1,5 +1,6 @@
 package benchtrue.charts;
 
+import benchtrue.charts.drawing.ChartFont;
 import benchtrue.findings.Slowing;
 import benchtrue.format.Figures;
 import benchtrue.nightly.Review;

@@ -1,5 +1,6 @@
 package benchtrue.charts;
 
+import benchtrue.charts.drawing.PanelChart;
 import benchtrue.findings.RepairFinding;
 import benchtrue.findings.Slowing;
 import benchtrue.hours.JobLines;

@@ -1,5 +1,7 @@
 package benchtrue.charts;
 
+import benchtrue.charts.drawing.Mark;
+import benchtrue.charts.drawing.RowChart;
 import benchtrue.findings.FoundWork;
 import java.util.List;
 import java.util.Optional;

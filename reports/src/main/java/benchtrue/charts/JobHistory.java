@@ -1,5 +1,7 @@
 package benchtrue.charts;
 
+import benchtrue.charts.drawing.JobChart;
+import benchtrue.charts.drawing.Mark;
 import benchtrue.findings.RepairFinding;
 import benchtrue.hours.JobLines;
 import benchtrue.hours.SplitEvidence;

@@ -1,5 +1,7 @@
 package benchtrue.charts;
 
+import benchtrue.charts.drawing.LegendEntry;
+import benchtrue.charts.drawing.RowChart;
 import benchtrue.findings.RepairFinding;
 import benchtrue.findings.Verdict;
 import benchtrue.shop.Absent;

@@ -1,5 +1,8 @@
 package benchtrue.charts;
 
+import benchtrue.charts.drawing.LegendEntry;
+import benchtrue.charts.drawing.Mark;
+import benchtrue.charts.drawing.RowChart;
 import benchtrue.costing.MarginBridge;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Money;

@@ -1,5 +1,10 @@
 package benchtrue.charts;
 
+import benchtrue.charts.drawing.ChartFont;
+import benchtrue.charts.drawing.ChartLayout;
+import benchtrue.charts.drawing.Drawing;
+import benchtrue.charts.drawing.Palette;
+import benchtrue.charts.drawing.TextFlow;
 import java.awt.image.BufferedImage;
 
 /** One picture of a review. Its title says the finding; its note gives sample size, dates and what intervals are. */
@@ -14,11 +19,11 @@ public final class Picture {
     private final Scope scope;
 
     /** Takes a picture of the whole shop. */
-    Picture(String name, String title, String note, Drawing drawing) {
+    public Picture(String name, String title, String note, Drawing drawing) {
         this(name, title, note, drawing, Scope.SHOP);
     }
 
-    Picture(String name, String title, String note, Drawing drawing, Scope scope) {
+    public Picture(String name, String title, String note, Drawing drawing, Scope scope) {
         this.scope = scope;
         this.name = name;
         this.title = title;
@@ -75,7 +80,7 @@ public final class Picture {
     }
 
     /** Returns the whole picture, with its heading. */
-    String svg() {
+    public String svg() {
         return layout().svg(title);
     }
 

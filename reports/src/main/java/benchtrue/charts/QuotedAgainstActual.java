@@ -1,5 +1,8 @@
 package benchtrue.charts;
 
+import benchtrue.charts.drawing.LegendEntry;
+import benchtrue.charts.drawing.Mark;
+import benchtrue.charts.drawing.RowChart;
 import benchtrue.findings.RepairFinding;
 import benchtrue.findings.Verdict;
 import benchtrue.shop.Hours;

@@ -1,5 +1,6 @@
 package benchtrue.charts;
 
+import benchtrue.charts.drawing.CurveChart;
 import benchtrue.findings.BenchCurve;
 import benchtrue.findings.UsualJob;
 import benchtrue.statistics.KaplanMeier;

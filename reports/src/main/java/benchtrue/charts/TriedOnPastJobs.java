@@ -1,5 +1,7 @@
 package benchtrue.charts;
 
+import benchtrue.charts.drawing.Mark;
+import benchtrue.charts.drawing.RowChart;
 import benchtrue.revision.BackTest;
 import benchtrue.revision.PastMethod;
 import benchtrue.revision.PastScore;

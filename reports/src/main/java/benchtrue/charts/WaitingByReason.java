@@ -1,5 +1,7 @@
 package benchtrue.charts;
 
+import benchtrue.charts.drawing.Mark;
+import benchtrue.charts.drawing.RowChart;
 import benchtrue.costing.Waiting;
 import benchtrue.format.Words;
 import java.util.Comparator;

@@ -6,7 +6,7 @@ import benchtrue.nightly.Adoption;
 import benchtrue.settings.Settings;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.RepairType;
-import benchtrue.workbook.ReadDecisions;
+import benchtrue.workbook.draft.ReadDecisions;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;

@@ -1,8 +1,8 @@
 package benchtrue.command;
 
 import benchtrue.format.Figures;
-import benchtrue.intake.InputFile;
 import benchtrue.intake.ReadExports;
+import benchtrue.intake.columns.InputFile;
 import benchtrue.reconcile.Reconcile;
 import benchtrue.reconcile.Reconciled;
 import benchtrue.settings.Settings;

@@ -1,7 +1,7 @@
 package benchtrue.command;
 
-import benchtrue.intake.Column;
-import benchtrue.intake.Table;
+import benchtrue.intake.columns.Column;
+import benchtrue.intake.columns.Table;
 import benchtrue.reconcile.SetAside;
 import benchtrue.reconcile.SetAsideRow;
 import java.util.ArrayList;

@@ -1,6 +1,6 @@
 package benchtrue.page;
 
-import benchtrue.charts.Palette;
+import benchtrue.charts.drawing.Palette;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;

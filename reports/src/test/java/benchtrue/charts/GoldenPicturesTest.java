@@ -2,6 +2,13 @@ package benchtrue.charts;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchtrue.charts.drawing.CurveChart;
+import benchtrue.charts.drawing.Drawing;
+import benchtrue.charts.drawing.JobChart;
+import benchtrue.charts.drawing.LegendEntry;
+import benchtrue.charts.drawing.Mark;
+import benchtrue.charts.drawing.PanelChart;
+import benchtrue.charts.drawing.RowChart;
 import benchtrue.format.Figures;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

@@ -10,7 +10,7 @@ import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 
 /** The boxes that the words of an SVG picture take, from the picture itself. */
-final class TextBoxes {
+public final class TextBoxes {
     /** Letters of the bundled font reach this far above and below the base line, as shares of the size. */
     private static final double ABOVE = 0.74;
 
@@ -29,7 +29,7 @@ final class TextBoxes {
         return found.boxes;
     }
 
-    static Element root(String svg) throws Exception {
+    public static Element root(String svg) throws Exception {
         return DocumentBuilderFactory.newInstance()
                 .newDocumentBuilder()
                 .parse(new ByteArrayInputStream(svg.getBytes(StandardCharsets.UTF_8)))

@@ -3,7 +3,7 @@ package benchtrue.command;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import benchtrue.workbook.WriteRevisionWorkbook;
+import benchtrue.workbook.draft.WriteRevisionWorkbook;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;

@@ -3,7 +3,7 @@ package benchtrue.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchtrue.Office;
-import benchtrue.workbook.WriteRevisionWorkbook;
+import benchtrue.workbook.draft.WriteRevisionWorkbook;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;

@@ -2,7 +2,7 @@ package benchtrue.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import benchtrue.intake.Table;
+import benchtrue.intake.columns.Table;
 import benchtrue.mapping.WriteDraft;
 import benchtrue.sample.SampleOptions;
 import benchtrue.sample.WriteSample;

@@ -1,6 +1,6 @@
 package benchtrue.sample;
 
-import benchtrue.intake.Table;
+import benchtrue.intake.columns.Table;
 import benchtrue.nightly.Json;
 import java.io.BufferedReader;
 import java.io.IOException;

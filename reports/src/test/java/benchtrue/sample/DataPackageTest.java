@@ -2,8 +2,8 @@ package benchtrue.sample;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import benchtrue.intake.Column;
-import benchtrue.intake.Table;
+import benchtrue.intake.columns.Column;
+import benchtrue.intake.columns.Table;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import benchtrue.hours.JobLines;
 import benchtrue.hours.SplitHours;
 import benchtrue.intake.ReadExports;
-import benchtrue.intake.Table;
+import benchtrue.intake.columns.Table;
 import benchtrue.reconcile.Reconcile;
 import benchtrue.reconcile.Reconciled;
 import benchtrue.settings.ReadSettings;

@@ -1,13 +1,13 @@
 package benchtrue.sample;
 
-import benchtrue.intake.Cell;
-import benchtrue.intake.Column;
-import benchtrue.intake.LineColumn;
-import benchtrue.intake.Need;
-import benchtrue.intake.PartColumn;
-import benchtrue.intake.Table;
-import benchtrue.intake.TicketColumn;
-import benchtrue.intake.WaitColumn;
+import benchtrue.intake.columns.Cell;
+import benchtrue.intake.columns.Column;
+import benchtrue.intake.columns.LineColumn;
+import benchtrue.intake.columns.Need;
+import benchtrue.intake.columns.PartColumn;
+import benchtrue.intake.columns.Table;
+import benchtrue.intake.columns.TicketColumn;
+import benchtrue.intake.columns.WaitColumn;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

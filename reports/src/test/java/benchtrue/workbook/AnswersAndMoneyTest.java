@@ -9,6 +9,7 @@ import benchtrue.costing.MarginBridge;
 import benchtrue.nightly.Review;
 import benchtrue.shop.CostBehaviour;
 import benchtrue.shop.Money;
+import benchtrue.workbook.review.WriteWorkbook;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;

@@ -6,6 +6,8 @@ import benchtrue.nightly.CloseMonth;
 import benchtrue.nightly.Night;
 import benchtrue.nightly.Progress;
 import benchtrue.settings.Settings;
+import benchtrue.workbook.review.MoneySheet;
+import benchtrue.workbook.review.WriteWorkbook;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,7 +1,0 @@
-package benchtrue.intake;
-
-/** Whether something must be there. */
-public enum Need {
-    REQUIRED,
-    OPTIONAL
-}

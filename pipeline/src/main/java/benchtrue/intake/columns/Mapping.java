@@ -1,0 +1,39 @@
+package benchtrue.intake.columns;
+
+import benchtrue.settings.FileRule;
+import benchtrue.settings.HoursUnit;
+import benchtrue.settings.Pair;
+import java.text.Normalizer;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * How the names, words and units of some files become the data contract's.
+ *
+ * @param rule the owner's rule, empty for files in the contract's own words
+ * @param headers the file's header of each column that has another name there
+ * @param words the contract's word for each word of the file, by {@link #plain}
+ * @param constants the text that every row has in a column
+ * @param hours what a number in a cell for hours counts
+ */
+public record Mapping(
+        Optional<FileRule> rule,
+        Map<Column, Pair> headers,
+        Map<Column, Map<String, String>> words,
+        Map<Column, String> constants,
+        HoursUnit hours) {
+    /** Files in the contract's own words. */
+    public static final Mapping NONE = new Mapping(Optional.empty(), Map.of(), Map.of(), Map.of(), HoursUnit.HOURS);
+
+    public Mapping {
+        headers = Map.copyOf(headers);
+        words = Map.copyOf(words);
+        constants = Map.copyOf(constants);
+    }
+
+    /** Returns text as it is compared: systems differ in case, spaces around it and how they write an accent. */
+    public static String plain(String text) {
+        return Normalizer.normalize(text.strip(), Normalizer.Form.NFC).toLowerCase(Locale.ROOT);
+    }
+}

@@ -1,0 +1,183 @@
+package benchtrue.intake.dialects;
+
+import benchtrue.intake.cells.DateSystem;
+import benchtrue.intake.columns.ColumnNames;
+import benchtrue.intake.columns.ExportFile;
+import benchtrue.intake.columns.Problem;
+import benchtrue.intake.files.Records;
+import benchtrue.intake.files.SheetRecords;
+import benchtrue.intake.files.Workbook;
+import benchtrue.settings.FileRule;
+import benchtrue.shop.ExitCode;
+import benchtrue.shop.Refusal;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.ToIntFunction;
+
+/** Tells which sheet of a workbook holds a table, and on which row its header stands, by the names of the columns. */
+public final class SheetDetector {
+    private static final int MOST_TITLE_ROWS = 60;
+
+    private SheetDetector() {}
+
+    /** A row that may be the header. */
+    private record Candidate(int sheet, int row, int columns) {}
+
+    /**
+     * Tells the sheet of a file.
+     *
+     * @throws Refusal where none or several could be meant, or the file is no workbook
+     */
+    static SheetSource of(ExportFile file) throws IOException {
+        ColumnNames names = new ColumnNames(file.table(), file.mapping());
+        try (Workbook workbook = Workbook.open(file.path(), file.name())) {
+            Optional<String> said = file.rule().flatMap(FileRule::sheet);
+            List<Candidate> whole = new ArrayList<>();
+            Candidate best = new Candidate(-1, 1, -1);
+            for (int sheet = 0; sheet < workbook.sheets().size(); sheet++) {
+                if (isRead(workbook.sheets().get(sheet), said)) {
+                    Candidate found = header(workbook, sheet, names, file);
+                    best = found.columns() > best.columns() ? found : best;
+                    if (found.columns() == Integer.MAX_VALUE) {
+                        whole.add(found);
+                    }
+                }
+            }
+            requireOne(whole, best, workbook, file);
+            return source(workbook, best, said, file);
+        }
+    }
+
+    /** Tells the sheet and the header's row of a workbook of which no table is known, by the names that look like columns. */
+    public static SheetSource unknown(ExportFile file, ToIntFunction<List<String>> familiar) throws IOException {
+        try (Workbook workbook = Workbook.open(file.path(), file.name())) {
+            Candidate best = new Candidate(-1, 1, -1);
+            for (int sheet = 0; sheet < workbook.sheets().size(); sheet++) {
+                if (isRead(workbook.sheets().get(sheet), Optional.empty())) {
+                    try (SheetRecords records =
+                            workbook.records(workbook.sheets().get(sheet))) {
+                        for (int rows = 0; rows < MOST_TITLE_ROWS && records.next(); rows++) {
+                            int columns = familiar.applyAsInt(cells(records));
+                            records.forgetWidth();
+                            best = columns > best.columns() ? new Candidate(sheet, records.line(), columns) : best;
+                        }
+                    }
+                }
+            }
+            requireOne(List.of(), best, workbook, file);
+            return source(workbook, best, Optional.empty(), file);
+        }
+    }
+
+    private static boolean isRead(Workbook.Sheet sheet, Optional<String> said) {
+        return said.isPresent()
+                ? sheet.name().strip().equalsIgnoreCase(said.get().strip())
+                : sheet.visibility() == Workbook.Visibility.VISIBLE;
+    }
+
+    private static Candidate header(Workbook workbook, int sheet, ColumnNames names, ExportFile file)
+            throws IOException {
+        int said = file.rule().map(rule -> rule.headerLine().orElse(0)).orElse(0);
+        try (SheetRecords records = workbook.records(workbook.sheets().get(sheet))) {
+            return best(records, sheet, said, names, file);
+        }
+    }
+
+    private static Candidate best(SheetRecords records, int sheet, int said, ColumnNames names, ExportFile file)
+            throws IOException {
+        Map<Integer, List<String>> above = new LinkedHashMap<>();
+        Candidate best = new Candidate(sheet, Math.max(1, said), 0);
+        for (int rows = 0; rows < MOST_TITLE_ROWS && records.next(); rows++) {
+            List<String> cells = cells(records);
+            records.forgetWidth();
+            int columns = names.complete(cells) ? Integer.MAX_VALUE : names.count(cells);
+            if ((said == 0 || said == records.line()) && columns > best.columns()) {
+                best = new Candidate(sheet, records.line(), columns);
+            }
+            if (columns == Integer.MAX_VALUE && (said == 0 || said == records.line())) {
+                above.forEach((row, found) -> {
+                    if (said == 0 && names.isRow(found, cells)) {
+                        throw DialectDetector.rowAbove(file, "row " + row, "row " + records.line());
+                    }
+                });
+                return best;
+            }
+            above.put(records.line(), cells);
+        }
+        return best;
+    }
+
+    private static List<String> cells(Records records) {
+        List<String> cells = new ArrayList<>();
+        for (int cell = 0; cell < records.size(); cell++) {
+            cells.add(new String(
+                            records.bytes(),
+                            records.start(cell),
+                            records.end(cell) - records.start(cell),
+                            StandardCharsets.UTF_8)
+                    .strip());
+        }
+        return cells;
+    }
+
+    private static void requireOne(List<Candidate> whole, Candidate best, Workbook workbook, ExportFile file) {
+        if (best.sheet() < 0) {
+            throw new Refusal(
+                    ExitCode.UNUSABLE_FILE,
+                    file.name() + ": found the sheets " + names(workbook.sheets()) + ", expected "
+                            + file.rule()
+                                    .flatMap(FileRule::sheet)
+                                    .map(said -> "\"" + said + "\", as shop.toml says. Correct sheet = \"...\" there.")
+                                    .orElse(
+                                            "one that is not hidden. Show the sheet of the table, or name it in shop.toml:"
+                                                    + " sheet = \"...\"."));
+        }
+        if (whole.size() > 1) {
+            List<Workbook.Sheet> sheets = whole.stream()
+                    .map(candidate -> workbook.sheets().get(candidate.sheet()))
+                    .toList();
+            throw new Refusal(
+                    ExitCode.UNUSABLE_FILE,
+                    file.name() + ": found " + sheets.size() + " sheets with the columns of "
+                            + file.table().title()
+                            + ", " + names(sheets) + ", expected one. Say which in shop.toml: [[files]] name = \""
+                            + file.name().substring(file.name().indexOf('/') + 1) + "\", table = \""
+                            + file.table().title() + "\", sheet = \""
+                            + Problem.shown(sheets.get(0).name()) + "\".");
+        }
+    }
+
+    private static String names(List<Workbook.Sheet> sheets) {
+        return String.join(
+                ", ",
+                sheets.stream()
+                        .limit(10)
+                        .map(sheet -> "\"" + Problem.shown(sheet.name()) + "\"")
+                        .toList());
+    }
+
+    private static SheetSource source(Workbook workbook, Candidate best, Optional<String> said, ExportFile file) {
+        List<String> hidden = new ArrayList<>();
+        for (int sheet = 0; sheet < workbook.sheets().size(); sheet++) {
+            if (sheet != best.sheet() && workbook.sheets().get(sheet).visibility() == Workbook.Visibility.HIDDEN) {
+                hidden.add(workbook.sheets().get(sheet).name());
+            }
+        }
+        List<String> reasons = new ArrayList<>();
+        reasons.add(
+                "sheet \"" + Problem.shown(workbook.sheets().get(best.sheet()).name()) + "\" ("
+                        + (said.isPresent() ? "shop.toml says so" : "the only one with the columns") + ")");
+        if (best.row() > 1) {
+            reasons.add("column names in row " + best.row() + " (the rows before hold none)");
+        }
+        if (workbook.dates() == DateSystem.FROM_1904) {
+            reasons.add("dates counted from 1904 (the workbook says so)");
+        }
+        return new SheetSource(file.path(), best.sheet(), best.row(), workbook.dates(), reasons, hidden, file.name());
+    }
+}

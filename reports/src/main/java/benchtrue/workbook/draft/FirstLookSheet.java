@@ -1,0 +1,117 @@
+package benchtrue.workbook.draft;
+
+import benchtrue.findings.FoundWork;
+import benchtrue.format.Figures;
+import benchtrue.nightly.Review;
+import benchtrue.reconcile.Ledger;
+import benchtrue.revision.SurchargeLine;
+import benchtrue.shop.RepairType;
+import benchtrue.workbook.sheet.CellStyles;
+import benchtrue.workbook.sheet.Grid;
+import benchtrue.workbook.sheet.PageSetup;
+import benchtrue.workbook.sheet.TextHeight;
+import java.util.Comparator;
+import java.util.List;
+import org.apache.poi.xssf.streaming.SXSSFSheet;
+
+/** What the first quote should ask for: work that the bench keeps finding, and traits that could have a line of their own. */
+final class FirstLookSheet {
+    static final String NAME = "First look";
+    private static final int TITLE_WIDTH = 34;
+    private static final int WORDS_WIDTH = 100;
+    private static final double ONE_IN = 0.55;
+
+    /** Work that shows up more rarely is not worth a look at every instrument. */
+    private static final double OFTEN = 0.10;
+
+    private final Review review;
+    private final Ledger ledger;
+    private final Figures figures;
+
+    FirstLookSheet(Review review) {
+        this.review = review;
+        ledger = review.ledger();
+        figures = review.settings().figures();
+    }
+
+    void write(SXSSFSheet sheet, CellStyles look) {
+        sheet.setColumnWidth(0, TITLE_WIDTH * 256);
+        sheet.setColumnWidth(1, WORDS_WIDTH * 256);
+        Grid grid = new Grid(sheet, look);
+        int row = 1;
+        grid.row(row++).text("Look for this before the first quote", CellStyles.Kind.TITLE);
+        List<FoundWork> all = review.findings().foundWork();
+        List<FoundWork> pairs = all.stream()
+                .filter(pair -> pair.share() >= OFTEN)
+                .sorted(Comparator.comparing((FoundWork pair) -> title(pair.quoted()))
+                        .thenComparing(
+                                Comparator.comparingDouble(FoundWork::share).reversed()))
+                .toList();
+        for (FoundWork pair : pairs) {
+            line(grid.row(row++), title(pair.quoted()), words(pair));
+        }
+        row = sentence(grid, row, pairs.isEmpty(), "No work that the bench finds again and again was seen.");
+        row = rarer(grid, row, all.size() - pairs.size());
+        grid.row(++row).text("Traits that could have a line of their own in the book", CellStyles.Kind.TITLE);
+        row++;
+        List<SurchargeLine> surcharges = review.revision().surcharges();
+        for (SurchargeLine line : surcharges) {
+            line(grid.row(row++), plain(line.trait()), words(line));
+        }
+        sentence(grid, row, surcharges.isEmpty(), "No trait surely makes a family of repairs longer.");
+        PageSetup.landscape(sheet);
+    }
+
+    /** Says what is left out, so that nobody takes the list for all that may be found. */
+    private int rarer(Grid grid, int row, int pairs) {
+        return sentence(
+                grid,
+                row,
+                pairs > 0,
+                "Left out: " + figures.count(pairs, "pair", "pairs")
+                        + " of repairs found together more often than elsewhere, but on fewer than one ticket in "
+                        + figures.count((long) StrictMath.rint(1 / OFTEN)) + ".");
+    }
+
+    private static void line(Grid grid, String title, String words) {
+        grid.tall(Math.max(TextHeight.of(title, TITLE_WIDTH), TextHeight.of(words, WORDS_WIDTH)))
+                .text(title, CellStyles.Kind.WRAPPED)
+                .text(words, CellStyles.Kind.WRAPPED);
+    }
+
+    private static int sentence(Grid grid, int row, boolean said, String words) {
+        if (said) {
+            grid.row(row).text(words, CellStyles.Kind.TEXT);
+            return row + 1;
+        }
+        return row;
+    }
+
+    private String words(FoundWork pair) {
+        return "With this repair, " + often(pair.share()) + " also needed " + title(pair.found()) + ": "
+                + figures.count(pair.times()) + " of " + figures.count(pair.tickets(), "ticket", "tickets")
+                + " (90 % sure: " + figures.percent(pair.lower()) + " to " + figures.percent(pair.upper())
+                + "), worth " + figures.aboutMoney(pair.annualMoney()) + " a year.";
+    }
+
+    /** Up to every second, as one in so many; more often, as a share. */
+    private String often(double share) {
+        return share > ONE_IN ? figures.percent(share) : "one in " + figures.count((long) StrictMath.rint(1 / share));
+    }
+
+    private String words(SurchargeLine line) {
+        return plain(line.family()) + " jobs with it took longer by " + figures.number(line.lowerHours(), 2) + " to "
+                + figures.hours(line.upperHours()) + " (90 % sure, "
+                + figures.count(line.jobs(), "job", "jobs") + " with it): a line of "
+                + figures.quote(line.seconds()) + " at " + figures.price(line.labour()) + ".";
+    }
+
+    private static String plain(String word) {
+        return word.replace('-', ' ');
+    }
+
+    private String title(int repairType) {
+        String key = ledger.repairTypes().name(repairType);
+        return ledger.books().type(key, ledger.asOf()).map(RepairType::title).orElse(key);
+    }
+}

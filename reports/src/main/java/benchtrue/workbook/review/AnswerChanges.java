@@ -1,0 +1,79 @@
+package benchtrue.workbook.review;
+
+import benchtrue.nightly.Review;
+import benchtrue.revision.ProposedChange;
+import benchtrue.workbook.draft.WriteRevisionWorkbook;
+import benchtrue.workbook.sheet.Amounts;
+import benchtrue.workbook.sheet.CellStyles;
+import benchtrue.workbook.sheet.Grid;
+import benchtrue.workbook.sheet.Labels;
+import benchtrue.workbook.sheet.RowFlow;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** Second answer: what to change in the price book, what is held and why. */
+final class AnswerChanges {
+    private static final int MOST = 8;
+
+    private final Review review;
+    private final Labels labels;
+
+    AnswerChanges(Review review) {
+        this.review = review;
+        labels = new Labels(review.ledger());
+    }
+
+    void write(RowFlow flow) {
+        flow.title("2. What to change in the price book");
+        List<ProposedChange> changed = review.answers().changes();
+        if (changed.isEmpty()) {
+            flow.sentence("No change is proposed.");
+        } else {
+            rows(flow, changed);
+        }
+        review.answers().held().forEach((reason, held) -> {
+            flow.next().text("Not changed: " + reason, CellStyles.Kind.WRAPPED);
+            flow.across(
+                    held.stream().map(change -> labels.of(change.repairType())).collect(Collectors.joining("; ")), 1);
+        });
+        flow.sentence(String.join(" ", review.answers().books()));
+        flow.sentence(
+                "Accepted quotes keep their price. You decide line by line in " + WriteRevisionWorkbook.FILE + ".");
+    }
+
+    private void rows(RowFlow flow, List<ProposedChange> changed) {
+        flow.headings(
+                List.of(
+                        "Repair",
+                        "Hours now",
+                        "Hours proposed",
+                        "Change in hours",
+                        "Price now",
+                        "Price proposed",
+                        "Money a year, about",
+                        "Why it is not more"),
+                0,
+                7);
+        changed.stream().limit(MOST).forEach(change -> change(flow, change));
+        if (changed.size() > MOST) {
+            flow.sentence("And " + (changed.size() - MOST) + " smaller, in " + WriteRevisionWorkbook.FILE + ".");
+        }
+    }
+
+    private void change(RowFlow flow, ProposedChange change) {
+        double now = Amounts.hours(change.bookSeconds());
+        double proposed = Amounts.hours(change.proposedSeconds());
+        Grid grid = flow.next();
+        grid.text(labels.of(change.repairType()), CellStyles.Kind.WRAPPED)
+                .number(now, CellStyles.Kind.HOURS)
+                .number(proposed, CellStyles.Kind.HOURS)
+                .formula(
+                        "C#/B#-1".replace("#", Integer.toString(flow.row())),
+                        proposed / now - 1,
+                        CellStyles.Kind.CHANGE)
+                .number(Amounts.money(change.bookLabour()), CellStyles.Kind.MONEY)
+                .number(Amounts.money(change.proposedLabour()), CellStyles.Kind.MONEY)
+                .number(Amounts.about(change.annualEffect()), CellStyles.Kind.WHOLE_MONEY);
+        flow.across(change.heldBecause(), 7);
+    }
+}

@@ -1,0 +1,202 @@
+package benchtrue.workbook.review;
+
+import benchtrue.answers.Answers;
+import benchtrue.costing.Call;
+import benchtrue.costing.Gift;
+import benchtrue.costing.LoggedShare;
+import benchtrue.format.Figures;
+import benchtrue.nightly.Report;
+import benchtrue.nightly.Review;
+import benchtrue.shop.Tickets;
+import benchtrue.workbook.sheet.Amounts;
+import benchtrue.workbook.sheet.CellStyles;
+import benchtrue.workbook.sheet.NotesSheet;
+import benchtrue.workbook.sheet.RowFlow;
+import benchtrue.workbook.sheet.SteadyWorkbook;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.apache.poi.xssf.streaming.SXSSFSheet;
+
+/** Writes {@code review.xlsx}: the five answers, findings, money, the lines behind them, and notes. */
+public final class WriteWorkbook implements Report {
+    /** The workbook's name. */
+    public static final String FILE = "review.xlsx";
+
+    @Override
+    public void write(Review review, Path folder) throws IOException {
+        try (SteadyWorkbook workbook =
+                new SteadyWorkbook(folder.resolve(FILE), review.ledger().asOf())) {
+            fill(workbook, review);
+            workbook.save();
+        }
+    }
+
+    /** The answers point into findings and money, and so are filled last. */
+    private static void fill(SteadyWorkbook workbook, Review review) {
+        CellStyles look = new CellStyles(workbook);
+        LinesSheet lines = new LinesSheet(review, LinesSheet.MOST_LINES);
+        var answers = workbook.createSheet(AnswersSheet.NAME);
+        var repairs = workbook.createSheet(RepairsSheet.NAME);
+        var money = workbook.createSheet(MoneySheet.NAME);
+        RepairsSheet findings = new RepairsSheet(review, lines);
+        lines.write(workbook.createSheet(LinesSheet.NAME), look);
+        findings.write(repairs, look);
+        new MoneySheet(review).write(money, look);
+        new AnswersSheet(review, findings).write(answers, look);
+        new NotesSheet(review).write(workbook.createSheet(NotesSheet.NAME), look);
+    }
+
+    /** The first sheet: the five answers, with figures that follow the sheets behind them. */
+    static final class AnswersSheet {
+        static final String NAME = "Answers";
+
+        private final Review review;
+        private final RepairsSheet repairs;
+        private final Figures figures;
+
+        AnswersSheet(Review review, RepairsSheet repairs) {
+            this.review = review;
+            this.repairs = repairs;
+            figures = review.settings().figures();
+        }
+
+        void write(SXSSFSheet sheet, CellStyles look) {
+            RowFlow flow = new RowFlow(sheet, look, 32, 14, 12, 12, 12, 12, 12, 60);
+            flow.title("Bench review, " + figures.day(review.ledger().asOf()) + ": the five answers");
+            flow.sentence(
+                    "Money is in " + review.settings().currency()
+                            + ". An empty cell is not known. Statistics from the shop's own records, for an owner's judgement.");
+            review.answers().notRead().ifPresent(flow::sentence);
+            review.answers().pace().ifPresent(flow::sentence);
+            logged(flow);
+            flow.skip(1);
+            new AnswerLosses(review, repairs).write(flow);
+            flow.skip(1);
+            new AnswerChanges(review).write(flow);
+            flow.skip(1);
+            new AnswerGifts(review, figures).write(flow);
+            flow.skip(1);
+            new AnswerCalls(review).write(flow);
+            flow.skip(1);
+            new AnswerBenchHour(review, figures).write(flow);
+            flow.finish(1);
+        }
+
+        /** Too little paid time in the log is read before all else. */
+        private void logged(RowFlow flow) {
+            LoggedShare logged = review.costs().shop().loggedShare();
+            if (logged.opensTheReview()) {
+                flow.sentence("Only " + figures.percent(logged.share()) + " of the hours paid reached the log ("
+                        + figures.percent(logged.least())
+                        + " is the least): every repair looks cheaper here than it is.");
+            }
+        }
+    }
+
+    /** Fourth answer: which open instruments need a call to the customer before more work is done. */
+    static final class AnswerCalls {
+        private final Review review;
+
+        AnswerCalls(Review review) {
+            this.review = review;
+        }
+
+        void write(RowFlow flow) {
+            List<Call> calls = review.answers().calls();
+            flow.title("4. Whom to call before going on");
+            if (calls.isEmpty()) {
+                flow.sentence("No open instrument needs a call.");
+                return;
+            }
+            flow.headings(
+                    List.of(
+                            "Instrument",
+                            "Ticket",
+                            "Hours so far",
+                            "Hours quoted",
+                            "Hours expected in all, about",
+                            "More money, about",
+                            "",
+                            "Why to call"),
+                    0,
+                    1,
+                    7);
+            calls.stream().limit(Answers.FEW_CALLS).forEach(call -> call(flow, call));
+            flow.sentence((calls.size() > Answers.FEW_CALLS
+                            ? "And " + (calls.size() - Answers.FEW_CALLS) + " more, in review.html. "
+                            : "")
+                    + "Many places require approval before an estimate is exceeded.");
+        }
+
+        private void call(RowFlow flow, Call call) {
+            Tickets tickets = review.ledger().tickets();
+            flow.next()
+                    .text(tickets.instrumentClass(call.ticket()).replace('-', ' '), CellStyles.Kind.WRAPPED)
+                    .text(tickets.ticket(call.ticket()))
+                    .number(Amounts.hours(call.secondsSoFar()), CellStyles.Kind.HOURS)
+                    .number(
+                            call.quotedSeconds() > 0 ? Amounts.hours(call.quotedSeconds()) : Double.NaN,
+                            CellStyles.Kind.HOURS)
+                    .number(call.expectedHours(), CellStyles.Kind.TENTHS)
+                    .number(
+                            call.moreMoney() > 0 ? Amounts.about(call.moreMoney()) : Double.NaN,
+                            CellStyles.Kind.WHOLE_MONEY)
+                    .skip();
+            flow.across(call.reasons().stream().map(Call.Reason::words).collect(Collectors.joining("; ")), 7);
+        }
+    }
+
+    /** Third answer: what was given away in the year up to the as-of date, and to whom. */
+    static final class AnswerGifts {
+        private final Review review;
+        private final Figures figures;
+
+        AnswerGifts(Review review, Figures figures) {
+            this.review = review;
+            this.figures = figures;
+        }
+
+        void write(RowFlow flow) {
+            List<Gift> gifts = review.answers().given();
+            String span = "In the year up to " + figures.day(review.ledger().asOf());
+            flow.title("3. What was given away, and to whom");
+            if (gifts.isEmpty()) {
+                flow.sentence(span + " nothing is recorded as given away.");
+                return;
+            }
+            flow.headings(List.of("What", "Who pays the ticket", "Times", "Bench hours", "Worth"), 0, 1);
+            int first = flow.row() + 1;
+            gifts.forEach(gift -> flow.next()
+                    .text(gift.what(), CellStyles.Kind.WRAPPED)
+                    .text(gift.toWhom().replace('-', ' '))
+                    .number(gift.times(), CellStyles.Kind.COUNT)
+                    .number(gift.seconds() > 0 ? Amounts.hours(gift.seconds()) : Double.NaN, CellStyles.Kind.HOURS)
+                    .number(Amounts.money(gift.worth()), CellStyles.Kind.WHOLE_MONEY));
+            together(flow, gifts, first);
+            flow.sentence(span + "; bench time at the posted "
+                    + figures.price(review.costs().shopRate()) + " an hour.");
+        }
+
+        private static void together(RowFlow flow, List<Gift> gifts, int first) {
+            int last = flow.row();
+            flow.next()
+                    .text("Together", CellStyles.Kind.TOTAL_WORDS)
+                    .skip()
+                    .formula(
+                            "SUM(C" + first + ":C" + last + ")",
+                            gifts.stream().mapToLong(Gift::times).sum(),
+                            CellStyles.Kind.TOTAL_COUNT)
+                    .formula(
+                            "SUM(D" + first + ":D" + last + ")",
+                            Amounts.hours(
+                                    gifts.stream().mapToLong(Gift::seconds).sum()),
+                            CellStyles.Kind.TOTAL)
+                    .formula(
+                            "SUM(E" + first + ":E" + last + ")",
+                            Amounts.money(gifts.stream().mapToLong(Gift::worth).sum()),
+                            CellStyles.Kind.TOTAL_COUNT);
+        }
+    }
+}

@@ -1,0 +1,2 @@
+/** The review as a workbook with live formulas. */
+package benchtrue.workbook.review;
