@@ -88,6 +88,13 @@ public record ColumnProfile(String header, Optional<Column> known, long filled, 
         return numbers;
     }
 
+    /** Returns both readings of its hours where minutes may stand behind their sign; empty where they do not. */
+    public Optional<String> pointedMinutes() {
+        PointedMinutes pointed = new PointedMinutes();
+        texts.forEach(pointed::take);
+        return pointed.likely() ? Optional.of(pointed.readings()) : Optional.empty();
+    }
+
     /** Returns how many of its different dates can be read with the day or the month first, and nothing tells which. */
     public boolean leavesDatesOpen() {
         return has(DateText.Order.OPEN) && !has(DateText.Order.DAY_FIRST) && !has(DateText.Order.MONTH_FIRST);

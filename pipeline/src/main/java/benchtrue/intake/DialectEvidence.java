@@ -22,6 +22,7 @@ final class DialectEvidence {
     private final List<Column> dates = new ArrayList<>();
     private final List<Column> numbers = new ArrayList<>();
     private final TotalsRows totals;
+    private final PointedMinutes pointed = new PointedMinutes();
     private final long[] orders = new long[DateText.Order.values().length];
     private final long[] signs = new long[NumberText.Sign.values().length];
     private final Map<String, DateText.Order> knownDates = new HashMap<>();
@@ -52,6 +53,10 @@ final class DialectEvidence {
             case HOURS, SIGNED_HOURS, MONEY, SIGNED_MONEY, QUANTITY, COUNT -> true;
             default -> false;
         };
+    }
+
+    static boolean isHours(Column column) {
+        return column.cell().kind() == Kind.HOURS || column.cell().kind() == Kind.SIGNED_HOURS;
     }
 
     static String text(Records record, int cell) {
@@ -109,6 +114,9 @@ final class DialectEvidence {
             remember(knownNumbers, text, sign);
         }
         signs[sign.ordinal()]++;
+        if (isHours(column)) {
+            pointed.take(text, 1);
+        }
         boolean open = sign == NumberText.Sign.OPEN_COMMA || sign == NumberText.Sign.OPEN_POINT;
         if (open && openNumber == null) {
             openNumber = new Place(record.line(), column.header(), text.strip());
@@ -173,6 +181,11 @@ final class DialectEvidence {
     boolean hasSurplusCell() {
         long own = totals.line() < 0 ? rows : rows - 1;
         return own > 0 && emptyEnds >= own && 2 * surplus >= own;
+    }
+
+    /** Returns whether minutes stand behind the sign of its hours. */
+    PointedMinutes pointed() {
+        return pointed;
     }
 
     TotalsRows totals() {

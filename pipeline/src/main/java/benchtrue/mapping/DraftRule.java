@@ -42,14 +42,20 @@ final class DraftRule {
         lines.add("name = " + quoted(pattern));
         lines.add("table = " + quoted(guess.table().title()) + "  # one row is "
                 + guess.table().oneRow());
-        UnitOfHours.of(guess)
-                .ifPresent(unit -> lines.add(
-                        "hours = " + quoted(Words.of(unit.unit())) + "  # " + unit.percent() + " %: " + unit.reason()));
+        UnitOfHours.of(guess).ifPresent(this::hours);
         dates();
         columns();
         missing();
         guess.matches().stream().filter(Match::isSure).forEach(this::words);
         return List.copyOf(lines);
+    }
+
+    private void hours(UnitOfHours unit) {
+        lines.add("hours = " + quoted(Words.of(unit.unit())) + "  # " + unit.percent() + " %: " + unit.reason());
+        unit.asked()
+                .ifPresent(readings -> ask(
+                        "what stands behind the sign of its hours? " + readings + ".",
+                        "hours = \"hours\"  # in place of the line above, where it is hundredths"));
     }
 
     private void dates() {
