@@ -91,6 +91,8 @@ public final class ShopSettings {
                 money,
                 from.keepResults(),
                 from.mostUnreadShare(),
-                from.files());
+                from.files(),
+                from.words(),
+                from.finishedAfterDays());
     }
 }

@@ -11,6 +11,7 @@ import benchtrue.intake.columns.Column;
 import benchtrue.intake.columns.Kind;
 import benchtrue.intake.columns.Problem;
 import benchtrue.intake.dialects.DialectEvidence;
+import benchtrue.intake.dialects.PointedMinutes;
 import benchtrue.settings.DateOrder;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -97,6 +98,13 @@ public record ColumnProfile(String header, Optional<Column> known, long filled, 
         });
         numbers.sort(null);
         return numbers;
+    }
+
+    /** Returns both readings of its hours where minutes may stand behind their sign; empty where they do not. */
+    public Optional<String> pointedMinutes() {
+        PointedMinutes pointed = new PointedMinutes();
+        texts.forEach(pointed::take);
+        return pointed.likely() ? Optional.of(pointed.readings()) : Optional.empty();
     }
 
     /** Returns how many of its different dates can be read with the day or the month first, and nothing tells which. */

@@ -6,7 +6,7 @@ import benchtrue.intake.columns.MappedTable;
 import benchtrue.intake.columns.Mapping;
 import benchtrue.intake.columns.Need;
 import benchtrue.intake.columns.Table;
-import benchtrue.settings.FileRule;
+import benchtrue.settings.Settings;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Notice;
 import benchtrue.shop.Refusal;
@@ -48,13 +48,13 @@ final class Inbox {
     /**
      * Lists the files of a shop folder.
      *
-     * @param rules the owner's rules for files; one that fits decides what a file is
+     * @param settings with the owner's rules for files; one that fits decides what a file is
      */
-    static Inbox find(Path shop, List<FileRule> rules) {
+    static Inbox find(Path shop, Settings settings) {
         if (!Files.isDirectory(shop)) {
             throw missing(shop + ": found no such folder, expected the shop's folder. Name it with --shop.");
         }
-        Inbox inbox = new Inbox(shop, new Rules(rules));
+        Inbox inbox = new Inbox(shop, new Rules(settings));
         inbox.list("exports", "the files that the shop's systems exported").forEach(inbox::export);
         inbox.list("price-book", "the price book, one file a version, such as 2026-01-01.csv")
                 .forEach(inbox::book);
@@ -106,10 +106,8 @@ final class Inbox {
     private void export(Path path) {
         String file = path.getFileName().toString();
         String lower = file.toLowerCase(Locale.ROOT);
-        Optional<MappedTable> found = rules.of("exports", file)
-                .or(() -> isTable(lower)
-                        ? table(lower).map(table -> new MappedTable(table, Mapping.NONE))
-                        : Optional.empty());
+        Optional<MappedTable> found =
+                rules.of("exports", file).or(() -> isTable(lower) ? table(lower).map(rules::plain) : Optional.empty());
         if (found.isEmpty()) {
             unread.add("exports/" + file);
             return;
@@ -151,7 +149,7 @@ final class Inbox {
             return;
         }
         requireInside(path, "price-book/" + file);
-        Mapping mapping = rule.map(MappedTable::mapping).orElse(Mapping.NONE);
+        Mapping mapping = rule.orElse(rules.plain(Table.PRICE_BOOK)).mapping();
         files.add(new ExportFile(path, "price-book/" + file, Table.PRICE_BOOK, effective(file), mapping));
     }
 

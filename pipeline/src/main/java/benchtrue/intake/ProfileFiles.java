@@ -18,6 +18,7 @@ import benchtrue.intake.files.Encoding;
 import benchtrue.intake.files.KnownKinds;
 import benchtrue.intake.files.Records;
 import benchtrue.settings.FileRule;
+import benchtrue.settings.Settings;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Refusal;
 import java.io.IOException;
@@ -42,12 +43,12 @@ public final class ProfileFiles {
      * Returns what stands in each file, in order of their names.
      *
      * @param shop the shop's folder with {@code exports/}
-     * @param rules the owner's rules for files
+     * @param settings with the owner's rules for files
      * @param familiar counts the names of a header that look like columns
      * @throws Refusal where the folder or its inbox is missing
      */
-    public List<FileProfile> profile(Path shop, List<FileRule> rules, ToIntFunction<List<String>> familiar) {
-        Rules known = new Rules(rules);
+    public List<FileProfile> profile(Path shop, Settings settings, ToIntFunction<List<String>> familiar) {
+        Rules known = new Rules(settings);
         List<FileProfile> profiles = new ArrayList<>();
         for (String folder : List.of("exports", "price-book")) {
             for (Path path : list(shop.resolve(folder))) {

@@ -27,7 +27,7 @@ public final class ReadExports {
      * @throws benchtrue.shop.Refusal where a folder, a needed table or a needed column is missing, or a file is no table
      */
     public Exports read(Path shop, Settings settings) {
-        Inbox inbox = Inbox.find(shop, settings.files());
+        Inbox inbox = Inbox.find(shop, settings);
         List<ReadTable> tables = Stream.of(Table.values())
                 .parallel()
                 .map(table -> read(table, inbox))

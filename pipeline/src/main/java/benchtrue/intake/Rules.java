@@ -12,6 +12,7 @@ import benchtrue.settings.FileRule;
 import benchtrue.settings.HoursUnit;
 import benchtrue.settings.Pair;
 import benchtrue.settings.ReadSettings;
+import benchtrue.settings.Settings;
 import benchtrue.settings.ValueMap;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Notice;
@@ -27,10 +28,20 @@ import java.util.stream.Stream;
 final class Rules {
     private final List<MappedTable> rules;
     private final List<FileRule> unused;
+    private final SharedWords words;
 
-    Rules(List<FileRule> rules) {
-        this.rules = rules.stream().map(CheckRules::mapping).toList();
-        unused = new ArrayList<>(rules);
+    Rules(Settings settings) {
+        words = new SharedWords(settings.words());
+        rules = settings.files().stream()
+                .map(CheckRules::mapping)
+                .map(rule -> new MappedTable(rule.table(), words.with(rule.table(), rule.mapping())))
+                .toList();
+        unused = new ArrayList<>(settings.files());
+    }
+
+    /** Returns how files of a table are translated that no rule fits. */
+    MappedTable plain(Table table) {
+        return new MappedTable(table, words.with(table, Mapping.NONE));
     }
 
     /**
@@ -155,7 +166,8 @@ final class Rules {
             return words;
         }
 
-        private static Map<String, String> words(Column column, ValueMap values) {
+        /** Returns the contract's word for each of the owner's, by {@link Mapping#plain}. */
+        static Map<String, String> words(Column column, ValueMap values) {
             Map<String, String> words = new HashMap<>();
             for (Pair pair : values.words()) {
                 if (column.cell().kind() == Kind.WORD && !column.cell().words().contains(pair.text())) {
@@ -187,7 +199,7 @@ final class Rules {
                             table.columns().stream().map(Column::header).toList()));
         }
 
-        private static Refusal unknown(int line, String what, String found, List<String> known) {
+        static Refusal unknown(int line, String what, String found, List<String> known) {
             String advice = Spelling.nearest(found, known)
                     .map(near -> "Did you mean \"" + near + "\"?")
                     .orElse("There are: " + String.join(", ", known) + ".");

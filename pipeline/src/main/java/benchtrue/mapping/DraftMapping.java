@@ -1,5 +1,6 @@
 package benchtrue.mapping;
 
+import benchtrue.format.TomlText;
 import benchtrue.intake.ColumnProfile;
 import benchtrue.intake.FileProfile;
 import benchtrue.intake.ProfileFiles;
@@ -33,7 +34,7 @@ public final class DraftMapping {
      * @throws benchtrue.shop.Refusal where the folder or its inbox is missing
      */
     public Draft draft(Path shop, Settings settings, String own) {
-        List<FileProfile> files = new ProfileFiles().profile(shop, settings.files(), words::familiar);
+        List<FileProfile> files = new ProfileFiles().profile(shop, settings, words::familiar);
         List<FileProfile> known =
                 files.stream().filter(file -> file.table().isPresent()).toList();
         Map<Guess, List<FileProfile>> found = guesses(files);
@@ -136,7 +137,7 @@ public final class DraftMapping {
         Set<String> currencies =
                 settings.currency().equals(Settings.DEFAULTS.currency()) ? currencies(guesses) : Set.of();
         if (currencies.size() == 1) {
-            lines.add("currency = " + DraftRule.quoted(currencies.iterator().next()) + "  # it stands in the amounts");
+            lines.add("currency = " + TomlText.quoted(currencies.iterator().next()) + "  # it stands in the amounts");
         }
         if (own.isBlank()) {
             lines.add("# zone = \"Europe/Dublin\"  # the shop's time zone");

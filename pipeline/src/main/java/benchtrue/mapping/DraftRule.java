@@ -1,5 +1,6 @@
 package benchtrue.mapping;
 
+import benchtrue.format.TomlText;
 import benchtrue.format.Words;
 import benchtrue.intake.ColumnProfile;
 import benchtrue.intake.columns.Column;
@@ -39,17 +40,24 @@ final class DraftRule {
      */
     List<String> lines(String pattern) {
         lines.add("[[files]]");
-        lines.add("name = " + quoted(pattern));
-        lines.add("table = " + quoted(guess.table().title()) + "  # one row is "
+        lines.add("name = " + TomlText.quoted(pattern));
+        lines.add("table = " + TomlText.quoted(guess.table().title()) + "  # one row is "
                 + guess.table().oneRow());
-        UnitOfHours.of(guess)
-                .ifPresent(unit -> lines.add(
-                        "hours = " + quoted(Words.of(unit.unit())) + "  # " + unit.percent() + " %: " + unit.reason()));
+        UnitOfHours.of(guess).ifPresent(this::hours);
         dates();
         columns();
         missing();
         guess.matches().stream().filter(Match::isSure).forEach(this::words);
         return List.copyOf(lines);
+    }
+
+    private void hours(UnitOfHours unit) {
+        lines.add(
+                "hours = " + TomlText.quoted(Words.of(unit.unit())) + "  # " + unit.percent() + " %: " + unit.reason());
+        unit.asked()
+                .ifPresent(readings -> ask(
+                        "what stands behind the sign of its hours? " + readings + ".",
+                        "hours = \"hours\"  # in place of the line above, where it is hundredths"));
     }
 
     private void dates() {
@@ -75,13 +83,15 @@ final class DraftRule {
         lines.add("[files.columns]");
         for (Match match : guess.matches()) {
             String line = match.column().header() + " = "
-                    + quoted(match.source().header()) + "  # " + match.percent() + " %: " + match.reason();
+                    + TomlText.quoted(match.source().header()) + "  # " + match.percent() + " %: " + match.reason();
             lines.add(match.isSure() ? line : "# " + line);
         }
         List<ColumnProfile> unused = guess.unused();
         if (!unused.isEmpty()) {
             lines.add("# not read: "
-                    + unused.stream().map(source -> quoted(source.header())).collect(Collectors.joining(", ")));
+                    + unused.stream()
+                            .map(source -> TomlText.quoted(source.header()))
+                            .collect(Collectors.joining(", ")));
         }
     }
 
@@ -118,32 +128,16 @@ final class DraftRule {
                 : "one of " + String.join(", ", column.cell().words());
         for (Map.Entry<String, Optional<String>> word : told.entrySet()) {
             if (word.getValue().isPresent()) {
-                lines.add(quoted(word.getKey()) + " = " + quoted(word.getValue().get()));
+                lines.add(TomlText.quoted(word.getKey()) + " = "
+                        + TomlText.quoted(word.getValue().get()));
             } else {
                 long rows = match.source().texts().get(word.getKey());
                 ask(
-                        "what does " + quoted(word.getKey()) + " in "
-                                + quoted(match.source().header()) + " mean (" + rows
+                        "what does " + TomlText.quoted(word.getKey()) + " in "
+                                + TomlText.quoted(match.source().header()) + " mean (" + rows
                                 + (rows == 1 ? " row)?" : " rows)?"),
-                        quoted(word.getKey()) + " = \"" + choice + "\"");
+                        TomlText.quoted(word.getKey()) + " = \"" + choice + "\"");
             }
         }
-    }
-
-    /** Returns text as TOML writes it. */
-    static String quoted(String text) {
-        StringBuilder quoted = new StringBuilder("\"");
-        for (char letter : text.toCharArray()) {
-            if (letter == '"' || letter == '\\') {
-                quoted.append('\\').append(letter);
-            } else if (letter < ' ' || letter == 0x7F) {
-                quoted.append("\\u00")
-                        .append(Character.forDigit(letter >> 4, 16))
-                        .append(Character.forDigit(letter & 15, 16));
-            } else {
-                quoted.append(letter);
-            }
-        }
-        return quoted.append('"').toString();
     }
 }

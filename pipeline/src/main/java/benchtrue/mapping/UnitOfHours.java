@@ -11,16 +11,21 @@ import java.util.stream.Stream;
 /**
  * What a file's numbers for hours count, guessed from their names and sizes.
  *
- * @param unit minutes or hundredths
+ * @param unit minutes, hundredths, or hours and minutes
  * @param percent how sure
  * @param reason for a person
+ * @param asked both readings where a person must say; empty where nobody need
  */
-record UnitOfHours(HoursUnit unit, int percent, String reason) {
+record UnitOfHours(HoursUnit unit, int percent, String reason, Optional<String> asked) {
     private static final Pattern MINUTES = Pattern.compile(".*\\b(min|mins|minut\\p{L}*)\\b.*");
     private static final Pattern HUNDREDTHS = Pattern.compile(".*\\b(hundertstel|hundredths|centi\\p{L}*|1 100)\\b.*");
 
     /** No bench time is this long as a rule, so that larger numbers count something smaller. */
     private static final double LONG_IN_HOURS = 12;
+
+    private UnitOfHours(HoursUnit unit, int percent, String reason) {
+        this(unit, percent, reason, Optional.empty());
+    }
 
     /** Returns the unit; empty for hours. */
     static Optional<UnitOfHours> of(Guess guess) {
@@ -44,6 +49,11 @@ record UnitOfHours(HoursUnit unit, int percent, String reason) {
         }
         if (HUNDREDTHS.matcher(header).matches()) {
             return Stream.of(new UnitOfHours(HoursUnit.HUNDREDTHS, 95, "the header says hundredths"));
+        }
+        Optional<String> readings = match.source().pointedMinutes();
+        if (readings.isPresent()) {
+            return Stream.of(new UnitOfHours(
+                    HoursUnit.HOURS_MINUTES, 70, "behind the sign hardly anything goes beyond 59", readings));
         }
         List<Double> numbers = match.source().numbers();
         boolean whole = numbers.stream().allMatch(number -> number == StrictMath.rint(number));

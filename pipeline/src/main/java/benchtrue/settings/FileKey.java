@@ -12,7 +12,10 @@ enum FileKey {
     HEADER_LINE("header_line", "a whole number from 1 to 10000", "line of the column names"),
     TOTALS_ROW("totals_row", "true or false", "whether the last row is a total, which is left out"),
     SHEET("sheet", "a sheet's name", "which sheet of a workbook"),
-    HOURS("hours", "\"hours\", \"minutes\" or \"hundredths\"", "what a number for hours counts"),
+    HOURS(
+            "hours",
+            "\"hours\", \"minutes\", \"hundredths\" or \"hours-minutes\" (1.30 is 1 h 30 min)",
+            "what a number for hours counts"),
     COLUMNS("columns", "canonical column = \"the file's header\"", "which of the file's columns is which"),
     VALUES("values", "a section a column, in it \"the file's word\" = \"the contract's word\"", "what its words mean"),
     CONSTANTS("constants", "canonical column = \"a text\"", "what holds for every row");

@@ -21,6 +21,9 @@ final class ReadFileRules {
     /** The section's name. */
     static final String SECTION = "files";
 
+    /** The section of words that mean the same in every file. */
+    static final String WORDS = "words";
+
     private static final int LAST_HEADER_LINE = 10_000;
     private final TomlTable rule;
     private final TomlPosition place;
@@ -134,7 +137,8 @@ final class ReadFileRules {
                 .orElse(List.of());
     }
 
-    private static List<ValueMap> values(TomlTable table) {
+    /** Returns words by their column. */
+    static List<ValueMap> values(TomlTable table) {
         List<ValueMap> maps = new ArrayList<>();
         for (String column : table.keySet()) {
             TomlPosition place = table.inputPositionOf(List.of(column));

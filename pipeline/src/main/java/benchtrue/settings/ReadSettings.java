@@ -71,7 +71,9 @@ public final class ReadSettings {
                 money(file, absent.money()),
                 (int) file.whole(SettingsKey.KEEP_RESULTS, 0, 100_000, absent.keepResults()),
                 file.number(SettingsKey.MOST_UNREAD_SHARE, 0, 0.5, absent.mostUnreadShare()),
-                file.files());
+                file.files(),
+                file.words(),
+                (int) file.whole(SettingsKey.FINISHED_AFTER, 1, 3_650, absent.finishedAfterDays()));
     }
 
     private static MoneyRules money(SettingsFile file, MoneyRules absent) {

@@ -32,6 +32,9 @@ import java.util.TreeMap;
  * @param keepResults how many dated results stay in {@code out}, 0 for all
  * @param mostUnreadShare share of a repair's hours that may be unread before it is not judged
  * @param files how files of the shop's own systems are read, in the owner's order
+ * @param words what the files' own words mean, whichever file they stand in
+ * @param finishedAfterDays days without work after which a ticket of which nobody wrote the end counts as finished, or
+ *     {@link Absent#DAY}: then longer than nearly all pauses that were seen
  */
 public record Settings(
         String currency,
@@ -50,7 +53,9 @@ public record Settings(
         MoneyRules money,
         int keepResults,
         double mostUnreadShare,
-        List<FileRule> files) {
+        List<FileRule> files,
+        List<ValueMap> words,
+        int finishedAfterDays) {
     private static final int MATERIAL_HOURS = 2;
 
     /** Settings of a shop folder without {@code shop.toml}. */
@@ -71,10 +76,13 @@ public record Settings(
             MoneyRules.DEFAULTS,
             0,
             0.05,
-            List.of());
+            List.of(),
+            List.of(),
+            Absent.DAY);
 
     public Settings {
         files = List.copyOf(files);
+        words = List.copyOf(words);
     }
 
     /** Takes everything but the rules for costs, how much is kept and the rules for files, which have their defaults. */
@@ -109,7 +117,9 @@ public record Settings(
                 MoneyRules.DEFAULTS,
                 DEFAULTS.keepResults,
                 DEFAULTS.mostUnreadShare,
-                DEFAULTS.files);
+                DEFAULTS.files,
+                DEFAULTS.words,
+                DEFAULTS.finishedAfterDays);
     }
 
     /** Returns figures as this shop's people read them; every sentence, page, picture and sheet uses them. */
@@ -138,6 +148,9 @@ public record Settings(
         }
         values.put(SettingsKey.FALSE_DISCOVERY.path(), falseDiscovery);
         values.put(SettingsKey.MOST_UNREAD_SHARE.path(), mostUnreadShare);
+        if (Absent.has(finishedAfterDays)) {
+            values.put(SettingsKey.FINISHED_AFTER.path(), finishedAfterDays);
+        }
         values.put(SettingsKey.RESAMPLES.path(), resamples);
         values.put(SettingsKey.SEED.path(), seed);
         values.put(SettingsKey.KEEP_RESULTS.path(), keepResults);
@@ -162,6 +175,9 @@ public record Settings(
         }
         if (!files.isEmpty()) {
             values.put(ReadFileRules.SECTION, files.stream().map(RuleRecord::of).toList());
+        }
+        if (!words.isEmpty()) {
+            values.put(ReadFileRules.WORDS, RuleRecord.maps(words));
         }
         return values;
     }
@@ -190,11 +206,16 @@ public record Settings(
             record.putPairs(FileKey.COLUMNS, rule.columns());
             record.putPairs(FileKey.CONSTANTS, rule.constants());
             if (!rule.values().isEmpty()) {
-                SortedMap<String, Object> maps = new TreeMap<>();
-                rule.values().forEach(map -> maps.put(map.column(), texts(map.words())));
-                record.put(FileKey.VALUES, maps);
+                record.put(FileKey.VALUES, maps(rule.values()));
             }
             return record.values;
+        }
+
+        /** Returns words by their column. */
+        static SortedMap<String, Object> maps(List<ValueMap> words) {
+            SortedMap<String, Object> maps = new TreeMap<>();
+            words.forEach(map -> maps.put(map.column(), texts(map.words())));
+            return maps;
         }
 
         private void put(FileKey key, Object value) {

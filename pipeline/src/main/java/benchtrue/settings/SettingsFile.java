@@ -61,9 +61,11 @@ final class SettingsFile {
         boolean families = path.size() >= ReadFamilies.SECTION.size()
                 && path.subList(0, ReadFamilies.SECTION.size()).equals(ReadFamilies.SECTION)
                 && values.isTable(ReadFamilies.SECTION);
+        boolean words = path.get(0).equals(ReadFileRules.WORDS) && values.isTable(List.of(ReadFileRules.WORDS));
         return section
                 || rules
                 || families
+                || words
                 || Arrays.stream(SettingsKey.values())
                         .anyMatch(key -> key.parts().equals(path));
     }
@@ -128,6 +130,11 @@ final class SettingsFile {
     /** Returns the rules for files, in the file's order. */
     List<FileRule> files() {
         return ReadFileRules.read(values.getArrayOrEmpty(List.of(ReadFileRules.SECTION)));
+    }
+
+    /** Returns what words mean in whichever file they stand, by column. */
+    List<ValueMap> words() {
+        return ReadFileRules.values(values.getTableOrEmpty(List.of(ReadFileRules.WORDS)));
     }
 
     /** Returns the families with values of their own, by name. */

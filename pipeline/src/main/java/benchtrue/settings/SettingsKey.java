@@ -28,6 +28,11 @@ enum SettingsKey {
             "most_unread_share",
             "a share from 0 to 0.5",
             "share of a repair's hours that may be unread before it is not judged"),
+    FINISHED_AFTER(
+            "finished_after",
+            "days from 1 to 3650",
+            "days without work after which a ticket counts as finished where no file says so; without it, more than nearly"
+                    + " all pauses that were seen"),
     RESAMPLES("resamples", "a whole number from 200 to 100000", "how often the evidence is drawn again"),
     SEED("seed", "a whole number from 0 to 9000000000000000000", "start of every random draw"),
     KEEP_RESULTS(

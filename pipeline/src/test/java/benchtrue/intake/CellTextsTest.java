@@ -11,6 +11,7 @@ import benchtrue.intake.cells.SerialDate;
 import benchtrue.intake.cells.WrittenCells.MonthText;
 import benchtrue.settings.DateOrder;
 import benchtrue.settings.DecimalSign;
+import benchtrue.settings.HoursUnit;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -106,10 +107,60 @@ class CellTextsTest {
         "PT1H30M,1:30",
         "PT36H,36:00",
         "PT0.5H,0.5",
+        "49m,0:49",
+        "49 min,0:49",
+        "90 min,1:30",
+        "45 minutes,0:45",
+        "45 Minuten,0:45",
+        "90mn,1:30",
+        "90 Min.,1:30",
+        "90',1:30",
+        "7.5 min,0:07:30",
+        "-30 min,-0:30",
+        "1 h 30 mn,1:30",
+        "1h30',1:30",
+        "1h 30m,1:30",
+        "1 Std. 30 Min.,1:30",
+        "2 Std,2:00",
+        "1 hour and 30 minutes,1:30",
+        "2 heures et 5 minutes,2:05",
+        "1 uur 30,1:30",
+        "1\u00bd,1:30",
+        "1 \u00bd Std.,1:30",
+        "\u00be h,0:45",
+        "1 1/2,1:30",
+        "1 1/2 h,1:30",
+        "1-1/2,1:30",
+        "3/4,0:45",
+        "0:49,0:49",
+        "0:49 h,0:49",
+        "1:30 min,1:30 min",
+        "1h75,1h75",
+        "5/4,5/4",
+        "2-3 h,2-3",
+        "1.30,1.30",
         "90x,90x"
     })
     void aDurationIsReadAsItIsWritten(String text, String hours) {
         assertThat(HoursText.canonical(text, sign -> DecimalSign.POINT)).isEqualTo(hours);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "1.30,HOURS_MINUTES,1:30",
+        "1.3,HOURS_MINUTES,1:30",
+        "0.05,HOURS_MINUTES,0:05",
+        "-1.15,HOURS_MINUTES,-1:15",
+        "2,HOURS_MINUTES,2",
+        "1.5,HOURS_MINUTES,1h5",
+        "1.75,HOURS_MINUTES,1h75",
+        "90,MINUTES,1:30",
+        "150,HUNDREDTHS,1:30",
+        "1.30,HOURS,1.30",
+        "0:49,MINUTES,0:49"
+    })
+    void aFigureCountsWhatTheFileCounts(String number, HoursUnit unit, String hours) {
+        assertThat(HoursText.counted(number, unit)).isEqualTo(hours);
     }
 
     @ParameterizedTest

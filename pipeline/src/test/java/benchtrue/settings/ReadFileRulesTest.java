@@ -144,7 +144,7 @@ class ReadFileRulesTest {
                 "RULE header_line = 0                       | 4 | 1 | `expected a whole number from 1`",
                 "RULE totals_row = \"yes\"                  | 4 | 1 | `expected true or false`",
                 "RULE sheet = 1                             | 4 | 1 | `expected a sheet's name`",
-                "RULE hours = \"seconds\"                   | 4 | 1 | `expected \"hours\", \"minutes\" or \"hundredths\"`",
+                "RULE hours = \"seconds\"                   | 4 | 1 | `expected \"hours\", \"minutes\", \"hundredths\" or`",
                 "RULE columns = \"ticket\"                  | 4 | 1 | `\"files.columns\" is \"ticket\"`",
                 "RULE [files.columns]\\nticket = 4          | 5 | 1 | `\"files.columns.ticket\" is 4, expected text in quotes`",
                 "RULE [files.constants]\\nkind = \" \"      | 5 | 1 | `\"files.constants.kind\" is \" \"`",

@@ -52,6 +52,7 @@ class ReadSettingsTest {
                 seed = 7
                 keep_results = 400
                 most_unread_share = 0.02
+                finished_after = 21
                 show_people = true
                 wall_copy = true
                 [policy]
@@ -84,7 +85,9 @@ class ReadSettingsTest {
                         new MoneyRules(0.5, 135_000, 0.15, 0.9, 287_500),
                         400,
                         0.02,
-                        List.of()));
+                        List.of(),
+                        List.of(),
+                        21));
     }
 
     @Test
@@ -181,7 +184,7 @@ class ReadSettingsTest {
 
     @Test
     void theRecordOfARunNamesEveryKey() throws IOException {
-        assertThat(read("shop_rate = 95.5\nmateriality = 200\nmoney.overhead_rate = 30")
+        assertThat(read("shop_rate = 95.5\nmateriality = 200\nfinished_after = 21\nmoney.overhead_rate = 30")
                         .byKey())
                 .containsOnlyKeys(Arrays.stream(SettingsKey.values())
                         .map(SettingsKey::path)

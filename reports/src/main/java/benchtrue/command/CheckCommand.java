@@ -6,6 +6,7 @@ import benchtrue.intake.columns.InputFile;
 import benchtrue.reconcile.Reconcile;
 import benchtrue.reconcile.Reconciled;
 import benchtrue.settings.Settings;
+import benchtrue.settings.ValueMap;
 import benchtrue.shop.ExitCode;
 import java.util.ArrayList;
 import java.util.List;
@@ -44,7 +45,7 @@ final class CheckCommand implements Callable<Integer> {
             Figures figures = Figures.of(settings.locale(), settings.currency());
             Account account = new Account(figures);
             Faults faults = Faults.of(rows.setAside());
-            setAside(faults, figures).forEach(console.out()::println);
+            setAside(faults, settings.words(), figures).forEach(console.out()::println);
             account.notices(rows.notices()).forEach(console.out()::println);
             account.balances(rows.balances()).forEach(console.out()::println);
             told(rows.files(), figures).forEach(console.out()::println);
@@ -53,7 +54,7 @@ final class CheckCommand implements Callable<Integer> {
         return ExitCode.PUBLISHED.number();
     }
 
-    private List<String> setAside(Faults faults, Figures figures) {
+    private List<String> setAside(Faults faults, List<ValueMap> words, Figures figures) {
         List<String> lines = new ArrayList<>();
         lines.add(
                 faults.rows() == 0
@@ -70,6 +71,7 @@ final class CheckCommand implements Callable<Integer> {
                 lines.add("      and " + figures.count(places.size() - shown) + " more; --verbose shows all");
             }
             lines.add("      " + fault.remedy());
+            fault.toPaste(words).forEach(line -> lines.add("          " + line));
         }
         return lines;
     }

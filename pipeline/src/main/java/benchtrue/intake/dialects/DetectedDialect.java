@@ -38,6 +38,11 @@ final class DetectedDialect implements Dialect {
 
     @Override
     public Records open(InputStream bytes, String name) throws IOException {
+        if (evidence != null
+                && evidence.pointed().likely()
+                && file.rule().flatMap(FileRule::hours).isEmpty()) {
+            throw openHours();
+        }
         return new TrimmedRecords(
                 source.open(bytes, name), evidence != null && evidence.hasSurplusCell() ? 1 : 0, totalsLine());
     }
@@ -106,6 +111,12 @@ final class DetectedDialect implements Dialect {
                 + "\", which is " + point + " with a decimal point and " + comma
                 + " with a decimal comma; too few numbers of the file tell which. Say which in shop.toml: "
                 + rule("decimal = \".\"") + " (or decimal = \",\").");
+    }
+
+    private Refusal openHours() {
+        return refused(": found hours that can be read in two ways: "
+                + evidence.pointed().readings() + ". Say which in shop.toml: " + rule("hours = \"hours-minutes\"")
+                + " (or hours = \"hours\").");
     }
 
     private String rule(String key) {

@@ -5,6 +5,7 @@ import benchtrue.intake.cells.HoursText;
 import benchtrue.intake.cells.NumberText;
 import benchtrue.intake.columns.Column;
 import benchtrue.intake.columns.Dictionary;
+import benchtrue.intake.columns.Kind;
 import benchtrue.intake.files.Records;
 import benchtrue.settings.DateOrder;
 import benchtrue.settings.DecimalSign;
@@ -28,6 +29,7 @@ public final class DialectEvidence {
     private final List<Column> dates = new ArrayList<>();
     private final List<Column> numbers = new ArrayList<>();
     private final TotalsRows totals;
+    private final PointedMinutes pointed = new PointedMinutes();
     private final long[] orders = new long[DateText.Order.values().length];
     private final long[] signs = new long[NumberText.Sign.values().length];
     private final Map<String, DateText.Order> knownDates = new HashMap<>();
@@ -58,6 +60,10 @@ public final class DialectEvidence {
             case HOURS, SIGNED_HOURS, MONEY, SIGNED_MONEY, QUANTITY, COUNT -> true;
             default -> false;
         };
+    }
+
+    public static boolean isHours(Column column) {
+        return column.cell().kind() == Kind.HOURS || column.cell().kind() == Kind.SIGNED_HOURS;
     }
 
     static String text(Records record, int cell) {
@@ -115,6 +121,9 @@ public final class DialectEvidence {
             remember(knownNumbers, text, sign);
         }
         signs[sign.ordinal()]++;
+        if (isHours(column)) {
+            pointed.take(text, 1);
+        }
         boolean open = sign == NumberText.Sign.OPEN_COMMA || sign == NumberText.Sign.OPEN_POINT;
         if (open && openNumber == null) {
             openNumber = new Place(record.line(), column.header(), text.strip());
@@ -179,6 +188,11 @@ public final class DialectEvidence {
     boolean hasSurplusCell() {
         long own = totals.line() < 0 ? rows : rows - 1;
         return own > 0 && emptyEnds >= own && 2 * surplus >= own;
+    }
+
+    /** Returns whether minutes stand behind the sign of its hours. */
+    PointedMinutes pointed() {
+        return pointed;
     }
 
     TotalsRows totals() {

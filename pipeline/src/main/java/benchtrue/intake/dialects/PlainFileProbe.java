@@ -14,6 +14,7 @@ import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Looks at a file's beginning and end: most are written as the data contract writes, and need no more. What may differ in
@@ -94,6 +95,7 @@ public final class PlainFileProbe {
         List<String> last = TextLine.lines(end.stripTrailing());
         boolean lastIsWhole = endIsWhole || last.size() > 1;
         return !haveSurplus(lines, header.size())
+                && !havePointedMinutes(lines, header, names)
                 && !(lastIsWhole && mayBeTotal(TextLine.cells(last.get(last.size() - 1), ',', '"'), header, names));
     }
 
@@ -105,6 +107,20 @@ public final class PlainFileProbe {
                 .filter(row -> row.size() == size + 1 && row.get(size).isEmpty())
                 .count();
         return 3 * surplus > last - 1;
+    }
+
+    private static boolean havePointedMinutes(List<String> lines, List<String> header, ColumnNames names) {
+        List<Integer> hours = IntStream.range(0, header.size())
+                .filter(cell -> names.column(header.get(cell)) != null
+                        && DialectEvidence.isHours(names.column(header.get(cell))))
+                .boxed()
+                .toList();
+        PointedMinutes pointed = new PointedMinutes();
+        for (String line : hours.isEmpty() ? List.<String>of() : lines.subList(1, lines.size())) {
+            List<String> row = TextLine.cells(line, ',', '"');
+            hours.stream().filter(cell -> cell < row.size()).forEach(cell -> pointed.take(row.get(cell), 1));
+        }
+        return pointed.likely();
     }
 
     private static boolean mayBeTotal(List<String> row, List<String> header, ColumnNames names) {

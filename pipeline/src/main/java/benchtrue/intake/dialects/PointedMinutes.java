@@ -1,0 +1,53 @@
+package benchtrue.intake.dialects;
+
+import benchtrue.intake.cells.ClockText;
+import benchtrue.intake.columns.Problem;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Weighs whether what stands behind the sign of a file's hours are minutes: 1.30 for an hour and a half. Hundredths of an hour
+ * go beyond 59 sooner or later, and a shop that logs in quarters writes 25, 50 and 75. Mutable.
+ */
+public final class PointedMinutes {
+    /** Twelve of hundredths at random below 60 are met once in five hundred files. */
+    private static final int FEWEST = 12;
+
+    /** One in so many may be mistyped. */
+    private static final int MISTYPED = 20;
+
+    private static final Pattern TWO_DECIMALS = Pattern.compile("-?\\d{1,4}[.,](\\d\\d)");
+    private long minutes;
+    private long hundredths;
+    private String example = "";
+
+    /** Takes the text of a cell that was met so many times. */
+    public void take(String text, long times) {
+        Matcher found = TWO_DECIMALS.matcher(text.strip());
+        if (found.matches()) {
+            int behind = Integer.parseInt(found.group(1));
+            if (behind >= 60) {
+                hundredths += times;
+            } else if (behind % 25 != 0) {
+                minutes += times;
+                example = example.isEmpty() ? text.strip() : example;
+            }
+        }
+    }
+
+    /** Returns whether they may well be minutes, so that somebody must say. */
+    public boolean likely() {
+        return minutes >= FEWEST && hundredths * MISTYPED <= minutes;
+    }
+
+    /** Returns both readings of the first figure that differs in them. */
+    String readings() {
+        String point = example.replace(',', '.');
+        double hundredths = Double.parseDouble(point);
+        long inMinutes = StrictMath.round(hundredths * 60);
+        return "\"" + Problem.shown(example) + "\" is "
+                + ClockText.clock(60 * Math.abs(inMinutes)) + " if hundredths of an hour stand behind the sign and "
+                + point.replace('.', ':') + " if minutes do; of " + minutes
+                + " such figures hardly any goes beyond 59";
+    }
+}
