@@ -41,7 +41,7 @@ public final class PointedMinutes {
     }
 
     /** Returns both readings of the first figure that differs in them. */
-    String readings() {
+    public String readings() {
         String point = example.replace(',', '.');
         double hundredths = Double.parseDouble(point);
         long inMinutes = StrictMath.round(hundredths * 60);
