@@ -96,8 +96,8 @@ final class GiveAway {
 
     /** The hours quoted at the book's price of an hour on the day of the quote. */
     private long atBook(int line) {
-        int day = Absent.firstOf(lines.quotedOn(line), ledger.tickets().opened(lines.ticket(line)));
-        Optional<RepairType> book = ledger.books().type(ledger.repairTypes().name(lines.repairType(line)), day);
+        Optional<RepairType> book =
+                ledger.books().type(ledger.repairTypes().name(lines.repairType(line)), ledger.quotedOn(line));
         long seconds = lines.judgedSeconds(line);
         return book.filter(type -> type.bookSeconds() > 0 && seconds > 0)
                 .map(type -> Rate.scaled(type.bookLabour(), seconds, type.bookSeconds()))

@@ -27,9 +27,7 @@ public record QuoteOutcome(int repairType, int quotes, int declined, long declin
         QuotedLines lines = jobs.ledger().lines();
         QuoteOutcome[] byType = new QuoteOutcome[jobs.ledger().repairTypes().size()];
         for (int line = 0; line < jobs.size(); line++) {
-            int quotedOn =
-                    Absent.firstOf(lines.quotedOn(line), jobs.ledger().tickets().opened(lines.ticket(line)));
-            if (quotedOn >= day && jobs.state(line) != LineState.VOID) {
+            if (jobs.ledger().quotedOn(line) >= day && jobs.state(line) != LineState.VOID) {
                 int type = lines.repairType(line);
                 byType[type] = plus(byType[type], type, lines, line, jobs.state(line) == LineState.DECLINED ? 1 : 0);
             }

@@ -2,9 +2,7 @@ package benchtrue.findings;
 
 import benchtrue.costing.CostedLines;
 import benchtrue.hours.JobLines;
-import benchtrue.shop.Absent;
 import benchtrue.shop.LineState;
-import benchtrue.shop.QuotedLines;
 import benchtrue.statistics.Coverage;
 import benchtrue.statistics.Interval;
 import java.util.ArrayList;
@@ -63,7 +61,7 @@ final class FindFoundWork {
                 continue;
             }
             int type = jobs.ledger().lines().repairType(line);
-            if (foundLater(ticket, line)) {
+            if (jobs.foundLater(line)) {
                 double hours = jobs.todayQuotedHours(line);
                 found.merge(type, Double.isNaN(hours) ? 0 : hours, Double::sum);
             } else if (!first.contains(type)) {
@@ -74,12 +72,6 @@ final class FindFoundWork {
         first.forEach(type -> ticketsWith[type]++);
         found.keySet().forEach(type -> ticketsFinding[type]++);
         found.forEach((type, hours) -> first.forEach(quoted -> add(ticket, quoted, type, hours)));
-    }
-
-    private boolean foundLater(int ticket, int line) {
-        QuotedLines lines = jobs.ledger().lines();
-        int quotedOn = lines.quotedOn(line);
-        return Absent.has(quotedOn) && quotedOn > jobs.ledger().tickets().opened(ticket);
     }
 
     private void add(int ticket, int quoted, int found, double hours) {

@@ -54,7 +54,8 @@ public final class FindVerdicts {
                 study.shortfalls(drift, repairs, totals, costs.shopRate()),
                 study.people(settings),
                 study.downWeighted(),
-                pace);
+                pace,
+                copies.copiedLines());
     }
 
     private static boolean[] enough(TypeTotals totals) {

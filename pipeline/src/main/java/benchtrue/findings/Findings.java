@@ -2,6 +2,7 @@ package benchtrue.findings;
 
 import benchtrue.shop.Absent;
 import java.util.List;
+import java.util.Set;
 import java.util.function.ToLongFunction;
 
 /**
@@ -20,6 +21,7 @@ import java.util.function.ToLongFunction;
  * @param people figures about people; empty unless the settings ask for them
  * @param downWeighted jobs so far from what was expected that they count less in the usual jobs
  * @param pace whether the whole shop gets slower or faster
+ * @param copiedLines rows of lines whose hours are more likely copied from the quote than measured
  */
 public record Findings(
         List<RepairFinding> repairs,
@@ -33,7 +35,8 @@ public record Findings(
         List<ShortfallParts> shortfalls,
         List<PersonFactor> people,
         int downWeighted,
-        ShopPace pace) {
+        ShopPace pace,
+        Set<Integer> copiedLines) {
     public Findings {
         repairs = List.copyOf(repairs);
         foundWork = List.copyOf(foundWork);
@@ -44,6 +47,7 @@ public record Findings(
         drivers = List.copyOf(drivers);
         shortfalls = List.copyOf(shortfalls);
         people = List.copyOf(people);
+        copiedLines = Set.copyOf(copiedLines);
     }
 
     /** Returns the money a year that the under-quoted repairs lose together at least: the sum of their lower ends. */
@@ -87,6 +91,7 @@ public record Findings(
                 List.of(),
                 List.of(),
                 0,
-                ShopPace.STEADY);
+                ShopPace.STEADY,
+                Set.of());
     }
 }

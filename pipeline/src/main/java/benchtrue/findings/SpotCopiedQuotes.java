@@ -9,6 +9,9 @@ import benchtrue.statistics.Moments;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** Finds repair types whose time log repeats the quote, and what their load factor is without those lines. */
 final class SpotCopiedQuotes {
@@ -107,6 +110,14 @@ final class SpotCopiedQuotes {
             return many && lines[0][type] >= FindVerdicts.ENOUGH_TICKETS ? hours[2][type] / hours[0][type] / all : 1;
         });
         return ratio;
+    }
+
+    /** Returns the rows of lines that were more likely copied than not. */
+    Set<Integer> copiedLines() {
+        return IntStream.range(0, chance.length)
+                .filter(line -> chance[line] > 0.5)
+                .boxed()
+                .collect(Collectors.toSet());
     }
 
     /** Returns by ticket whether one of its lines was more likely copied than not. */

@@ -131,6 +131,11 @@ public final class JobLines {
         return columns.mainTechnician()[line];
     }
 
+    /** Returns whether the line was found on the bench: quoted on a later day than its visit began. */
+    public boolean foundLater(int line) {
+        return ledger.quotedOn(line) > ledger.tickets().opened(ledger.lines().ticket(line));
+    }
+
     /** Returns whether verdicts and factors may use the line. */
     public boolean judged(int line) {
         return columns.judged()[line];

@@ -93,7 +93,7 @@ final class LineFacts {
         ticket[line] = lines.ticket(line);
         type[line] = lines.repairType(line);
         state[line] = (byte) state(line).ordinal();
-        int day = Absent.firstOf(lines.quotedOn(line), ledger.tickets().opened(ticket[line]));
+        int day = ledger.quotedOn(line);
         long then = books.seconds(type[line], day);
         long today = books.secondsToday(type[line]);
         boolean inBook = Absent.has(then) && Absent.has(today);

@@ -110,8 +110,7 @@ final class Returns {
     private int freeWeeksOf(int line) {
         QuotedLines lines = ledger.lines();
         PriceBooks books = ledger.books();
-        int day = Absent.firstOf(lines.quotedOn(line), ledger.tickets().opened(lines.ticket(line)));
-        return books.type(ledger.repairTypes().name(lines.repairType(line)), day)
+        return books.type(ledger.repairTypes().name(lines.repairType(line)), ledger.quotedOn(line))
                 .map(type -> type.freeWeeks())
                 .orElse(0);
     }

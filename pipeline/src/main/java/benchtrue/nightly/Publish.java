@@ -66,8 +66,8 @@ final class Publish {
     private void write(Review review, Inputs inputs, List<Report> reports, RunFolder run) throws IOException {
         Path folder = run.path();
         // The draft workbook tells which revision.csv it was made from, so that stands first.
-        WriteTables tables = new WriteTables(review.costs());
-        tables.small(review.findings(), review.revision(), folder);
+        WriteTables tables = new WriteTables(review.costs(), review.findings(), review.settings());
+        tables.small(review.revision(), folder);
         SideBySide.run(writings(review, tables, reports, run));
         text(folder.resolve("datapackage.json"), Json.text(tables.described(folder)));
         Optional<PublishedResults.Result> earlier =

@@ -1,5 +1,6 @@
 package benchtrue.reconcile;
 
+import benchtrue.shop.Absent;
 import benchtrue.shop.Names;
 import benchtrue.shop.Overhead;
 import benchtrue.shop.PaidHours;
@@ -54,5 +55,10 @@ public record Ledger(
         overheads = List.copyOf(overheads);
         waits = List.copyOf(waits);
         missing = Set.copyOf(missing);
+    }
+
+    /** Returns the day a line was quoted on; the first day of its visit where none was recorded. */
+    public int quotedOn(int line) {
+        return Absent.firstOf(lines.quotedOn(line), tickets.opened(lines.ticket(line)));
     }
 }

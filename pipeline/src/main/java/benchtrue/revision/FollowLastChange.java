@@ -47,7 +47,7 @@ final class FollowLastChange {
     private LastChange follow(Figures figures) {
         int first = Integer.MAX_VALUE;
         for (int line = 0; line < jobs.size(); line++) {
-            int day = quotedOn(line);
+            int day = jobs.ledger().quotedOn(line);
             first = StrictMath.min(first, day);
             if (changed.changed(lines.repairType(line))
                     && day >= changed.from()
@@ -79,10 +79,6 @@ final class FollowLastChange {
 
     private static FollowUp of(SpanSums before, SpanSums since, long forecast, long realised) {
         return new FollowUp(before.hours(), since.hours(), before.acceptance(), since.acceptance(), forecast, realised);
-    }
-
-    private int quotedOn(int line) {
-        return Absent.firstOf(lines.quotedOn(line), jobs.ledger().tickets().opened(lines.ticket(line)));
     }
 
     private void add(int line, int day) {

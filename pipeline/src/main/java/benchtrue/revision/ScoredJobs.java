@@ -8,7 +8,6 @@ import benchtrue.shop.Absent;
 import benchtrue.shop.Hours;
 import benchtrue.shop.Ints;
 import benchtrue.shop.LineState;
-import benchtrue.shop.QuotedLines;
 import benchtrue.shop.Tickets;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -60,7 +59,7 @@ final class ScoredJobs {
         long seconds = 0;
         for (int line = from; line < to; line++) {
             if (own[line]) {
-                all.add(new Job(quotedOn(line), new int[] {line}, Hours.of(jobs.actualSeconds(line))));
+                all.add(new Job(jobs.ledger().quotedOn(line), new int[] {line}, Hours.of(jobs.actualSeconds(line))));
             } else if (jobs.state(line) == LineState.CLOSED && jobs.evidence(line) != SplitEvidence.LOGGED) {
                 together.add(line);
                 whole &= predictable(line) || jobs.actualSeconds(line) == 0;
@@ -70,7 +69,8 @@ final class ScoredJobs {
         int[] lines =
                 Arrays.stream(together.toArray()).filter(this::predictable).toArray();
         if (whole && seconds > 0) {
-            all.add(new Job(Arrays.stream(lines).map(this::quotedOn).min().getAsInt(), lines, Hours.of(seconds)));
+            all.add(new Job(
+                    Arrays.stream(lines).map(jobs.ledger()::quotedOn).min().getAsInt(), lines, Hours.of(seconds)));
         }
     }
 
@@ -81,11 +81,6 @@ final class ScoredJobs {
 
     private boolean predictable(int line) {
         return jobs.judged(line) && jobs.todayQuotedHours(line) > 0;
-    }
-
-    private int quotedOn(int line) {
-        QuotedLines lines = jobs.ledger().lines();
-        return Absent.firstOf(lines.quotedOn(line), jobs.ledger().tickets().opened(lines.ticket(line)));
     }
 
     /** Returns the jobs quoted from a day on and before another, in order of their quotes. */

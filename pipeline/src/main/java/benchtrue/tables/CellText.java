@@ -37,6 +37,11 @@ final class CellText {
         return Absent.has(tenThousandths) ? decimal(tenThousandths, DECIMALS) : "";
     }
 
+    /** Returns a whole number. */
+    static String count(long count) {
+        return Absent.has(count) ? Long.toString(count) : "";
+    }
+
     /** Returns a ratio, chance or share with six decimals. */
     static String ratio(double ratio) {
         return rounded(ratio, RATIO_DECIMALS);
@@ -45,6 +50,11 @@ final class CellText {
     /** Returns a day as ISO 8601. */
     static String day(int day) {
         return Absent.has(day) ? LocalDate.ofEpochDay(day).toString() : "";
+    }
+
+    /** Returns the year and month of a day as ISO 8601. */
+    static String month(int day) {
+        return Absent.has(day) ? day(day).substring(0, "yyyy-mm".length()) : "";
     }
 
     /** Returns a number or day that is text already, or nothing; a minus does not make it something a spreadsheet would run. */

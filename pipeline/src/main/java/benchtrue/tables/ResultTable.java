@@ -76,7 +76,12 @@ public final class ResultTable<R> {
     }
 
     ResultTable<R> count(String header, String description, ToLongFunction<R> count) {
-        return column(header, "integer", description, row -> Long.toString(count.applyAsLong(row)));
+        return column(header, "integer", description, row -> CellText.count(count.applyAsLong(row)));
+    }
+
+    /** Adds a year and month, given by one of its days. */
+    ResultTable<R> month(String header, String description, ToIntFunction<R> day) {
+        return column(header, "yearmonth", description, row -> CellText.month(day.applyAsInt(row)));
     }
 
     /** Adds hours that are counted in seconds. */

@@ -6,6 +6,7 @@ import benchtrue.findings.Findings;
 import benchtrue.reconcile.Ledger;
 import benchtrue.revision.BackTest;
 import benchtrue.revision.Revision;
+import benchtrue.settings.Settings;
 import benchtrue.tables.SmallTables.Tried;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -25,14 +26,18 @@ public final class WriteTables {
     public static final String REVISION = "revision.csv";
 
     private final CostedLines costs;
+    private final Findings findings;
+    private final Settings settings;
 
     /** Takes the shop whose tables are written. */
-    public WriteTables(CostedLines costs) {
+    public WriteTables(CostedLines costs, Findings findings, Settings settings) {
         this.costs = costs;
+        this.findings = findings;
+        this.settings = settings;
     }
 
     /** Writes the small tables of a review into a folder that exists. */
-    public void small(Findings findings, Revision revision, Path folder) throws IOException {
+    public void small(Revision revision, Path folder) throws IOException {
         Ledger ledger = costs.jobs().ledger();
         SmallTables.openLines(costs).write(costs.shop().backlog().lines(), folder);
         SmallTables.findings(ledger).write(findings.repairs(), folder);
@@ -49,7 +54,8 @@ public final class WriteTables {
 
     /** Writes {@code lines.csv}. */
     public void lines(Path folder) throws IOException {
-        LinesTable.of(costs).write(IntStream.range(0, costs.jobs().size()).boxed()::iterator, folder);
+        LinesTable.of(costs, findings, settings)
+                .write(IntStream.range(0, costs.jobs().size()).boxed()::iterator, folder);
     }
 
     /** Writes {@code restatements.csv}. */
@@ -67,7 +73,7 @@ public final class WriteTables {
         described.put(
                 "resources",
                 Stream.of(
-                                LinesTable.of(costs),
+                                LinesTable.of(costs, findings, settings),
                                 SmallTables.findings(ledger),
                                 SmallTables.revision(ledger),
                                 SmallTables.backTest(),

@@ -3,6 +3,7 @@ package benchtrue.tables;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchtrue.ShopBuilder;
+import benchtrue.ShopSettings;
 import benchtrue.costing.CostLines;
 import benchtrue.costing.CostedLines;
 import benchtrue.findings.Findings;
@@ -13,9 +14,11 @@ import benchtrue.reconcile.Ledger;
 import benchtrue.revision.ProposalInputs;
 import benchtrue.revision.ProposedChange;
 import benchtrue.revision.Revision;
+import benchtrue.settings.Disclosure;
 import benchtrue.settings.Settings;
 import benchtrue.shop.Absent;
 import benchtrue.shop.CostBehaviour;
+import benchtrue.shop.WaitReason;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -102,10 +105,13 @@ class WriteTablesTest {
                     GROUNDS)));
 
     private void write(Ledger ledger) throws IOException {
-        Settings settings = Settings.DEFAULTS;
+        write(ledger, Settings.DEFAULTS);
+    }
+
+    private void write(Ledger ledger, Settings settings) throws IOException {
         CostedLines costs = new CostLines().cost(new SplitHours().split(ledger, settings), settings);
-        WriteTables tables = new WriteTables(costs);
-        tables.small(FINDINGS, REVISION, folder);
+        WriteTables tables = new WriteTables(costs, FINDINGS, settings);
+        tables.small(REVISION, folder);
         tables.lines(folder);
     }
 
@@ -140,6 +146,39 @@ class WriteTablesTest {
                 .line("refret", 8)
                 .logged("ann", "1", 10)
                 .build());
-        assertThat(Files.readAllLines(folder.resolve("lines.csv")).get(1)).endsWith(",ann,800.0000,,,,,,80.0000");
+        assertThat(Files.readAllLines(folder.resolve("lines.csv")).get(1)).contains(",,800.0000,,,,,,80.0000,refret,");
+    }
+
+    @Test
+    void whoQuotedAndWhoWorkedStandsInTheLinesOnlyWhereTheShopShowsPeople() throws IOException {
+        write(shop());
+        assertThat(Files.readString(folder.resolve("lines.csv"))).doesNotContain("front, desk", ",ann,", ",ben,");
+        write(shop(), new ShopSettings().people(Disclosure.SHOWN).build());
+        assertThat(Files.readString(folder.resolve("lines.csv"))).contains("\"front, desk\"", ",ann,", ",ben,");
+    }
+
+    @Test
+    void aDayOnWhichAnInstrumentWaitsForTwoReasonsCountsOnceInTheWhole() {
+        ShopBuilder shop = new ShopBuilder().type("refret", 8);
+        shop.ticket("T1")
+                .line("refret", 8)
+                .waited("2026-01-08", "2026-01-12", WaitReason.PARTS)
+                .waited("2026-01-12", "2026-01-13", WaitReason.GLUE_CURING)
+                .waited("2026-01-20", "2026-03-01", WaitReason.PICK_UP);
+        DaysWaited days = new DaysWaited(shop.build());
+        assertThat(days.inShop(0)).as("from 10 to 24 January").isEqualTo(15);
+        assertThat(days.waited(0, WaitReason.PARTS))
+                .as("from the day it came in")
+                .isEqualTo(3);
+        assertThat(days.waited(0, WaitReason.GLUE_CURING)).isEqualTo(2);
+        assertThat(days.waited(0, WaitReason.PICK_UP)).as("to the day it left").isEqualTo(5);
+        assertThat(days.waited(0)).isEqualTo(9);
+    }
+
+    @Test
+    void withoutTheTableOfWaitsNobodyKnowsWhatWasWaitedFor() {
+        ShopBuilder shop = new ShopBuilder().without("waits").type("refret", 8);
+        shop.ticket("T1").line("refret", 8);
+        assertThat(new DaysWaited(shop.build()).waited(0)).isEqualTo(Absent.AMOUNT);
     }
 }

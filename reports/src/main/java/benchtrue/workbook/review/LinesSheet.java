@@ -16,6 +16,7 @@ import benchtrue.workbook.sheet.Heading;
 import benchtrue.workbook.sheet.NewestLines;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.apache.poi.xssf.streaming.SXSSFSheet;
 
 /** Every quoted line with its hours and money: the rows behind the findings. */
@@ -54,6 +55,8 @@ final class LinesSheet {
     private final CostedLines costs;
     private final Ledger ledger;
     private final int[] shown;
+    private final LineFacts facts;
+    private final List<Heading> headings;
 
     /** Takes how many lines may stand on the sheet. */
     LinesSheet(Review review, int most) {
@@ -62,6 +65,8 @@ final class LinesSheet {
         costs = review.costs();
         ledger = review.ledger();
         shown = NewestLines.of(jobs, IntStream.range(0, jobs.size()).toArray(), most);
+        facts = new LineFacts(review);
+        headings = Stream.concat(HEADINGS.stream(), facts.headings().stream()).toList();
     }
 
     /** Returns whether every line is on the sheet, so that formulas over it give the shop's whole figures. */
@@ -70,7 +75,7 @@ final class LinesSheet {
     }
 
     /** Returns an absolute range over one of the sheet's columns. */
-    String range(char column) {
+    String range(String column) {
         int last = FIRST_ROW + Math.max(shown.length, 1) - 1;
         return NAME + "!$" + column + "$" + FIRST_ROW + ":$" + column + "$" + last;
     }
@@ -79,11 +84,11 @@ final class LinesSheet {
         Grid grid = new Grid(sheet, look);
         grid.row(1).text("Every quoted line, with the hours it took and what it earned", CellStyles.Kind.TITLE);
         grid.row(2).text(caption());
-        Heading.write(HEADINGS, FIRST_ROW - 1, sheet, grid);
+        Heading.write(headings, FIRST_ROW - 1, sheet, grid);
         for (int i = 0; i < shown.length; i++) {
             line(grid.row(FIRST_ROW + i), FIRST_ROW + i, shown[i]);
         }
-        Heading.table("LinesTable", HEADINGS, FIRST_ROW - 1, FIRST_ROW + shown.length - 1, sheet);
+        Heading.table("LinesTable", headings, FIRST_ROW - 1, FIRST_ROW + shown.length - 1, sheet);
     }
 
     private String caption() {
@@ -108,6 +113,7 @@ final class LinesSheet {
                 .text(jobs.judged(line) ? "yes" : "no", CellStyles.Kind.NOTE);
         hours(grid, row, line);
         money(grid, row, line);
+        facts.write(grid, line);
     }
 
     private void hours(Grid grid, int row, int line) {

@@ -142,10 +142,10 @@ public final class RepairsSheet {
                     .number(rework, CellStyles.Kind.HOURS);
             return;
         }
-        String which = lines.range('C') + ",$B" + row + "," + lines.range('H') + ",\"yes\")";
+        String which = lines.range("C") + ",$B" + row + "," + lines.range("H") + ",\"yes\")";
         grid.formula("COUNTIFS(" + which, finding.lines(), CellStyles.Kind.COUNT)
-                .formula("SUMIFS(" + lines.range('J') + "," + which, finding.quotedHours(), CellStyles.Kind.HOURS)
-                .formula("SUMIFS(" + lines.range('M') + "," + which, actual, CellStyles.Kind.HOURS)
-                .formula("SUMIFS(" + lines.range('N') + "," + which, rework, CellStyles.Kind.HOURS);
+                .formula("SUMIFS(" + lines.range("J") + "," + which, finding.quotedHours(), CellStyles.Kind.HOURS)
+                .formula("SUMIFS(" + lines.range("M") + "," + which, actual, CellStyles.Kind.HOURS)
+                .formula("SUMIFS(" + lines.range("N") + "," + which, rework, CellStyles.Kind.HOURS);
     }
 }

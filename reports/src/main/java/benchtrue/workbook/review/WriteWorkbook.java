@@ -24,6 +24,8 @@ public final class WriteWorkbook implements Report {
     /** The workbook's name. */
     public static final String FILE = "review.xlsx";
 
+    private static final int NEWEST_MONTHS = 24;
+
     @Override
     public void write(Review review, Path folder) throws IOException {
         try (SteadyWorkbook workbook =
@@ -42,6 +44,10 @@ public final class WriteWorkbook implements Report {
         var money = workbook.createSheet(MoneySheet.NAME);
         RepairsSheet findings = new RepairsSheet(review, lines);
         lines.write(workbook.createSheet(LinesSheet.NAME), look);
+        for (CrossSheet.Across across :
+                List.of(CrossSheet.Across.months(review, NEWEST_MONTHS), CrossSheet.Across.classes(review))) {
+            new CrossSheet(review, lines, across).write(workbook.createSheet(across.sheet()), look);
+        }
         findings.write(repairs, look);
         new MoneySheet(review).write(money, look);
         new AnswersSheet(review, findings).write(answers, look);

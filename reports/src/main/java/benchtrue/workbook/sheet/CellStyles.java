@@ -36,6 +36,9 @@ public final class CellStyles {
         MONEY("#,##0.00"),
         WHOLE_MONEY("#,##0"),
         DATE("yyyy-mm-dd"),
+        MONTH("yyyy-mm"),
+        YEAR("0"),
+        MONTH_HEADING("yyyy-mm"),
         INPUT("#,##0.00"),
         INPUT_SHARE("0%"),
         INPUT_CHANGE("+0%;-0%;0%"),
@@ -65,6 +68,7 @@ public final class CellStyles {
         styles.get(Kind.NOTE).setIndention((short) 1);
         heading(workbook, styles.get(Kind.HEADING), HorizontalAlignment.LEFT);
         heading(workbook, styles.get(Kind.FIGURE_HEADING), HorizontalAlignment.RIGHT);
+        heading(workbook, styles.get(Kind.MONTH_HEADING), HorizontalAlignment.RIGHT);
         heading(workbook, styles.get(Kind.NOTE_HEADING), HorizontalAlignment.LEFT);
         styles.get(Kind.NOTE_HEADING).setIndention((short) 1);
         Font title = font(workbook);
