@@ -1,4 +1,4 @@
-package benchtrue.workbook;
+package benchtrue.workbook.review;
 
 import benchtrue.hours.JobLines;
 import benchtrue.nightly.Review;
@@ -7,6 +7,9 @@ import benchtrue.shop.Hours;
 import benchtrue.shop.LineState;
 import benchtrue.shop.Money;
 import benchtrue.shop.RepairType;
+import benchtrue.workbook.sheet.CellStyles;
+import benchtrue.workbook.sheet.Grid;
+import benchtrue.workbook.sheet.RowFlow;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

@@ -1,4 +1,4 @@
-package benchtrue.workbook;
+package benchtrue.workbook.review;
 
 import benchtrue.findings.Verdict;
 import benchtrue.format.Words;
@@ -12,6 +12,10 @@ import benchtrue.shop.RepairType;
 import benchtrue.shop.Tickets;
 import benchtrue.shop.WaitReason;
 import benchtrue.tables.DaysWaited;
+import benchtrue.workbook.sheet.Amounts;
+import benchtrue.workbook.sheet.CellStyles;
+import benchtrue.workbook.sheet.Grid;
+import benchtrue.workbook.sheet.Heading;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
