@@ -19,6 +19,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -40,7 +41,7 @@ public final class Night {
      *
      * @param reports what is written beside the tables
      * @param progress hears how far the run is
-     * @param clock for durations only; no result depends on it
+     * @param clock for durations, and for which results lie ahead of today; no result depends on it
      * @param version of the program, for the record of the run
      */
     public Night(List<Report> reports, Progress progress, Clock clock, String version) {
@@ -62,7 +63,8 @@ public final class Night {
     }
 
     private Published runAlone(Path shop, Settings settings, int asOf) {
-        Publish publish = new Publish(shop.resolve("out"), version);
+        LocalDate today = LocalDate.now(clock.withZone(settings.zone()));
+        Publish publish = new Publish(shop.resolve("out"), today.plusDays(1), version);
         publish.runBefore().ifPresent(progress::tells);
         try {
             Published published = stages(shop, settings, asOf, publish);

@@ -23,10 +23,17 @@ final class Publish {
     private final PublishedResults shelf;
     private final RunCleanup sweep;
     private final LastRun last;
+    private final LocalDate horizon;
     private final String version;
 
-    Publish(Path out, String version) {
+    /**
+     * Takes where results go.
+     *
+     * @param horizon the last day that may have come; a result beyond it never is the latest
+     */
+    Publish(Path out, LocalDate horizon, String version) {
         this.out = out;
+        this.horizon = horizon;
         this.shelf = new PublishedResults(out);
         this.sweep = new RunCleanup(out, shelf);
         this.last = new LastRun(out);
@@ -35,16 +42,19 @@ final class Publish {
 
     /** Clears what earlier runs left behind; returns what the owner should know of it, in words. */
     List<String> clear() {
-        return orCannotWrite(sweep::unused);
+        return orCannotWrite(() -> {
+            shelf.restore();
+            List<String> notes = new ArrayList<>(sweep.unused());
+            shelf.beyond(horizon)
+                    .forEach(date -> notes.add("out/" + date + " is a result for a day that has not come. It stands aside:"
+                            + " out/latest shows the newest before it. Delete out/" + date + " if it was a mistake."));
+            return notes;
+        });
     }
 
     /** Clears what the new result replaces and what is older than the owner keeps; returns what did not go, in words. */
     List<String> clear(int keep, int asOf) {
-        return orCannotWrite(() -> {
-            List<String> notes = new ArrayList<>(sweep.unused());
-            notes.addAll(sweep.old(keep, LocalDate.ofEpochDay(asOf)));
-            return notes;
-        });
+        return orCannotWrite(() -> sweep.old(keep, LocalDate.ofEpochDay(asOf)));
     }
 
     /** Returns the folder under which the results can be opened. */
@@ -54,9 +64,8 @@ final class Publish {
             RunFolder run = RunFolder.begin(out, date + "-" + inputs.digest());
             try {
                 write(review, inputs, reports, run);
-                Path whole = run.seal();
-                shelf.publish(date, whole);
-                return Files.exists(out.resolve(date.toString())) ? out.resolve(date.toString()) : whole;
+                shelf.publish(date, run.seal(), horizon);
+                return out.resolve(date.toString());
             } finally {
                 run.abandon();
             }

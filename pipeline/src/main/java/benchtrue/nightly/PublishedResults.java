@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.time.LocalDate;
@@ -11,16 +12,27 @@ import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
  * The published results: {@code out/<date>} and {@code out/latest}, each one link that is switched by one rename. Where
- * links are refused, {@code <date>.txt} and {@code latest.txt} hold the name of the folder instead.
+ * links are refused, the whole folder itself moves to {@code out/<date>}, and {@code latest.txt} holds the date.
+ * {@code latest.html} leads to the newest page on every system.
  */
 final class PublishedResults {
     private static final String LATEST = "latest";
     private static final String NEXT = ".next-";
     private static final String NAME_ONLY = ".txt";
+    private static final String PAGE = "review.html";
+
+    /** Ends the name of a result that another takes the place of. */
+    static final String REPLACED = ".replaced";
+
+    private static final Pattern ASIDE =
+            Pattern.compile("(" + LATEST + "|\\d{4}-\\d{2}-\\d{2})" + Pattern.quote(REPLACED));
+
     private final Path out;
     private final Links links;
 
@@ -38,15 +50,37 @@ final class PublishedResults {
         void make(Path link, Path target) throws IOException;
     }
 
-    /** Publishes a whole folder under its date; the latest is the newest date, whichever was run last. */
-    void publish(LocalDate date, Path whole) throws IOException {
-        TreeMap<LocalDate, Path> before = results();
-        point(date.toString(), out.relativize(whole));
-        if (before.isEmpty() || !before.lastKey().isAfter(date)) {
-            boolean linked = Files.isSymbolicLink(out.resolve(date.toString()));
-            point(LATEST, linked ? Path.of(date.toString()) : out.relativize(whole));
+    /**
+     * Publishes a whole folder under its date. The latest is the newest date, whichever was run last, but none that lies
+     * beyond the horizon: a date mistyped by ten years must not hide every review until then.
+     *
+     * @param horizon the last day that may have come
+     */
+    void publish(LocalDate date, Path whole, LocalDate horizon) throws IOException {
+        if (!isLinked(date.toString(), out.relativize(whole))) {
+            move(whole, out.resolve(date.toString()));
         }
+        Files.deleteIfExists(out.resolve(date + NAME_ONLY));
+        LocalDate newest = results().headMap(horizon.isAfter(date) ? horizon : date, true).lastKey();
+        if (isLinked(LATEST, Path.of(newest.toString()))) {
+            Files.deleteIfExists(out.resolve(LATEST + NAME_ONLY));
+        } else {
+            WholeFile.write(out.resolve(LATEST + NAME_ONLY), newest + "\n");
+        }
+        WholeFile.write(out.resolve(LATEST + ".html"), leadingTo(newest));
         RunFolder.sync(out);
+    }
+
+    private static String leadingTo(LocalDate date) {
+        String page = date + "/" + PAGE;
+        return "<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"><title>The newest review</title>"
+                + "<meta http-equiv=\"refresh\" content=\"0; url=" + page + "\"></head><body><p><a href=\"" + page
+                + "\">The review of " + date + "</a></p></body></html>\n";
+    }
+
+    /** Returns the dates of results beyond the last day that may have come. */
+    List<LocalDate> beyond(LocalDate horizon) throws IOException {
+        return List.copyOf(results().tailMap(horizon, false).keySet());
     }
 
     /** Returns the folder of the newest result before a date. */
@@ -62,15 +96,46 @@ final class PublishedResults {
      */
     record Result(LocalDate asOf, Path folder) {}
 
-    private void point(String name, Path target) throws IOException {
+    /** Makes or switches a link by one rename; returns whether links can be made here. */
+    private boolean isLinked(String name, Path target) throws IOException {
         Path next = out.resolve(NEXT + name);
         Files.deleteIfExists(next);
         try {
             links.make(next, target);
-            Files.move(next, out.resolve(name), StandardCopyOption.ATOMIC_MOVE);
-            Files.deleteIfExists(out.resolve(name + NAME_ONLY));
         } catch (UnsupportedOperationException | FileSystemException refused) {
-            WholeFile.write(out.resolve(name + NAME_ONLY), FileDigest.name(Path.of(""), target) + "\n");
+            return false;
+        }
+        Path link = out.resolve(name);
+        if (Files.isDirectory(link, LinkOption.NOFOLLOW_LINKS)) {
+            aside(link); // A copy that followed links left a folder, onto which no link can be renamed.
+        }
+        Files.move(next, link, StandardCopyOption.ATOMIC_MOVE);
+        return true;
+    }
+
+    private void move(Path whole, Path named) throws IOException {
+        if (Files.exists(named, LinkOption.NOFOLLOW_LINKS)) {
+            aside(named);
+        }
+        Files.move(whole, named, StandardCopyOption.ATOMIC_MOVE);
+    }
+
+    private void aside(Path result) throws IOException {
+        Path runs = OwnerOnly.folder(out.resolve(RunFolder.RUNS));
+        Files.move(
+                result,
+                RunFolder.free(runs, result.getFileName().toString(), REPLACED),
+                StandardCopyOption.ATOMIC_MOVE);
+    }
+
+    /** Puts back a result that was set aside for one that never came: the run was killed between two renames. */
+    void restore() throws IOException {
+        Path runs = out.resolve(RunFolder.RUNS);
+        for (Path aside : Files.isDirectory(runs) ? entries(runs) : List.<Path>of()) {
+            Matcher name = ASIDE.matcher(aside.getFileName().toString());
+            if (name.matches() && !Files.exists(out.resolve(name.group(1)), LinkOption.NOFOLLOW_LINKS)) {
+                Files.move(aside, out.resolve(name.group(1)), StandardCopyOption.ATOMIC_MOVE);
+            }
         }
     }
 
@@ -104,9 +169,14 @@ final class PublishedResults {
                 : entry;
     }
 
-    /** Takes a date's result off the shelf; its folder stays. */
+    /** Takes a date's result off the shelf; its folder stays among the runs. */
     void forget(LocalDate date) throws IOException {
-        Files.deleteIfExists(out.resolve(date.toString()));
+        Path result = out.resolve(date.toString());
+        if (Files.isSymbolicLink(result)) {
+            Files.delete(result);
+        } else if (Files.isDirectory(result)) {
+            aside(result);
+        }
         Files.deleteIfExists(out.resolve(date + NAME_ONLY));
         RunFolder.sync(out);
     }

@@ -21,7 +21,8 @@ import java.util.stream.Stream;
 final class RunCleanup {
     private static final String KEPT = "kept";
     private static final Pattern RUN =
-            Pattern.compile("\\d{4}-\\d{2}-\\d{2}-[0-9a-f]{16}(-\\d+)?(" + Pattern.quote(RunFolder.PARTIAL) + ")?");
+            Pattern.compile("(latest|\\d{4}-\\d{2}-\\d{2})(-[0-9a-f]{16})?(-\\d+)?("
+                    + Pattern.quote(PublishedResults.REPLACED) + ")?(" + Pattern.quote(RunFolder.PARTIAL) + ")?");
 
     private final Path out;
     private final Path runs;
@@ -66,10 +67,8 @@ final class RunCleanup {
             RunFolder.discard(run);
             return;
         }
-        Path kept = OwnerOnly.folder(out.resolve(KEPT)).resolve(run.getFileName());
-        for (int again = 2; Files.exists(kept); again++) {
-            kept = kept.resolveSibling(run.getFileName() + "-" + again);
-        }
+        String name = run.getFileName().toString().replace(PublishedResults.REPLACED, "");
+        Path kept = RunFolder.free(OwnerOnly.folder(out.resolve(KEPT)), name, "");
         Files.move(run, kept, StandardCopyOption.ATOMIC_MOVE);
         notes.add("Files of an earlier result were changed by hand; they are kept in " + kept + ".");
     }
@@ -96,15 +95,18 @@ final class RunCleanup {
         for (LocalDate date :
                 results.keySet().stream().limit(Math.max(0, surplus)).toList()) {
             Path run = results.get(date).toRealPath();
-            boolean own = run.getParent().equals(runs.toRealPath())
-                    && RUN.matcher(run.getFileName().toString()).matches();
-            if (own && asWritten(run)) {
+            if (isOwn(run) && asWritten(run)) {
                 shelf.forget(date);
-                RunFolder.discard(run);
             } else {
                 notes.add("The result of " + date + " is older than you keep but was changed by hand; it stays.");
             }
         }
+        notes.addAll(unused());
         return notes;
+    }
+
+    private boolean isOwn(Path run) throws IOException {
+        return List.of(runs.toRealPath(), out.toRealPath()).contains(run.getParent())
+                && RUN.matcher(run.getFileName().toString()).matches();
     }
 }

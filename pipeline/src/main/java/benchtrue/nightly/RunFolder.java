@@ -34,13 +34,19 @@ final class RunFolder {
     static RunFolder begin(Path out, String name) throws IOException {
         Path runs = out.resolve(RUNS);
         OwnerOnly.folder(runs);
-        Path whole = runs.resolve(name);
-        for (int again = 2; Files.exists(whole); again++) {
-            whole = runs.resolve(name + "-" + again);
-        }
+        Path whole = free(runs, name, "");
         Path partial = runs.resolve(whole.getFileName() + PARTIAL);
         OwnerOnly.folder(partial);
         return new RunFolder(partial, whole);
+    }
+
+    /** Returns a path in a folder that nothing has: the name, else the name with a number, and its ending. */
+    static Path free(Path folder, String name, String ending) {
+        Path path = folder.resolve(name + ending);
+        for (int again = 2; Files.exists(path, LinkOption.NOFOLLOW_LINKS); again++) {
+            path = folder.resolve(name + "-" + again + ending);
+        }
+        return path;
     }
 
     /** Returns whether a folder belongs to a run that has not ended. */

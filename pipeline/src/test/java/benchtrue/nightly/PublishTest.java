@@ -20,6 +20,7 @@ import benchtrue.shop.Refusal;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -32,6 +33,8 @@ class PublishTest {
     };
 
     private static final Settings SETTINGS = Settings.DEFAULTS;
+
+    private static final LocalDate HORIZON = LocalDate.of(2026, 12, 31);
 
     @TempDir
     Path out;
@@ -54,7 +57,7 @@ class PublishTest {
     }
 
     private Path publish(Review review, Inputs inputs, Report... reports) {
-        return new Publish(out, "1.2.3").publish(review, inputs, List.of(reports));
+        return new Publish(out, HORIZON, "1.2.3").publish(review, inputs, List.of(reports));
     }
 
     private List<String> tree() throws IOException {
@@ -86,7 +89,7 @@ class PublishTest {
         assertThat(Files.readString(
                         publish(review("2026-10-31", 8), inputs("a"), PICTURE).resolve("run.json")))
                 .isEqualTo(first);
-        Path there = new Publish(elsewhere.resolve("new/out"), "1.2.3")
+        Path there = new Publish(elsewhere.resolve("new/out"), HORIZON, "1.2.3")
                 .publish(review("2026-10-31", 8), inputs("a"), List.of(PICTURE));
         assertThat(there.resolve("run.json")).hasContent(first);
     }

@@ -14,9 +14,11 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class ShelfTest {
+class PublishedResultsTest {
     private static final LocalDate MAY = LocalDate.of(2026, 5, 31);
     private static final LocalDate JUNE = LocalDate.of(2026, 6, 30);
+
+    private static final LocalDate HORIZON = LocalDate.of(2026, 12, 31);
 
     @TempDir
     Path out;
@@ -30,7 +32,7 @@ class ShelfTest {
     }
 
     private void run(PublishedResults shelf, LocalDate date, String text) throws IOException {
-        shelf.publish(date, WholeRun.seal(out, date, text));
+        shelf.publish(date, WholeRun.seal(out, date, text), HORIZON);
     }
 
     private String published(PublishedResults shelf, LocalDate date) throws IOException {
@@ -63,18 +65,58 @@ class ShelfTest {
         assertThat(out.resolve("latest/result.txt")).hasContent("june");
         run(shelf, JUNE, "june again");
         assertThat(out.resolve("latest/result.txt")).hasContent("june again");
-        assertThat(names(out)).containsExactly(".runs", "2026-05-31", "2026-06-30", "latest");
+        assertThat(names(out)).containsExactly(".runs", "2026-05-31", "2026-06-30", "latest", "latest.html");
     }
 
     @Test
-    void whereLinksAreRefusedATextNamesTheFolder() throws IOException {
+    void whereLinksAreRefusedTheFolderItselfBearsTheDate() throws IOException {
         PublishedResults shelf = shelf("refused");
         run(shelf, MAY, "may");
         run(shelf, JUNE, "june");
-        String name = Files.readString(out.resolve("latest.txt")).strip();
-        assertThat(name).isEqualTo(".runs/2026-06-30-0123456789abcdef");
-        assertThat(out.resolve(name).resolve("result.txt")).hasContent("june");
-        assertThat(names(out)).containsExactly(".runs", "2026-05-31.txt", "2026-06-30.txt", "latest.txt");
+        assertThat(out.resolve("latest.txt")).hasContent("2026-06-30");
+        assertThat(out.resolve("2026-06-30/result.txt")).hasContent("june");
+        assertThat(names(out)).containsExactly(".runs", "2026-05-31", "2026-06-30", "latest.html", "latest.txt");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"allowed", "refused"})
+    void aPageOfOneNameLeadsToTheNewestReviewOnEverySystem(String links) throws IOException {
+        PublishedResults shelf = shelf(links);
+        run(shelf, JUNE, "june");
+        run(shelf, MAY, "may");
+        assertThat(out.resolve("latest.html")).content().contains("href=\"2026-06-30/review.html\"");
+    }
+
+    @Test
+    void aCopyThatTurnedLinksIntoFoldersIsRepairedByTheNextNight() throws IOException {
+        shelf("refused").publish(MAY, WholeRun.seal(out, MAY, "may"), HORIZON);
+        Files.createDirectories(out.resolve("latest"));
+        Files.writeString(out.resolve("latest/result.txt"), "may");
+        PublishedResults shelf = shelf("allowed");
+        run(shelf, JUNE, "june");
+        run(shelf, MAY, "may again");
+        assertThat(out.resolve("latest/result.txt")).hasContent("june");
+        assertThat(out.resolve("2026-05-31/result.txt")).hasContent("may again");
+        assertThat(new RunCleanup(out, shelf).unused()).singleElement().asString().contains("kept");
+    }
+
+    @Test
+    void aKillBetweenTwoRenamesLosesNoResult() throws IOException {
+        PublishedResults shelf = shelf("refused");
+        run(shelf, MAY, "may");
+        Files.move(out.resolve("2026-05-31"), out.resolve(".runs/2026-05-31.replaced"));
+        shelf.restore();
+        assertThat(published(shelf, MAY)).isEqualTo("may");
+    }
+
+    @Test
+    void aResultForADayThatHasNotComeIsNeverTheLatest() throws IOException {
+        PublishedResults shelf = shelf("allowed");
+        LocalDate mistyped = LocalDate.of(2036, 6, 30);
+        shelf.publish(mistyped, WholeRun.seal(out, mistyped, "mistyped"), mistyped);
+        run(shelf, JUNE, "june");
+        assertThat(out.resolve("latest/result.txt")).hasContent("june");
+        assertThat(shelf.beyond(HORIZON)).containsExactly(mistyped);
     }
 
     @Test

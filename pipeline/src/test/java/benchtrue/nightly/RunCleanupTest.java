@@ -12,10 +12,12 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-class SweepTest {
+class RunCleanupTest {
     private static final LocalDate APRIL = LocalDate.of(2026, 4, 30);
     private static final LocalDate MAY = LocalDate.of(2026, 5, 31);
     private static final LocalDate JUNE = LocalDate.of(2026, 6, 30);
+
+    private static final LocalDate HORIZON = LocalDate.of(2026, 12, 31);
 
     @TempDir
     Path out;
@@ -30,7 +32,7 @@ class SweepTest {
     }
 
     private void publish(LocalDate date, String text) throws IOException {
-        shelf.publish(date, WholeRun.seal(out, date, text));
+        shelf.publish(date, WholeRun.seal(out, date, text), HORIZON);
     }
 
     private List<String> names(String folder) throws IOException {
@@ -100,7 +102,7 @@ class SweepTest {
         assertThat(sweep.old(0, JUNE)).isEmpty();
         assertThat(names("")).contains("2026-04-30", "2026-05-31", "2026-06-30");
         assertThat(sweep.old(2, JUNE)).isEmpty();
-        assertThat(names("")).containsExactly(".runs", "2026-05-31", "2026-06-30", "latest");
+        assertThat(names("")).containsExactly(".runs", "2026-05-31", "2026-06-30", "latest", "latest.html");
         assertThat(names(".runs")).hasSize(2);
     }
 
@@ -110,7 +112,7 @@ class SweepTest {
         publish(JUNE, "june");
         publish(APRIL, "april");
         sweep.old(2, APRIL);
-        assertThat(names("")).containsExactly(".runs", "2026-04-30", "2026-06-30", "latest");
+        assertThat(names("")).containsExactly(".runs", "2026-04-30", "2026-06-30", "latest", "latest.html");
     }
 
     @Test

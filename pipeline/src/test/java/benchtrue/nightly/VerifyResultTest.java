@@ -22,7 +22,7 @@ class VerifyResultTest {
     @BeforeEach
     void aPublishedResult() throws IOException {
         LocalDate date = LocalDate.of(2026, 5, 31);
-        new PublishedResults(out).publish(date, WholeRun.seal(out, date, "may"));
+        new PublishedResults(out).publish(date, WholeRun.seal(out, date, "may"), date);
         result = out.resolve("latest");
     }
 

@@ -21,6 +21,11 @@ final class ShopOption {
                     "The last day that counts, such as 2026-10-31; today in the shop's time zone where not given.")
     private LocalDate asOf;
 
+    @Option(
+            names = "--as-of-future",
+            description = "Allows a last day that has not come, later than tomorrow; its result never is out/latest.")
+    private boolean future;
+
     Path folder() {
         return shop;
     }
@@ -36,7 +41,14 @@ final class ShopOption {
 
     /** Returns the last day that counts, in days since 1970-01-01. */
     int asOf(Settings settings, Console console) {
-        LocalDate day = asOf != null ? asOf : LocalDate.now(console.clock().withZone(settings.zone()));
+        LocalDate today = LocalDate.now(console.clock().withZone(settings.zone()));
+        LocalDate day = asOf != null ? asOf : today;
+        if (day.isAfter(today.plusDays(1)) && !future) {
+            throw new Refusal(
+                    ExitCode.USAGE,
+                    "--as-of: found " + day + ", but today is " + today + ". Correct the day, or the machine's clock."
+                            + " If you mean a day that has not come, add --as-of-future.");
+        }
         return (int) day.toEpochDay();
     }
 }
