@@ -5,7 +5,8 @@ package benchtrue.format;
  * which is removed again where such text comes back.
  */
 public final class FormulaGuard {
-    private static final String RUNS = "=+-@\t\r";
+    /** A line break hides what stands behind it, and some spreadsheets take wide signs for the plain ones. */
+    private static final String RUNS = "=+-@\t\r\n\uff1d\uff0b\uff0d\uff20";
 
     private FormulaGuard() {}
 

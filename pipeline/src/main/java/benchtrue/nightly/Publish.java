@@ -6,7 +6,6 @@ import benchtrue.shop.Refusal;
 import benchtrue.tables.EarlierResult;
 import benchtrue.tables.WriteTables;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,10 +14,17 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Writes a night's results into a folder of their own and publishes it whole, or not at all. */
 final class Publish {
+    private static final String FULL = "the disk is full";
+
+    /** In bytes: less than a buffer or two is as good as nothing. */
+    private static final long LEAST_ROOM = 1 << 20;
+
     private final Path out;
     private final PublishedResults shelf;
     private final RunCleanup sweep;
@@ -43,10 +49,12 @@ final class Publish {
     /** Clears what earlier runs left behind; returns what the owner should know of it, in words. */
     List<String> clear() {
         return orCannotWrite(() -> {
+            sweep.passing();
             shelf.restore();
             List<String> notes = new ArrayList<>(sweep.unused());
             shelf.beyond(horizon)
-                    .forEach(date -> notes.add("out/" + date + " is a result for a day that has not come. It stands aside:"
+                    .forEach(date -> notes.add("out/" + date
+                            + " is a result for a day that has not come. It stands aside:"
                             + " out/latest shows the newest before it. Delete out/" + date + " if it was a mistake."));
             return notes;
         });
@@ -66,6 +74,11 @@ final class Publish {
                 write(review, inputs, reports, run);
                 shelf.publish(date, run.seal(), horizon);
                 return out.resolve(date.toString());
+            } catch (IOException | RuntimeException e) {
+                if (isFull()) { // Asked before the unfinished run makes room again.
+                    throw new IOException(FULL, e);
+                }
+                throw e;
             } finally {
                 run.abandon();
             }
@@ -192,12 +205,33 @@ final class Publish {
     private <T> T orCannotWrite(Writing<T> writing) {
         try {
             return writing.write();
-        } catch (IOException | UncheckedIOException e) {
-            throw new Refusal(
-                    ExitCode.CANNOT_WRITE,
-                    "The results can't be written to " + out + ": " + e
-                            + ". The last good result is untouched. Check who may write there and that the disk has room.",
-                    e);
+        } catch (IOException e) {
+            throw cannotWrite(e);
+        } catch (Refusal e) {
+            throw e;
+        } catch (RuntimeException e) { // Libraries wrap what the disk refused them, some of them twice.
+            throw Stream.iterate(e, Objects::nonNull, Throwable::getCause)
+                    .filter(IOException.class::isInstance)
+                    .findFirst()
+                    .<RuntimeException>map(this::cannotWrite)
+                    .orElse(e);
+        }
+    }
+
+    private Refusal cannotWrite(Throwable e) {
+        String why = FULL.equals(e.getMessage()) ? FULL + ". Make room there" : e + ". Check who may write there";
+        return new Refusal(
+                ExitCode.CANNOT_WRITE,
+                "The results can't be written to " + out + ": " + why + ", then run it again. The last good result is"
+                        + " untouched.",
+                e);
+    }
+
+    private boolean isFull() {
+        try {
+            return Files.getFileStore(out).getUsableSpace() < LEAST_ROOM;
+        } catch (IOException unknown) {
+            return false; // The error itself is told then.
         }
     }
 }

@@ -61,7 +61,8 @@ final class PublishedResults {
             move(whole, out.resolve(date.toString()));
         }
         Files.deleteIfExists(out.resolve(date + NAME_ONLY));
-        LocalDate newest = results().headMap(horizon.isAfter(date) ? horizon : date, true).lastKey();
+        LocalDate newest =
+                results().headMap(horizon.isAfter(date) ? horizon : date, true).lastKey();
         if (isLinked(LATEST, Path.of(newest.toString()))) {
             Files.deleteIfExists(out.resolve(LATEST + NAME_ONLY));
         } else {

@@ -2,6 +2,7 @@ package benchtrue.nightly;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.time.LocalDate;
@@ -20,9 +21,12 @@ import java.util.stream.Stream;
  */
 final class RunCleanup {
     private static final String KEPT = "kept";
-    private static final Pattern RUN =
-            Pattern.compile("(latest|\\d{4}-\\d{2}-\\d{2})(-[0-9a-f]{16})?(-\\d+)?("
-                    + Pattern.quote(PublishedResults.REPLACED) + ")?(" + Pattern.quote(RunFolder.PARTIAL) + ")?");
+
+    /** The launcher makes it and names it to Java as the place for temporary files. */
+    private static final String PASSING = ".passing";
+
+    private static final Pattern RUN = Pattern.compile("(latest|\\d{4}-\\d{2}-\\d{2})(-[0-9a-f]{16})?(-\\d+)?("
+            + Pattern.quote(PublishedResults.REPLACED) + ")?(" + Pattern.quote(RunFolder.PARTIAL) + ")?");
 
     private final Path out;
     private final Path runs;
@@ -32,6 +36,15 @@ final class RunCleanup {
         this.out = out;
         this.runs = out.resolve(RunFolder.RUNS);
         this.shelf = shelf;
+    }
+
+    /** Clears what a killed run left in the folder for files that pass. */
+    void passing() throws IOException {
+        Path passing = out.resolve(PASSING);
+        if (Files.isDirectory(passing, LinkOption.NOFOLLOW_LINKS)) {
+            RunFolder.remove(passing);
+            OwnerOnly.folder(passing);
+        }
     }
 
     /** Clears runs that no result points at; returns what the owner should know of it, in words. */

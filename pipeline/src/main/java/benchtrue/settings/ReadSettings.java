@@ -127,7 +127,10 @@ public final class ReadSettings {
     private static String locale(String tag) {
         try {
             Locale built = new Locale.Builder().setLanguageTag(tag).build();
-            return built.getLanguage().isEmpty() ? null : built.toLanguageTag();
+            // Of the longer language codes none is a name such as "english", and few have two letters' data.
+            boolean known =
+                    built.getLanguage().length() == 2 || built.getLanguage().length() == 3;
+            return known ? built.toLanguageTag() : null;
         } catch (IllformedLocaleException unknown) {
             return null;
         }

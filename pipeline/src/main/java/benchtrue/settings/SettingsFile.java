@@ -4,10 +4,12 @@ import benchtrue.format.Spelling;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Refusal;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.tomlj.Toml;
@@ -19,6 +21,12 @@ import org.tomlj.TomlTable;
 
 /** The values of one {@code shop.toml}; whatever can't be used is refused with its line and column. */
 final class SettingsFile {
+    private static final Set<String> SECTIONS = Arrays.stream(SettingsKey.values())
+            .map(SettingsKey::parts)
+            .filter(parts -> parts.size() > 1)
+            .map(parts -> parts.get(0))
+            .collect(Collectors.toCollection(TreeSet::new));
+
     private static final String NAME = ReadSettings.FILE;
     private final TomlParseResult values;
 
@@ -40,13 +48,8 @@ final class SettingsFile {
     }
 
     private void refuseUnknownKeys() {
-        Set<String> sections = Arrays.stream(SettingsKey.values())
-                .map(SettingsKey::parts)
-                .filter(parts -> parts.size() > 1)
-                .map(parts -> parts.get(0))
-                .collect(Collectors.toSet());
         values.keyPathSet(true).stream()
-                .filter(path -> !known(path, sections))
+                .filter(path -> !known(path))
                 .min(Comparator.comparingInt((List<String> path) -> place(path).line())
                         .thenComparingInt(path -> place(path).column()))
                 .ifPresent(path -> {
@@ -55,8 +58,8 @@ final class SettingsFile {
                 });
     }
 
-    private boolean known(List<String> path, Set<String> sections) {
-        boolean section = path.size() == 1 && sections.contains(path.get(0)) && values.isTable(path);
+    private boolean known(List<String> path) {
+        boolean section = path.size() == 1 && SECTIONS.contains(path.get(0)) && values.isTable(path);
         boolean rules = path.equals(List.of(ReadFileRules.SECTION)) && values.isArray(path);
         boolean families = path.size() >= ReadFamilies.SECTION.size()
                 && path.subList(0, ReadFamilies.SECTION.size()).equals(ReadFamilies.SECTION)
@@ -77,7 +80,9 @@ final class SettingsFile {
     private static String advice(String name) {
         List<String> known =
                 Arrays.stream(SettingsKey.values()).map(SettingsKey::path).toList();
-        return Spelling.nearest(name, known)
+        List<String> names = new ArrayList<>(known);
+        names.addAll(SECTIONS);
+        return Spelling.nearest(name, names)
                 .map(key -> "Did you mean \"" + key + "\"?")
                 .orElse("Known keys: " + String.join(", ", known));
     }
@@ -171,8 +176,9 @@ final class SettingsFile {
 
     /** Returns why something can't be used, with its place. */
     static Refusal refusal(TomlPosition position, String what) {
+        String sentence = what.endsWith("?") ? what : what + ".";
         return new Refusal(
                 ExitCode.SETTINGS,
-                NAME + ", line " + position.line() + ", column " + position.column() + ": " + what + ".");
+                NAME + ", line " + position.line() + ", column " + position.column() + ": " + sentence);
     }
 }

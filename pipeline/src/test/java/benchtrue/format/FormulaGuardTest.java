@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class HarmlessTest {
+class FormulaGuardTest {
     @ParameterizedTest
     @CsvSource(
             quoteCharacter = '"',
@@ -17,6 +17,9 @@ class HarmlessTest {
                 "\"\t=1\",\"'\t=1\"",
                 "'=1,''=1",
                 "''=1,'''=1",
+                "\"\n=1\",\"'\n=1\"",
+                "\uff1d1+1,'\uff1d1+1",
+                "\uff20sum,'\uff20sum",
                 "refret,refret",
                 "'twas,'twas",
                 "a=b,a=b",

@@ -149,4 +149,15 @@ class PublishTest {
                 .contains("The findings of 30 Sep 2026 can't be read, so nothing is compared.");
         assertThat(Files.readString(folder.resolve("run.json"))).contains("\"2026-09-30/findings.csv\"");
     }
+
+    @Test
+    void whatALibraryMakesOfADiskThatTakesNoMoreIsNoFaultOfTheProgram() {
+        Report refused = (review, folder) -> {
+            throw new IllegalStateException(new IOException("the disk takes no more"));
+        };
+        assertThatThrownBy(() -> publish(review("2026-10-31", 8), inputs("a"), refused))
+                .isInstanceOfSatisfying(
+                        Refusal.class, refusal -> assertThat(refusal.exitCode()).isEqualTo(ExitCode.CANNOT_WRITE))
+                .hasMessageContaining("the disk takes no more");
+    }
 }

@@ -97,7 +97,10 @@ class PublishedResultsTest {
         run(shelf, MAY, "may again");
         assertThat(out.resolve("latest/result.txt")).hasContent("june");
         assertThat(out.resolve("2026-05-31/result.txt")).hasContent("may again");
-        assertThat(new RunCleanup(out, shelf).unused()).singleElement().asString().contains("kept");
+        assertThat(new RunCleanup(out, shelf).unused())
+                .singleElement()
+                .asString()
+                .contains("kept");
     }
 
     @Test

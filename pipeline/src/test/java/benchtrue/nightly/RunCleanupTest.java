@@ -54,6 +54,14 @@ class RunCleanupTest {
     }
 
     @Test
+    void filesThatPassAreClearedByTheNextNight() throws IOException {
+        Files.createDirectories(out.resolve(".passing"));
+        Files.writeString(out.resolve(".passing/font.tmp"), "left by a kill");
+        sweep.passing();
+        assertThat(names(".passing")).isEmpty();
+    }
+
+    @Test
     void aReplacedResultIsCleared() throws IOException {
         publish(MAY, "first");
         publish(MAY, "second");

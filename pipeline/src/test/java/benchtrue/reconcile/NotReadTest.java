@@ -109,17 +109,17 @@ class NotReadTest {
 
     @Test
     void aFewEqualRowsInFilesOfTheSameDaysAreListedAndWeighedButBothCount() {
-        shop.file("exports/time-log.csv", rows(LOG, 20, i -> "E" + i + ",T1,1,Ada,2026-03-03,0." + (10 + i)))
+        shop.file("exports/time-log.csv", rows(LOG, 20, i -> "E" + i + ",T1,1,Ada,2026-03-03,0." + (70 + i)))
                 .file(
                         "exports/time-log-2026-04-01.csv",
-                        rows(LOG, 20, i -> "F" + i + ",T1,1,Ada,2026-03-03,0." + (i == 0 ? 10 : 40 + i)));
+                        rows(LOG, 20, i -> "F" + i + ",T1,1,Ada,2026-03-03,0." + (i == 0 ? 70 : 40 + i)));
         Reconciled both = shop.reconciled();
         assertThat(both.ledger().time().size()).isEqualTo(40);
         assertThat(both.notices().get(0).code()).isEqualTo("perhaps-twice");
         assertThat(both.ledger()
                         .completeness()
                         .foreign()[both.ledger().repairTypes().code("refret")])
-                .isEqualTo(360);
+                .isEqualTo(2520);
     }
 
     @Test

@@ -8,12 +8,21 @@ import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.TypeConversionException;
 
 /** The program from its arguments to its exit code, with everything of the machine handed in. */
 @Command(
@@ -88,11 +97,22 @@ final class Program implements Runnable {
                 .addSubcommand(new WithdrawCommand(console))
                 .addSubcommand(new CloseCommand(console))
                 .addSubcommand(new VerifyCommand(console))
+                .addSubcommand(new CommandLine.HelpCommand())
+                .registerConverter(LocalDate.class, text -> day(text, LocalDate::parse, "a day such as 2026-10-31"))
+                .registerConverter(YearMonth.class, text -> day(text, YearMonth::parse, "a month such as 2026-09"))
                 .setOut(help)
                 .setErr(console.terminal())
                 .setColorScheme(CommandLine.Help.defaultColorScheme(colour() ? Ansi.ON : Ansi.OFF))
                 .setParameterExceptionHandler(this::notUnderstood)
                 .setExecutionExceptionHandler(this::stopped);
+    }
+
+    private static <T> T day(String text, Function<String, T> reading, String expected) {
+        try {
+            return reading.apply(text);
+        } catch (DateTimeException unreadable) {
+            throw new TypeConversionException("found \"" + text + "\", expected " + expected);
+        }
     }
 
     private boolean colour() {
@@ -105,13 +125,27 @@ final class Program implements Runnable {
         throw new ParameterException(line(), "Which command?");
     }
 
-    private int notUnderstood(ParameterException e, String[] arguments) {
-        CommandLine line = e.getCommandLine();
+    private int notUnderstood(ParameterException found, String[] arguments) {
+        CommandLine line = found.getCommandLine();
+        ParameterException e =
+                found instanceof MissingParameterException ? unknownOption(line, arguments, found) : found;
         console.err().println("benchtrue: error " + ExitCode.USAGE.number() + ": " + e.getMessage());
         if (!CommandLine.UnmatchedArgumentException.printSuggestions(e, console.err())) {
             line.usage(console.err());
         }
         return ExitCode.USAGE.number();
+    }
+
+    /** A mistyped option explains a missing one, not the other way round. */
+    private static ParameterException unknownOption(CommandLine line, String[] arguments, ParameterException other) {
+        return Arrays.stream(arguments)
+                .map(argument -> argument.replaceFirst("=.*", ""))
+                .filter(argument -> argument.startsWith("-")
+                        && !line.getCommandSpec().optionsMap().containsKey(argument))
+                .findFirst()
+                .<ParameterException>map(
+                        unknown -> new CommandLine.UnmatchedArgumentException(line, new ArrayList<>(List.of(unknown))))
+                .orElse(other);
     }
 
     private int stopped(Exception e, CommandLine line, ParseResult arguments) {
@@ -126,7 +160,10 @@ final class Program implements Runnable {
     private int fault(Throwable e) {
         console.err()
                 .println("benchtrue: error " + ExitCode.FAULT.number()
-                        + ": a fault of the program, not of your files. Nothing was published by this run.");
+                        + ": a fault of the program, not of your files. Nothing was published by this run. Report it where"
+                        + " you got the program, with the lines below that begin with \"at\" and \"benchtrue "
+                        + version()
+                        + "\". Leave out the line above them if it shows anything of your shop, and send no files.");
         e.printStackTrace(console.err());
         return ExitCode.FAULT.number();
     }

@@ -12,6 +12,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class ProgramTest {
@@ -64,6 +65,33 @@ class ProgramTest {
                 .isEqualTo(64);
         assertThat(err.toString()).startsWith("benchtrue: ");
         assertThat(out.toString()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "nightly --shop x --as-of 31/10/2026 | found \"31/10/2026\", expected a day such as 2026-10-31",
+                "close --shop x --month July | found \"July\", expected a month such as 2026-09",
+                "nightly --bogus | Unknown option: '--bogus'",
+                "nightly --shpo=x | --shop"
+            })
+    void whatIsWrongIsSaidInOurOwnWords(String arguments, String words) {
+        assertThat(run(arguments.split(" "))).isEqualTo(64);
+        assertThat(err.toString()).contains(words).doesNotContain("java.");
+    }
+
+    @Test
+    void helpWithACommandTellsOfThatCommand() {
+        assertThat(run("help", "nightly")).isZero();
+        assertThat(out.toString()).contains("--as-of");
+    }
+
+    @Test
+    void aDayThatHasNotComeIsAskedFor(@TempDir Path folder) {
+        assertThat(run("nightly", "--shop", folder.toString(), "--as-of", "2036-10-31"))
+                .isEqualTo(64);
+        assertThat(err.toString()).contains("found 2036-10-31, but today is 2026-10-31", "--as-of-future");
     }
 
     @Test
