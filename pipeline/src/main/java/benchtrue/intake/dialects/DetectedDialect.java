@@ -52,6 +52,10 @@ final class DetectedDialect implements Dialect {
         return cells;
     }
 
+    Source source() {
+        return source;
+    }
+
     private int totalsLine() {
         Optional<TotalsRow> said = file.rule().flatMap(FileRule::totalsRow);
         if (evidence == null || said.filter(TotalsRow.ABSENT::equals).isPresent()) {
