@@ -1,5 +1,8 @@
 package benchtrue.intake;
 
+import benchtrue.intake.columns.BookColumn;
+import benchtrue.intake.columns.Kind;
+import benchtrue.intake.columns.Mapping;
 import benchtrue.shop.Absent;
 import benchtrue.shop.RepairType;
 import java.util.Arrays;

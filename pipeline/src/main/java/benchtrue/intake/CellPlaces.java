@@ -1,5 +1,7 @@
 package benchtrue.intake;
 
+import benchtrue.intake.files.Records;
+import benchtrue.intake.files.TextLayout;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,6 +1,17 @@
 package benchtrue.intake;
 
-import benchtrue.settings.FileRule;
+import benchtrue.intake.cells.CellFormat;
+import benchtrue.intake.columns.BookColumn;
+import benchtrue.intake.columns.Column;
+import benchtrue.intake.columns.ExportFile;
+import benchtrue.intake.columns.Table;
+import benchtrue.intake.dialects.Dialect;
+import benchtrue.intake.dialects.DialectDetector;
+import benchtrue.intake.dialects.Header;
+import benchtrue.intake.dialects.PlainFileProbe;
+import benchtrue.intake.dialects.TextFile;
+import benchtrue.intake.files.Records;
+import benchtrue.settings.Settings;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.PriceBook;
 import benchtrue.shop.Refusal;
@@ -24,11 +35,11 @@ import java.util.Optional;
  */
 public final class ForeignBook {
     private final ExportFile file;
-    private final DetectedDialect dialect;
+    private final Dialect dialect;
     private final TextFile form;
     private final String text;
 
-    private ForeignBook(ExportFile file, DetectedDialect dialect, TextFile form, String text) {
+    private ForeignBook(ExportFile file, Dialect dialect, TextFile form, String text) {
         this.file = file;
         this.dialect = dialect;
         this.form = form;
@@ -38,14 +49,14 @@ public final class ForeignBook {
     /**
      * Finds it among the files of {@code price-book/}; empty where the shop has none but the program's own.
      *
-     * @param rules how the shop's files are read
+     * @param settings how the shop's files are read
      */
-    public static Optional<Path> newest(Path shop, List<FileRule> rules) {
-        return file(shop, rules).map(ExportFile::path);
+    public static Optional<Path> newest(Path shop, Settings settings) {
+        return file(shop, settings).map(ExportFile::path);
     }
 
-    private static Optional<ExportFile> file(Path shop, List<FileRule> rules) {
-        return Inbox.find(shop, rules).files(Table.PRICE_BOOK).stream()
+    private static Optional<ExportFile> file(Path shop, Settings settings) {
+        return Inbox.find(shop, settings).files(Table.PRICE_BOOK).stream()
                 .filter(file -> file.name().startsWith(Inbox.BOOKS) && !OwnBook.is(file.path()))
                 .reduce((older, newer) -> newer);
     }
@@ -57,11 +68,11 @@ public final class ForeignBook {
      * @return the file; empty, and nothing written, where it would not read as that very version: the file is a workbook, or
      *     lacks a cell that changed
      */
-    public static Optional<Path> write(Path shop, List<FileRule> rules, PriceBook book, Path folder) {
-        ExportFile newest = file(shop, rules).orElseThrow();
+    public static Optional<Path> write(Path shop, Settings settings, PriceBook book, Path folder) {
+        ExportFile newest = file(shop, settings).orElseThrow();
         try {
             Optional<ForeignBook> like = read(newest);
-            return like.isEmpty() ? Optional.empty() : like.get().write(book, folder);
+            return like.isEmpty() ? Optional.empty() : like.get().write(book, settings, folder);
         } catch (IOException failed) {
             throw new Refusal(
                     ExitCode.CANNOT_WRITE,
@@ -72,10 +83,11 @@ public final class ForeignBook {
 
     /** Returns a file that can be put back as it stands. */
     private static Optional<ForeignBook> read(ExportFile file) throws IOException {
-        DetectedDialect dialect = DialectDetector.ofWhole(file);
-        if (!(dialect.source() instanceof TextFile form)) {
+        Dialect dialect = DialectDetector.ofWhole(file);
+        if (dialect.text().isEmpty()) {
             return Optional.empty();
         }
+        TextFile form = dialect.text().get();
         byte[] bytes = Files.readAllBytes(file.path());
         int mark = form.encoding().mark();
         try {
@@ -97,7 +109,7 @@ public final class ForeignBook {
         return bytes;
     }
 
-    private Optional<Path> write(PriceBook book, Path folder) throws IOException {
+    private Optional<Path> write(PriceBook book, Settings settings, Path folder) throws IOException {
         Optional<BookRows> rows = rows();
         if (rows.isEmpty()) {
             return Optional.empty();
@@ -106,7 +118,9 @@ public final class ForeignBook {
         Path anew = folder.resolve(LocalDate.ofEpochDay(book.effective()) + ending);
         try {
             Files.write(
-                    anew, bytes(new WriteForeign(file, form.layout(), dialect.cells(), text, rows.get()).with(book)));
+                    anew,
+                    bytes(new WriteForeign(file, form.layout(), dialect.cells(), text, rows.get(), settings.words())
+                            .with(book)));
         } catch (CharacterCodingException noSuchLetter) {
             return Optional.empty();
         }

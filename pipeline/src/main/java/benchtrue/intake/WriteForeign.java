@@ -2,8 +2,15 @@ package benchtrue.intake;
 
 import benchtrue.format.FormulaGuard;
 import benchtrue.intake.ForeignBook.BookRows;
+import benchtrue.intake.cells.CellFormat;
+import benchtrue.intake.columns.BookColumn;
+import benchtrue.intake.columns.ExportFile;
+import benchtrue.intake.columns.Kind;
+import benchtrue.intake.dialects.Header;
+import benchtrue.intake.files.TextLayout;
 import benchtrue.settings.FileRule;
 import benchtrue.settings.Pair;
+import benchtrue.settings.ValueMap;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Money;
 import benchtrue.shop.PriceBook;
@@ -14,6 +21,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.QuoteMode;
 
@@ -25,13 +33,22 @@ final class WriteForeign {
     private final CellFormat written;
     private final String text;
     private final BookRows found;
+    private final List<ValueMap> words;
 
-    WriteForeign(ExportFile file, TextLayout layout, CellFormat written, String text, BookRows found) {
+    WriteForeign(
+            ExportFile file,
+            TextLayout layout,
+            CellFormat written,
+            String text,
+            BookRows found,
+            List<ValueMap> shared) {
         this.file = file;
         this.layout = layout;
         this.written = written;
         this.text = text;
         this.found = found;
+        words = Stream.concat(file.rule().stream().flatMap(rule -> rule.values().stream()), shared.stream())
+                .toList();
         csv = CSVFormat.RFC4180
                 .builder()
                 .setDelimiter(layout.delimiter())
@@ -124,8 +141,7 @@ final class WriteForeign {
     }
 
     private String word(BookColumn column, String contract) {
-        return file.rule().stream()
-                .flatMap(rule -> rule.values().stream())
+        return words.stream()
                 .filter(values -> values.column().equals(column.header()))
                 .flatMap(values -> values.words().stream())
                 .filter(pair -> pair.text().equals(contract))

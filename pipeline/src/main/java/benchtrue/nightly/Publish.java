@@ -56,11 +56,17 @@ final class Publish {
                 write(review, inputs, reports, run);
                 Path whole = run.seal();
                 shelf.publish(date, whole);
+                HandedOut.clear(out);
                 return Files.exists(out.resolve(date.toString())) ? out.resolve(date.toString()) : whole;
             } finally {
                 run.abandon();
             }
         });
+    }
+
+    /** Writes reports of adopted books where they stay until the next night; returns the folder. */
+    Path handOut(Review review, List<Report> reports) {
+        return orCannotWrite(() -> HandedOut.write(review, reports, out));
     }
 
     private void write(Review review, Inputs inputs, List<Report> reports, RunFolder run) throws IOException {

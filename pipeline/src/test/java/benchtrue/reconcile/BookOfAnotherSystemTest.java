@@ -6,6 +6,7 @@ import benchtrue.ShopFolder;
 import benchtrue.intake.ForeignBook;
 import benchtrue.intake.InAnyDialect;
 import benchtrue.settings.ReadSettings;
+import benchtrue.settings.Settings;
 import benchtrue.shop.Hours;
 import benchtrue.shop.Money;
 import benchtrue.shop.PriceBook;
@@ -81,8 +82,7 @@ class BookOfAnotherSystemTest {
 
     private Optional<Path> written(ShopFolder shop, PriceBook book) throws IOException {
         Path out = Files.createDirectories(folder.resolve("out"));
-        return ForeignBook.write(
-                shop.path(), new ReadSettings().read(shop.path()).files(), book, out);
+        return ForeignBook.write(shop.path(), new ReadSettings().read(shop.path()), book, out);
     }
 
     @Test
@@ -132,12 +132,12 @@ class BookOfAnotherSystemTest {
     @Test
     void theProgramsOwnBooksAreNotItsLikes() {
         ShopFolder shop = new ShopFolder(folder);
-        assertThat(ForeignBook.newest(shop.path(), List.of())).isPresent();
+        assertThat(ForeignBook.newest(shop.path(), Settings.DEFAULTS)).isPresent();
         shop.file(
                 "price-book/2026-01-01.csv",
                 "repair_type,title,family,book_hours,book_labour,least_hours,hazards,least_labour,free_weeks",
                 "refret,Refret,fretwork,12,1200,,,,");
-        assertThat(ForeignBook.newest(shop.path(), List.of())).isEmpty();
+        assertThat(ForeignBook.newest(shop.path(), Settings.DEFAULTS)).isEmpty();
     }
 
     @Test
@@ -202,7 +202,7 @@ class BookOfAnotherSystemTest {
                             random.nextInt(3_000) + "." + random.nextInt(10));
                 }
             }
-            Optional<Path> file = ForeignBook.write(foreign, List.of(), next, foreign);
+            Optional<Path> file = ForeignBook.write(foreign, Settings.DEFAULTS, next, foreign);
             assertThat(file).as("seed " + seed).isPresent();
             byte[] before = Files.readAllBytes(foreign.resolve("price-book/2026-01-01.csv"));
             byte[] after = Files.readAllBytes(file.get());

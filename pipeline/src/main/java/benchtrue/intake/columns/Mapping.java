@@ -33,7 +33,7 @@ public record Mapping(
     }
 
     /** Returns whether a column has another name than the contract's, so that a file in the contract's own can't be meant. */
-    boolean renames() {
+    public boolean renames() {
         return headers.entrySet().stream()
                 .anyMatch(pair ->
                         !plain(pair.getValue().text()).equals(pair.getKey().header()));

@@ -52,8 +52,9 @@ final class DetectedDialect implements Dialect {
         return cells;
     }
 
-    Source source() {
-        return source;
+    @Override
+    public Optional<TextFile> text() {
+        return source instanceof TextFile text ? Optional.of(text) : Optional.empty();
     }
 
     private int totalsLine() {

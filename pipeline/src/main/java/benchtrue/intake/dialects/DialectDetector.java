@@ -31,7 +31,7 @@ public final class DialectDetector {
     }
 
     /** Returns the dialect that the whole file shows. */
-    static DetectedDialect ofWhole(ExportFile file) {
+    public static Dialect ofWhole(ExportFile file) {
         try {
             return whole(file);
         } catch (IOException failed) {
@@ -58,7 +58,7 @@ public final class DialectDetector {
                 failed);
     }
 
-    private static DetectedDialect whole(ExportFile file) throws IOException {
+    private static Dialect whole(ExportFile file) throws IOException {
         Source source = file.isSheet() ? SheetDetector.of(file) : text(file);
         try (DigestedFile bytes = new DigestedFile(file.path(), file.name());
                 Records records = source.open(bytes, file.name())) {
