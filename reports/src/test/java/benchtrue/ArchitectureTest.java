@@ -64,6 +64,7 @@ class ArchitectureTest {
     private static final Set<String> ENTRY_POINTS = Set.of(
             "benchtrue.intake.columns",
             "benchtrue.charts.drawing.Palette",
+            "benchtrue.workbook.books.WriteBookSheets",
             "benchtrue.workbook.draft.ReadDecisions",
             "benchtrue.workbook.draft.WriteRevisionWorkbook",
             "benchtrue.workbook.review.WriteWorkbook");

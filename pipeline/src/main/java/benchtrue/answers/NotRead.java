@@ -8,7 +8,6 @@ import benchtrue.reconcile.Completeness.RowsRead;
 import benchtrue.reconcile.Ledger;
 import benchtrue.settings.Disclosure;
 import benchtrue.settings.Settings;
-import benchtrue.shop.RepairType;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -50,7 +49,7 @@ final class NotRead {
                 .filter(finding -> finding.repairType() < read.missing().length)
                 .filter(finding -> read.missing()[finding.repairType()] > 0)
                 .map(finding -> new Unread(
-                        title(ledger, finding.repairType()),
+                        ledger.title(finding.repairType()),
                         read.missing()[finding.repairType()],
                         finding.actualSeconds()))
                 .sorted(MOST_FIRST)
@@ -95,15 +94,10 @@ final class NotRead {
         }
         String named = held.stream()
                 .limit(MOST_NAMED)
-                .map(finding -> title(ledger, finding.repairType()))
+                .map(finding -> ledger.title(finding.repairType()))
                 .collect(Collectors.joining(", "));
         int rest = held.size() - MOST_NAMED;
         return figures.count(held.size(), "repair is", "repairs are") + " not judged until they are: " + named
                 + (rest > 0 ? " and " + figures.count(rest) + " more. " : ". ") + mend;
-    }
-
-    private static String title(Ledger ledger, int repairType) {
-        String key = ledger.repairTypes().name(repairType);
-        return ledger.books().type(key, ledger.asOf()).map(RepairType::title).orElse(key);
     }
 }

@@ -32,6 +32,9 @@ final class Inbox {
             .thenComparingInt(ExportFile::day)
             .thenComparing(ExportFile::name, Inbox::numbersAsNumbers);
 
+    /** Where price books stand, as their names begin. */
+    static final String BOOKS = "price-book/";
+
     private static final Pattern DIGITS = Pattern.compile("\\d+");
 
     private final Path shop;
@@ -134,9 +137,11 @@ final class Inbox {
                 .max(Comparator.comparingInt(table -> table.title().length()));
     }
 
+    /** A book that the program wrote is read as it is, also where the name of a rule for others fits it. */
     private void book(Path path) {
         String file = path.getFileName().toString();
-        Optional<MappedTable> rule = rules.of("price-book", file);
+        Optional<MappedTable> rule = rules.of("price-book", file)
+                .filter(found -> !(found.mapping().renames() && ForeignBook.OwnBook.is(path)));
         rule.filter(found -> found.table() != Table.PRICE_BOOK).ifPresent(found -> {
             throw new Refusal(
                     ExitCode.SETTINGS,

@@ -8,6 +8,7 @@ import benchtrue.revision.ComingBook;
 import benchtrue.revision.DecidedDraft;
 import benchtrue.revision.Decision;
 import benchtrue.revision.NextBook;
+import benchtrue.settings.ReadSettings;
 import benchtrue.settings.Settings;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.PriceBook;
@@ -51,6 +52,7 @@ public final class AdoptDecisions {
      */
     public Adopted adopt(Path shop, Settings settings, DecidedDraft draft, Adoption adoption) {
         adoption.expectDay();
+        expectNoRule(settings, adoption);
         return ShopLock.whileHeld(shop, () -> {
             try {
                 return adoptAlone(shop, settings, draft, adoption);
@@ -87,6 +89,22 @@ public final class AdoptDecisions {
         write.keep(adoption.effective(), "", record);
         write.changed(later, carried);
         return new Adopted(before, next, write.write(next), overridden);
+    }
+
+    /** A rule that says how numbers of some file are read would change what the adopted book says. */
+    private static void expectNoRule(Settings settings, Adoption adoption) {
+        String file = adoption.effective() + ".csv";
+        settings.files().stream()
+                .filter(rule -> rule.fits(file)
+                        && rule.columns().stream().allMatch(pair -> pair.text().equalsIgnoreCase(pair.key())))
+                .findFirst()
+                .ifPresent(rule -> {
+                    throw new Refusal(
+                            ExitCode.SETTINGS,
+                            ReadSettings.FILE + ", line " + rule.line() + ": found a rule for \"" + rule.name()
+                                    + "\" that fits price-book/" + file + " too, which Benchtrue writes in its own way."
+                                    + " Make its name narrower. Nothing was written.");
+                });
     }
 
     static PriceBooks books(Path shop, Settings settings, LocalDate asOf) {

@@ -62,6 +62,24 @@ public final class Night {
         return ShopLock.whileHeld(shop, () -> runAlone(shop, settings, asOf));
     }
 
+    /**
+     * Writes what adopted books leave for people and for other systems at once, without a night, into {@code out/adopted}; the
+     * next night has it among its results and takes that folder away.
+     *
+     * @param asOf last day that counts, in days since 1970-01-01
+     * @return the folder
+     */
+    public Path handOut(Path shop, Settings settings, int asOf) {
+        return ShopLock.whileHeld(shop, () -> {
+            Stages stages = new Stages(STAGES, progress, clock);
+            Review review = review(shop, rows(shop, settings, asOf, stages), settings, stages);
+            List<Report> all = new ArrayList<>(reports);
+            all.add(new ForYourSystems(shop));
+            return stages.run(
+                    "Writing what to hand out", () -> new Publish(shop.resolve("out"), version).handOut(review, all));
+        });
+    }
+
     private Published runAlone(Path shop, Settings settings, int asOf) {
         LocalDate today = LocalDate.now(clock.withZone(settings.zone()));
         Publish publish = new Publish(shop.resolve("out"), today.plusDays(1), version);
@@ -82,7 +100,7 @@ public final class Night {
         Reconciled rows = rows(shop, settings, asOf, stages);
         Review review = review(shop, rows, settings, stages);
         Inputs inputs = Inputs.of(shop, rows.files());
-        Path folder = stages.run("Writing the results", () -> publish.publish(review, inputs, reports(rows)));
+        Path folder = stages.run("Writing the results", () -> publish.publish(review, inputs, reports(shop, rows)));
         notes.addAll(publish.clear(settings.keepResults(), asOf));
         return new Published(review, folder, notes, stages.took());
     }
@@ -130,8 +148,9 @@ public final class Night {
                 counts(rows.setAside()));
     }
 
-    private List<Report> reports(Reconciled rows) {
+    private List<Report> reports(Path shop, Reconciled rows) {
         List<Report> all = new ArrayList<>(reports);
+        all.add(new ForYourSystems(shop));
         all.add((review, folder) -> new WriteSetAside().write(rows.setAside(), folder.resolve("set-aside")));
         return all;
     }

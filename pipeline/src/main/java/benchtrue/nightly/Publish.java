@@ -73,6 +73,7 @@ final class Publish {
             try {
                 write(review, inputs, reports, run);
                 shelf.publish(date, run.seal(), horizon);
+                HandedOut.clear(out);
                 return out.resolve(date.toString());
             } catch (IOException | RuntimeException e) {
                 if (isFull()) { // Asked before the unfinished run makes room again.
@@ -83,6 +84,11 @@ final class Publish {
                 run.abandon();
             }
         });
+    }
+
+    /** Writes reports of adopted books where they stay until the next night; returns the folder. */
+    Path handOut(Review review, List<Report> reports) {
+        return orCannotWrite(() -> HandedOut.write(review, reports, out));
     }
 
     private void write(Review review, Inputs inputs, List<Report> reports, RunFolder run) throws IOException {

@@ -1,6 +1,8 @@
 package benchtrue.nightly;
 
 import benchtrue.answers.Answers;
+import benchtrue.answers.PriceList;
+import benchtrue.answers.QuoteTable;
 import benchtrue.costing.CostedLines;
 import benchtrue.costing.Restatement;
 import benchtrue.findings.Findings;
@@ -57,6 +59,16 @@ public record Review(
             Revision revision,
             List<Balance> balances) {
         this(settings, ledger, jobs, costs, findings, revision, balances, List.of(), List.of(), new TreeMap<>());
+    }
+
+    /** Returns each price book to come beside the one before it. */
+    public List<PriceList> priceLists() {
+        return PriceList.of(ledger, revision.coming());
+    }
+
+    /** Returns what whoever writes quotes needs of each repair. */
+    public QuoteTable quoteTable() {
+        return QuoteTable.of(jobs, findings, revision, settings.figures());
     }
 
     /** Returns what every output tells first, in its order. */

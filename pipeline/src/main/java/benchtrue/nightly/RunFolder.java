@@ -90,13 +90,18 @@ final class RunFolder {
 
     /** Brings every byte to the disk under the owner's permissions and gives the folder its name; returns it. */
     Path seal() throws IOException {
-        for (Path file : tree(partial)) {
-            OwnerOnly.restrict(file);
-            sync(file);
-        }
+        restrict(partial);
         Files.move(partial, whole, StandardCopyOption.ATOMIC_MOVE);
         sync(whole.getParent());
         return whole;
+    }
+
+    /** Brings every byte of a folder to the disk under the owner's permissions. */
+    static void restrict(Path folder) throws IOException {
+        for (Path file : tree(folder)) {
+            OwnerOnly.restrict(file);
+            sync(file);
+        }
     }
 
     /** Removes the folder where the run can't go on. */

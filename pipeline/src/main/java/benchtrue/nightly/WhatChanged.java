@@ -2,9 +2,7 @@ package benchtrue.nightly;
 
 import benchtrue.findings.RepairFinding;
 import benchtrue.format.Figures;
-import benchtrue.reconcile.Ledger;
 import benchtrue.shop.Absent;
-import benchtrue.shop.RepairType;
 import benchtrue.tables.EarlierResult.EarlierFinding;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -216,8 +214,6 @@ final class WhatChanged {
     }
 
     private String title(int repairType) {
-        Ledger ledger = review.ledger();
-        String key = ledger.repairTypes().name(repairType);
-        return ledger.books().type(key, ledger.asOf()).map(RepairType::title).orElse(key);
+        return review.ledger().title(repairType);
     }
 }

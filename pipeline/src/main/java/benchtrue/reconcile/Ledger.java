@@ -7,6 +7,7 @@ import benchtrue.shop.PaidHours;
 import benchtrue.shop.PartUses;
 import benchtrue.shop.PriceBooks;
 import benchtrue.shop.QuotedLines;
+import benchtrue.shop.RepairType;
 import benchtrue.shop.Tickets;
 import benchtrue.shop.TimeEntries;
 import benchtrue.shop.Wage;
@@ -60,5 +61,14 @@ public record Ledger(
     /** Returns the day a line was quoted on; the first day of its visit where none was recorded. */
     public int quotedOn(int line) {
         return Absent.firstOf(lines.quotedOn(line), tickets.opened(lines.ticket(line)));
+    }
+
+    /** Returns what the bench calls a repair type, by its code: its title in the newest book that has it, else its key. */
+    public String title(int repairType) {
+        String key = repairTypes.name(repairType);
+        return books.type(key, asOf)
+                .map(RepairType::title)
+                .filter(title -> !title.isBlank())
+                .orElse(key);
     }
 }

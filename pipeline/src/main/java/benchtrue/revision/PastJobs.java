@@ -69,6 +69,11 @@ final class PastJobs {
         return Double.isNaN(ratio) ? Double.NaN : fit / (double) sorted.length;
     }
 
+    /** Returns how many jobs tell it. */
+    int count(int type) {
+        return ratios.get(type).length;
+    }
+
     /** Returns hours quoted against today's book on jobs that ended in the last 365 days. */
     double yearlyHours(int type) {
         return yearlyHours[type];

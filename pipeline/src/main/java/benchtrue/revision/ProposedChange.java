@@ -1,5 +1,8 @@
 package benchtrue.revision;
 
+import benchtrue.shop.Absent;
+import benchtrue.statistics.Normal;
+
 /**
  * One repair type's proposed row in the next price book.
  *
@@ -27,6 +30,15 @@ public record ProposedChange(
         String basis,
         String heldBecause,
         ProposalInputs grounds) {
+    /**
+     * Returns hours in seconds that a share of its jobs are expected to fit, putting right apart, rounded up as a book is
+     * written; absent where that is not known.
+     */
+    public long secondsThatFit(double share) {
+        double factor = grounds.usualFactor() * StrictMath.exp(Normal.quantile(share) * grounds.spread());
+        return Double.isFinite(factor) ? HourGrid.atLeast(factor * bookSeconds - 1) : Absent.AMOUNT;
+    }
+
     /** Returns whether hours or price are to change. */
     public boolean changes() {
         return proposedSeconds != bookSeconds || proposedLabour != bookLabour;

@@ -1,11 +1,12 @@
 package benchtrue.command;
 
+import benchtrue.answers.PriceList;
 import benchtrue.format.Figures;
 import benchtrue.nightly.AdoptDecisions;
 import benchtrue.nightly.Adoption;
+import benchtrue.nightly.Night;
 import benchtrue.settings.Settings;
 import benchtrue.shop.ExitCode;
-import benchtrue.shop.RepairType;
 import benchtrue.workbook.draft.ReadDecisions;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -23,7 +24,8 @@ import picocli.CommandLine.Parameters;
         name = "adopt",
         description =
                 "Reads your decisions from the drafted workbook, writes the next price book and the record of what was"
-                        + " decided, and prints the quote table. A price book in force is never rewritten.",
+                        + " decided, prints the price list, and writes what is handed out: price list, quote table and the"
+                        + " book for your own systems. A price book in force is never rewritten.",
         mixinStandardHelpOptions = true,
         versionProvider = Program.Version.class)
 final class AdoptCommand implements Callable<Integer> {
@@ -94,24 +96,35 @@ final class AdoptCommand implements Callable<Integer> {
         if (!loudness.quiet()) {
             table(adopted, settings.figures()).forEach(console.out()::println);
         }
+        handOut(shop, settings, console, loudness);
         return ExitCode.PUBLISHED.number();
     }
 
-    /** The quote table as it is pinned up: one row a repair type, changed ones marked. */
+    /** Writes what adopted books leave for people and for other systems, and says where. */
+    static void handOut(ShopOption shop, Settings settings, Console console, Loudness loudness) {
+        Night night = new Night(
+                NightlyCommand.HANDED_OUT, new QuietProgress(console.err()), console.clock(), Program.version());
+        Path folder = night.handOut(shop.folder(), settings, shop.asOf(settings, console));
+        if (!loudness.quiet()) {
+            console.out()
+                    .println(
+                            "To print and for your systems: " + folder + "; from the next night on among its results.");
+        }
+    }
+
+    /** The price list as it is pinned up: one row a repair type, by family, changed ones marked. */
     private List<String> table(AdoptDecisions.Adopted adopted, Figures figures) {
         List<String> lines = new ArrayList<>();
         lines.add("Price book from " + figures.day((int) effective.toEpochDay()) + " (* changed):");
-        for (RepairType type : adopted.next().types().values()) {
-            RepairType before = adopted.before().type(type.repairType()).orElseThrow();
-            boolean changed = !type.quotesAs(before);
-            lines.add(String.format(
-                    java.util.Locale.ROOT,
-                    "%s %-40s %10s %12s",
-                    changed ? "*" : " ",
-                    type.title(),
-                    figures.quote(type.bookSeconds()),
-                    figures.price(type.bookLabour())));
-        }
+        PriceList.between(adopted.next(), Optional.of(adopted.before())).families().stream()
+                .flatMap(family -> family.rows().stream())
+                .forEach(row -> lines.add(String.format(
+                        java.util.Locale.ROOT,
+                        "%s %-40s %10s %12s",
+                        row.change() == PriceList.Change.SAME ? " " : "*",
+                        row.repair().title(),
+                        figures.quote(row.repair().bookSeconds()),
+                        figures.price(row.repair().bookLabour()))));
         adopted.overridden().forEach(row -> lines.add("Later: " + row));
         lines.add("Written: " + adopted.file() + ". Quotes already accepted stand.");
         return lines;

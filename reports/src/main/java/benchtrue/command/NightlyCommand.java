@@ -6,14 +6,17 @@ import benchtrue.nightly.Progress;
 import benchtrue.nightly.Published;
 import benchtrue.nightly.Report;
 import benchtrue.nightly.Review;
+import benchtrue.page.WriteBookPages;
 import benchtrue.page.WritePage;
 import benchtrue.settings.Settings;
 import benchtrue.shop.ExitCode;
+import benchtrue.workbook.books.WriteBookSheets;
 import benchtrue.workbook.draft.WriteRevisionWorkbook;
 import benchtrue.workbook.review.WriteWorkbook;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 
@@ -27,8 +30,12 @@ import picocli.CommandLine.Mixin;
         mixinStandardHelpOptions = true,
         versionProvider = Program.Version.class)
 final class NightlyCommand implements Callable<Integer> {
-    static final List<Report> REPORTS =
-            List.of(new WriteWorkbook(), new WriteRevisionWorkbook(), new DrawCharts(), new WritePage());
+    static final List<Report> HANDED_OUT = List.of(new WriteBookSheets(), new WriteBookPages());
+
+    static final List<Report> REPORTS = Stream.concat(
+                    Stream.of(new WriteWorkbook(), new WriteRevisionWorkbook(), new DrawCharts(), new WritePage()),
+                    HANDED_OUT.stream())
+            .toList();
 
     @Mixin
     private ShopOption shop;

@@ -9,7 +9,6 @@ import benchtrue.nightly.Review;
 import benchtrue.revision.ProposedChange;
 import benchtrue.shop.Balance;
 import benchtrue.shop.Notice;
-import benchtrue.shop.RepairType;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -155,11 +154,6 @@ final class Summary {
     }
 
     private String title(RepairFinding finding) {
-        String key = review.ledger().repairTypes().name(finding.repairType());
-        return review.ledger()
-                .books()
-                .type(key, review.ledger().asOf())
-                .map(RepairType::title)
-                .orElse(key);
+        return review.ledger().title(finding.repairType());
     }
 }

@@ -59,6 +59,7 @@ final class WithdrawCommand implements Callable<Integer> {
                     .println("Withdrawn: the price book from "
                             + settings.figures().day((int) effective.toEpochDay()) + ". It is kept in " + kept + ".");
         }
+        AdoptCommand.handOut(shop, settings, console, loudness);
         return ExitCode.PUBLISHED.number();
     }
 }

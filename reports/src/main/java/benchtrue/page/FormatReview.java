@@ -45,6 +45,7 @@ final class FormatReview {
                 new FormatGifts(told).all(),
                 new FormatRepairs(told).tell(),
                 new FormatJobs(told).tell(),
+                new FormatBooks(told.review()).quotes(),
                 new FormatCalls(told).all(),
                 new FormatCalls(told).more(),
                 people(),

@@ -3,7 +3,6 @@ package benchtrue.page;
 import benchtrue.format.Figures;
 import benchtrue.nightly.Review;
 import benchtrue.shop.Absent;
-import benchtrue.shop.RepairType;
 import java.util.Locale;
 
 /** A review and how its figures and repairs are told. */
@@ -26,13 +25,7 @@ final class PageFormatter {
 
     /** Returns what the bench calls a repair type. */
     String label(int repairType) {
-        String key = key(repairType);
-        String title = review.ledger()
-                .books()
-                .type(key, review.ledger().asOf())
-                .map(RepairType::title)
-                .orElse("");
-        return title.isBlank() ? key : title;
+        return review.ledger().title(repairType);
     }
 
     String key(int repairType) {

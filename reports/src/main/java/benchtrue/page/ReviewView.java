@@ -13,6 +13,7 @@ import java.util.List;
  * @param gifts each time something was given away
  * @param repairs the figures, one row a repair type
  * @param jobs the latest jobs behind them
+ * @param quotes hours and prices for whoever writes quotes
  * @param calls calls to make, the most money first
  * @param moreCalls where those left out stand; empty where none is
  * @param people figures about people; empty unless the settings ask for them
@@ -31,6 +32,7 @@ record ReviewView(
         List<GiftList> gifts,
         List<Repair> repairs,
         List<JobList> jobs,
+        BookViews.Quotes quotes,
         List<Call> calls,
         String moreCalls,
         List<Person> people,

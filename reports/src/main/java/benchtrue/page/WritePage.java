@@ -6,11 +6,7 @@ import benchtrue.nightly.Report;
 import benchtrue.nightly.Review;
 import benchtrue.revision.ProposedChange;
 import benchtrue.settings.Disclosure;
-import gg.jte.html.OwaspHtmlTemplateOutput;
-import gg.jte.output.StringOutput;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
@@ -19,22 +15,14 @@ import java.util.List;
 public final class WritePage implements Report {
     @Override
     public void write(Review review, Path folder) throws IOException {
-        StringOutput page = new StringOutput();
-        JtereviewGenerated.render(html(page), null, new FormatReview(review).tell(), Style.sheet());
-        save(page, folder.resolve("review.html"));
+        WriteBookPages.save(
+                folder.resolve("review.html"),
+                page -> JtereviewGenerated.render(page, null, new FormatReview(review).tell(), Style.sheet()));
         if (review.settings().wallCopy() == Disclosure.SHOWN) {
-            StringOutput wall = new StringOutput();
-            JtewallGenerated.render(html(wall), null, new TellWall(review).tell(), Style.sheet());
-            save(wall, folder.resolve("review-wall.html"));
+            WriteBookPages.save(
+                    folder.resolve("review-wall.html"),
+                    page -> JtewallGenerated.render(page, null, new TellWall(review).tell(), Style.sheet()));
         }
-    }
-
-    private static OwaspHtmlTemplateOutput html(StringOutput text) {
-        return new OwaspHtmlTemplateOutput(text);
-    }
-
-    private static void save(StringOutput text, Path file) throws IOException {
-        Files.write(file, text.toString().getBytes(StandardCharsets.UTF_8));
     }
 
     /** Puts a review into the words of the copy for the wall. */

@@ -10,6 +10,7 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.charset.Charset;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
@@ -31,6 +32,7 @@ import org.apache.poi.ss.usermodel.CellValue;
 import org.apache.poi.ss.usermodel.FormulaEvaluator;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -163,6 +165,91 @@ class AdoptTest {
         assertThat(run("nightly", "--quiet"))
                 .as("the next night reads the new book")
                 .isZero();
+    }
+
+    @Test
+    void whatIsHandedOutIsThereAtOnceAndMovesIntoTheNextNight() throws IOException {
+        decide(sheet -> own(sheet, "refret", 11.5));
+        assertThat(adopt()).as(err.toString()).isZero();
+        Path adopted = shop.resolve("out/adopted");
+        assertThat(out.toString()).contains("To print and for your systems: " + adopted);
+        assertThat(new Outputs(adopted).words("price-list.html"))
+                .contains("Price list from", "1 repair changes", "11.50\u00a0h")
+                .containsOnlyOnce(" changed ");
+        assertThat(new Outputs(adopted).words("quote-table.html")).contains("11.50\u00a0h", "60\u00a0% of jobs fit");
+        assertThat(new Outputs(adopted).words("price-explained.html"))
+                .contains("What the hours rest on")
+                .doesNotContainIgnoringCase("wage")
+                .doesNotContainIgnoringCase("margin");
+        try (Workbook sheets = new Outputs(adopted).workbook("price-list.xlsx")) {
+            assertThat(sheets.getSheet("From 2026-11-15")).isNotNull();
+            assertThat(sheets.getSheet("Quote table")).isNotNull();
+        }
+        assertThat(run("nightly", "--quiet")).as(err.toString()).isZero();
+        assertThat(adopted).doesNotExist();
+        assertThat(shop.resolve("out/2026-10-31/price-list.html")).content().contains("11.50");
+    }
+
+    @Test
+    void anAdoptedBookGoesBackToTheQuotingSystemAsThatOneWritesIt() throws IOException {
+        Path newest = shop.resolve("price-book/2026-10-01.csv");
+        List<String> rows = new ArrayList<>(List.of("Nr;Leistung;Gruppe;Stunden;Preis;Regal"));
+        try (Stream<Path> books = Files.list(shop.resolve("price-book"))) {
+            Path last = books.sorted().reduce((one, other) -> other).orElseThrow();
+            for (Map<String, String> row :
+                    new Outputs(last.getParent()).table(last.getFileName().toString())) {
+                rows.add(String.join(
+                        ";",
+                        row.get("repair_type"),
+                        row.get("title"),
+                        row.get("family"),
+                        row.get("book_hours").replace('.', ','),
+                        row.get("book_labour").replace('.', ',') + " \u20ac",
+                        "R\u00fcckwand " + rows.size()));
+            }
+        }
+        Charset windows = Charset.forName("windows-1252");
+        Files.write(newest, (String.join("\r\n", rows) + "\r\n").getBytes(windows));
+        Files.writeString(
+                shop.resolve("shop.toml"),
+                Files.readString(shop.resolve("shop.toml")).replaceAll("currency.*", "currency = \"EUR\"") + """
+
+                        [[files]]
+                        name = "2026-1*.csv"
+                        table = "price-book"
+                        [files.columns]
+                        repair_type = "Nr"
+                        title = "Leistung"
+                        family = "Gruppe"
+                        book_hours = "Stunden"
+                        book_labour = "Preis"
+                        """);
+        assertThat(run("nightly", "--quiet")).as(err.toString()).isZero();
+        decide(sheet -> own(sheet, "refret", 11.5));
+        assertThat(adopt()).as(err.toString()).isZero();
+        assertThat(run("nightly", "--quiet")).as(err.toString()).isZero();
+        Path file = shop.resolve("out/2026-10-31/for-your-systems/2026-11-15.csv");
+        List<String> written = List.of(new String(Files.readAllBytes(file), windows).split("\r\n"));
+        assertThat(written).hasSameSizeAs(rows);
+        for (int row = 0; row < rows.size(); row++) {
+            if (rows.get(row).startsWith("refret;")) {
+                assertThat(written.get(row)).contains(";11,5;").endsWith(" \u20ac;R\u00fcckwand " + row);
+            } else {
+                assertThat(written.get(row)).isEqualTo(rows.get(row));
+            }
+        }
+    }
+
+    @Test
+    void aBookThatARuleForNumbersWouldReadOtherwiseIsNotWritten() throws IOException {
+        decide(sheet -> own(sheet, "refret", 11.5));
+        Files.writeString(
+                shop.resolve("shop.toml"),
+                Files.readString(shop.resolve("shop.toml"))
+                        + "\n[[files]]\nname = \"2026-11*\"\ntable = \"price-book\"\nhours = \"minutes\"\n");
+        assertThat(adopt()).isEqualTo(78);
+        assertThat(err.toString()).contains("line ", "2026-11*", "Nothing was written");
+        assertThat(shop.resolve("price-book/2026-11-15.csv")).doesNotExist();
     }
 
     private void fretworkAtItsOwnRate() throws IOException {

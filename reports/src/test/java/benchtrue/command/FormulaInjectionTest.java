@@ -164,7 +164,7 @@ class FormulaInjectionTest {
 
     @Test
     void noCellOfAWorkbookIsAFormulaOfTheirs() throws IOException {
-        for (String file : List.of("review.xlsx", "price-book-revision.xlsx")) {
+        for (String file : List.of("review.xlsx", "price-book-revision.xlsx", "price-list.xlsx")) {
             int seen = 0;
             try (Workbook workbook = outputs.workbook(file)) {
                 for (Sheet sheet : workbook) {
@@ -179,7 +179,7 @@ class FormulaInjectionTest {
                     }
                 }
             }
-            assertThat(seen).as(file).isGreaterThan(300);
+            assertThat(seen).as(file).isGreaterThan(100);
         }
     }
 }

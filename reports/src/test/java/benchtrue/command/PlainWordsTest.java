@@ -91,7 +91,9 @@ class PlainWordsTest {
     private final Outputs outputs = new Outputs(night.results());
 
     @ParameterizedTest
-    @ValueSource(strings = {"review.html", "review-wall.html"})
+    @ValueSource(
+            strings = {"review.html", "review-wall.html", "price-list.html", "quote-table.html", "price-explained.html"
+            })
     void pagesSpeakPlainly(String page) throws IOException {
         plain(page, outputs.words(page));
     }

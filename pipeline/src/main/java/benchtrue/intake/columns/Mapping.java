@@ -32,6 +32,13 @@ public record Mapping(
         constants = Map.copyOf(constants);
     }
 
+    /** Returns whether a column has another name than the contract's, so that a file in the contract's own can't be meant. */
+    public boolean renames() {
+        return headers.entrySet().stream()
+                .anyMatch(pair ->
+                        !plain(pair.getValue().text()).equals(pair.getKey().header()));
+    }
+
     /** Returns text as it is compared: systems differ in case, spaces around it and how they write an accent. */
     public static String plain(String text) {
         return Normalizer.normalize(text.strip(), Normalizer.Form.NFC).toLowerCase(Locale.ROOT);

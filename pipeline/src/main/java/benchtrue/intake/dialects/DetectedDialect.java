@@ -52,6 +52,11 @@ final class DetectedDialect implements Dialect {
         return cells;
     }
 
+    @Override
+    public Optional<TextFile> text() {
+        return source instanceof TextFile text ? Optional.of(text) : Optional.empty();
+    }
+
     private int totalsLine() {
         Optional<TotalsRow> said = file.rule().flatMap(FileRule::totalsRow);
         if (evidence == null || said.filter(TotalsRow.ABSENT::equals).isPresent()) {

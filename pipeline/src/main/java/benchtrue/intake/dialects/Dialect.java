@@ -11,6 +11,7 @@ import benchtrue.shop.Notice;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.List;
+import java.util.Optional;
 
 /** How one file writes a table: its bytes as records, its cells as the data contract would write them. */
 public interface Dialect {
@@ -50,6 +51,11 @@ public interface Dialect {
      * @throws benchtrue.shop.Refusal where the bytes are no table
      */
     Records open(InputStream bytes, String file) throws IOException;
+
+    /** Returns how a text file was told to be written; empty for a sheet, and where it was not looked at whole. */
+    default Optional<TextFile> text() {
+        return Optional.empty();
+    }
 
     /** Returns how its cells are written. */
     CellFormat cells();

@@ -31,7 +31,7 @@ public final class DialectDetector {
     }
 
     /** Returns the dialect that the whole file shows. */
-    static Dialect ofWhole(ExportFile file) {
+    public static Dialect ofWhole(ExportFile file) {
         try {
             return whole(file);
         } catch (IOException failed) {

@@ -1,11 +1,11 @@
 package benchtrue.workbook.draft;
 
+import benchtrue.answers.QuoteTable;
 import benchtrue.findings.FoundWork;
 import benchtrue.format.Figures;
 import benchtrue.nightly.Review;
 import benchtrue.reconcile.Ledger;
 import benchtrue.revision.SurchargeLine;
-import benchtrue.shop.RepairType;
 import benchtrue.workbook.sheet.CellStyles;
 import benchtrue.workbook.sheet.Grid;
 import benchtrue.workbook.sheet.PageSetup;
@@ -19,10 +19,6 @@ final class FirstLookSheet {
     static final String NAME = "First look";
     private static final int TITLE_WIDTH = 34;
     private static final int WORDS_WIDTH = 100;
-    private static final double ONE_IN = 0.55;
-
-    /** Work that shows up more rarely is not worth a look at every instrument. */
-    private static final double OFTEN = 0.10;
 
     private final Review review;
     private final Ledger ledger;
@@ -41,14 +37,11 @@ final class FirstLookSheet {
         int row = 1;
         grid.row(row++).text("Look for this before the first quote", CellStyles.Kind.TITLE);
         List<FoundWork> all = review.findings().foundWork();
-        List<FoundWork> pairs = all.stream()
-                .filter(pair -> pair.share() >= OFTEN)
-                .sorted(Comparator.comparing((FoundWork pair) -> title(pair.quoted()))
-                        .thenComparing(
-                                Comparator.comparingDouble(FoundWork::share).reversed()))
+        List<FoundWork> pairs = QuoteTable.often(all).stream()
+                .sorted(Comparator.comparing(pair -> ledger.title(pair.quoted())))
                 .toList();
         for (FoundWork pair : pairs) {
-            line(grid.row(row++), title(pair.quoted()), words(pair));
+            line(grid.row(row++), ledger.title(pair.quoted()), words(pair));
         }
         row = sentence(grid, row, pairs.isEmpty(), "No work that the bench finds again and again was seen.");
         row = rarer(grid, row, all.size() - pairs.size());
@@ -70,7 +63,7 @@ final class FirstLookSheet {
                 pairs > 0,
                 "Left out: " + figures.count(pairs, "pair", "pairs")
                         + " of repairs found together more often than elsewhere, but on fewer than one ticket in "
-                        + figures.count((long) StrictMath.rint(1 / OFTEN)) + ".");
+                        + figures.count((long) StrictMath.rint(1 / QuoteTable.OFTEN)) + ".");
     }
 
     private static void line(Grid grid, String title, String words) {
@@ -88,15 +81,11 @@ final class FirstLookSheet {
     }
 
     private String words(FoundWork pair) {
-        return "With this repair, " + often(pair.share()) + " also needed " + title(pair.found()) + ": "
+        return "With this repair, " + QuoteTable.often(pair.share(), figures) + " also needed "
+                + ledger.title(pair.found()) + ": "
                 + figures.count(pair.times()) + " of " + figures.count(pair.tickets(), "ticket", "tickets")
                 + " (90 % sure: " + figures.percent(pair.lower()) + " to " + figures.percent(pair.upper())
                 + "), worth " + figures.aboutMoney(pair.annualMoney()) + " a year.";
-    }
-
-    /** Up to every second, as one in so many; more often, as a share. */
-    private String often(double share) {
-        return share > ONE_IN ? figures.percent(share) : "one in " + figures.count((long) StrictMath.rint(1 / share));
     }
 
     private String words(SurchargeLine line) {
@@ -108,10 +97,5 @@ final class FirstLookSheet {
 
     private static String plain(String word) {
         return word.replace('-', ' ');
-    }
-
-    private String title(int repairType) {
-        String key = ledger.repairTypes().name(repairType);
-        return ledger.books().type(key, ledger.asOf()).map(RepairType::title).orElse(key);
     }
 }

@@ -6,7 +6,6 @@ import benchtrue.workbook.draft.WriteRevisionWorkbook;
 import benchtrue.workbook.sheet.Amounts;
 import benchtrue.workbook.sheet.CellStyles;
 import benchtrue.workbook.sheet.Grid;
-import benchtrue.workbook.sheet.Labels;
 import benchtrue.workbook.sheet.RowFlow;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -16,11 +15,9 @@ final class AnswerChanges {
     private static final int MOST = 8;
 
     private final Review review;
-    private final Labels labels;
 
     AnswerChanges(Review review) {
         this.review = review;
-        labels = new Labels(review.ledger());
     }
 
     void write(RowFlow flow) {
@@ -34,7 +31,10 @@ final class AnswerChanges {
         review.answers().held().forEach((reason, held) -> {
             flow.next().text("Not changed: " + reason, CellStyles.Kind.WRAPPED);
             flow.across(
-                    held.stream().map(change -> labels.of(change.repairType())).collect(Collectors.joining("; ")), 1);
+                    held.stream()
+                            .map(change -> review.ledger().title(change.repairType()))
+                            .collect(Collectors.joining("; ")),
+                    1);
         });
         flow.sentence(String.join(" ", review.answers().books()));
         flow.sentence(
@@ -64,7 +64,7 @@ final class AnswerChanges {
         double now = Amounts.hours(change.bookSeconds());
         double proposed = Amounts.hours(change.proposedSeconds());
         Grid grid = flow.next();
-        grid.text(labels.of(change.repairType()), CellStyles.Kind.WRAPPED)
+        grid.text(review.ledger().title(change.repairType()), CellStyles.Kind.WRAPPED)
                 .number(now, CellStyles.Kind.HOURS)
                 .number(proposed, CellStyles.Kind.HOURS)
                 .formula(

@@ -7,7 +7,6 @@ import benchtrue.nightly.Review;
 import benchtrue.workbook.sheet.Amounts;
 import benchtrue.workbook.sheet.CellStyles;
 import benchtrue.workbook.sheet.Grid;
-import benchtrue.workbook.sheet.Labels;
 import benchtrue.workbook.sheet.RowFlow;
 import java.util.List;
 
@@ -51,7 +50,7 @@ final class AnswerLosses {
         double lower = Amounts.money(finding.annualShortfallLower());
         double upper = Amounts.money(finding.annualShortfallUpper());
         Grid grid = flow.next()
-                .text(new Labels(review.ledger()).of(finding.repairType()), CellStyles.Kind.WRAPPED)
+                .text(review.ledger().title(finding.repairType()), CellStyles.Kind.WRAPPED)
                 .formula(
                         ROUNDED.replace("@", "M").replace("#", row),
                         Amounts.end(lower, upper - lower),
