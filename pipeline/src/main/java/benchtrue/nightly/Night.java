@@ -76,13 +76,12 @@ public final class Night {
             List<Report> all = new ArrayList<>(reports);
             all.add(new ForYourSystems(shop));
             return stages.run(
-                    "Writing what to hand out", () -> new Publish(shop.resolve("out"), version).handOut(review, all));
+                    "Writing what to hand out", () -> publish(shop, settings).handOut(review, all));
         });
     }
 
     private Published runAlone(Path shop, Settings settings, int asOf) {
-        LocalDate today = LocalDate.now(clock.withZone(settings.zone()));
-        Publish publish = new Publish(shop.resolve("out"), today.plusDays(1), version);
+        Publish publish = publish(shop, settings);
         publish.runBefore().ifPresent(progress::tells);
         try {
             Published published = stages(shop, settings, asOf, publish);
@@ -92,6 +91,11 @@ public final class Night {
             publish.ended(asOf, e);
             throw e;
         }
+    }
+
+    private Publish publish(Path shop, Settings settings) {
+        LocalDate today = LocalDate.now(clock.withZone(settings.zone()));
+        return new Publish(shop.resolve("out"), today.plusDays(1), version);
     }
 
     private Published stages(Path shop, Settings settings, int asOf, Publish publish) {
