@@ -1,6 +1,7 @@
 package benchtrue.nightly;
 
 import benchtrue.answers.Answers;
+import benchtrue.calendar.Calendar;
 import benchtrue.costing.CostedLines;
 import benchtrue.costing.Restatement;
 import benchtrue.findings.Findings;
@@ -22,6 +23,7 @@ import java.util.TreeMap;
  * @param ledger what the shop recorded
  * @param jobs every line with its hours
  * @param costs every line with its money
+ * @param calendar where every open ticket stands, whom to call, work in the shop
  * @param findings what the review found
  * @param revision the drafted price book
  * @param balances rows, hours and money: read against where it went, all proved
@@ -34,6 +36,7 @@ public record Review(
         Ledger ledger,
         JobLines jobs,
         CostedLines costs,
+        Calendar calendar,
         Findings findings,
         Revision revision,
         List<Balance> balances,
@@ -53,14 +56,26 @@ public record Review(
             Ledger ledger,
             JobLines jobs,
             CostedLines costs,
+            Calendar calendar,
             Findings findings,
             Revision revision,
             List<Balance> balances) {
-        this(settings, ledger, jobs, costs, findings, revision, balances, List.of(), List.of(), new TreeMap<>());
+        this(
+                settings,
+                ledger,
+                jobs,
+                costs,
+                calendar,
+                findings,
+                revision,
+                balances,
+                List.of(),
+                List.of(),
+                new TreeMap<>());
     }
 
     /** Returns what every output tells first, in its order. */
     public Answers answers() {
-        return Answers.of(findings, revision, costs, settings);
+        return Answers.of(findings, revision, costs, calendar, settings);
     }
 }

@@ -47,6 +47,7 @@ final class FormatReview {
                 new FormatJobs(told).tell(),
                 new FormatCalls(told).all(),
                 new FormatCalls(told).more(),
+                new FormatCalls(told).open(),
                 people(),
                 told.review().balances().stream().map(this::balance).toList(),
                 doubts(),
