@@ -38,6 +38,7 @@ public final class WriteWorkbook implements Report {
         var answers = workbook.createSheet(AnswersSheet.NAME);
         var repairs = workbook.createSheet(RepairsSheet.NAME);
         var money = workbook.createSheet(MoneySheet.NAME);
+        var open = workbook.createSheet(OpenTicketsSheet.NAME);
         RepairsSheet findings = new RepairsSheet(review, lines);
         lines.write(workbook.createSheet(LinesSheet.NAME), look);
         for (CrossSheet.Across across :
@@ -46,7 +47,7 @@ public final class WriteWorkbook implements Report {
         }
         findings.write(repairs, look);
         new MoneySheet(review).write(money, look);
-        new OpenTicketsSheet(review).write(workbook.createSheet(OpenTicketsSheet.NAME), look);
+        new OpenTicketsSheet(review).write(open, look);
         new AnswersSheet(review, findings).write(answers, look);
         new NotesSheet(review).write(workbook.createSheet(NotesSheet.NAME), look);
     }
