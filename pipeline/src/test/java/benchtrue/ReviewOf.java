@@ -1,5 +1,6 @@
 package benchtrue;
 
+import benchtrue.calendar.PlanCalendar;
 import benchtrue.costing.CostLines;
 import benchtrue.costing.CostedLines;
 import benchtrue.findings.FindVerdicts;
@@ -30,6 +31,7 @@ public final class ReviewOf {
                 ledger,
                 jobs,
                 costs,
+                new PlanCalendar().plan(costs, settings),
                 findings,
                 new ProposeRevision().propose(costs, findings, settings, AlreadyDecided.NOTHING),
                 List.of());

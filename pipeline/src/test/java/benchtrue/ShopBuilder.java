@@ -185,6 +185,22 @@ public final class ShopBuilder {
                 t.reworkOf()));
     }
 
+    /** The ticket named last was promised for a date. */
+    public ShopBuilder promised(String date) {
+        return with(t -> new Ticket(
+                t.ticket(),
+                t.opened(),
+                day(date),
+                t.closed(),
+                t.finished(),
+                t.status(),
+                t.instrumentClass(),
+                t.builtYear(),
+                t.traits(),
+                t.quotedBy(),
+                t.reworkOf()));
+    }
+
     private ShopBuilder dates(int opened, int closed, TicketStatus status) {
         return with(t -> new Ticket(
                 t.ticket(),
@@ -275,6 +291,28 @@ public final class ShopBuilder {
 
     public ShopBuilder withoutQuotedHours() {
         return withLine(q -> rewrite(q, Absent.AMOUNT, q.outcome(), q.quotedOn(), q.chargeKind(), q.paidBy()));
+    }
+
+    public ShopBuilder withoutPrice() {
+        return withLine(q -> new QuotedLine(
+                q.ticket(),
+                q.line(),
+                q.repairType(),
+                q.quotedSeconds(),
+                Absent.AMOUNT,
+                q.quotedParts(),
+                q.outcome(),
+                q.quotedOn(),
+                q.firstQuotedSeconds(),
+                q.firstQuotedLabour(),
+                q.billedLabour(),
+                q.billedParts(),
+                q.chargeKind(),
+                q.quoteBasis(),
+                q.paidBy(),
+                q.reworkOf(),
+                q.reworkOfLine(),
+                q.returnReason()));
     }
 
     private static QuotedLine rewrite(
@@ -421,6 +459,12 @@ public final class ShopBuilder {
 
     public ShopBuilder waited(String from, String to, WaitReason reason) {
         waits.add(new WaitOf(ticket, new Wait(Absent.INDEX, day(from), day(to), reason)));
+        return this;
+    }
+
+    /** The ticket named last still waits. */
+    public ShopBuilder waits(String from, WaitReason reason) {
+        waits.add(new WaitOf(ticket, new Wait(Absent.INDEX, day(from), Absent.DAY, reason)));
         return this;
     }
 

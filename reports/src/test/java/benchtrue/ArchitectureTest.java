@@ -31,6 +31,7 @@ class ArchitectureTest {
             "reconcile",
             "hours",
             "costing",
+            "calendar",
             "findings",
             "revision",
             "answers",

@@ -1,6 +1,7 @@
 package benchtrue.answers;
 
-import benchtrue.costing.Call;
+import benchtrue.calendar.Calendar;
+import benchtrue.calendar.Call;
 import benchtrue.costing.CostedLines;
 import benchtrue.costing.Gift;
 import benchtrue.findings.Findings;
@@ -30,7 +31,7 @@ import java.util.TreeMap;
  * @param changes the rows that change hours or price, in that order
  * @param held titles of what is not changed, by reason; what stands after a reason's colon belongs to one repair
  * @param given what was given away, the most worth first
- * @param calls open instruments whose owners want a call, the most money first
+ * @param calls open instruments about which somebody should be called, what saves most first
  * @param books which price book is in force and which are to come, one sentence each
  */
 public record Answers(
@@ -61,7 +62,8 @@ public record Answers(
             Comparator.comparingLong(Answers::moved).reversed().thenComparingInt(ProposedChange::repairType);
 
     /** Selects the answers of a night. */
-    public static Answers of(Findings findings, Revision revision, CostedLines costs, Settings settings) {
+    public static Answers of(
+            Findings findings, Revision revision, CostedLines costs, Calendar calendar, Settings settings) {
         List<RepairFinding> worstFirst =
                 findings.repairs().stream().sorted(WORST_FIRST).toList();
         List<ProposedChange> drafted =
@@ -80,7 +82,7 @@ public record Answers(
                 drafted.stream().filter(ProposedChange::changes).toList(),
                 held(revision),
                 costs.shop().gifts(),
-                costs.shop().backlog().calls(),
+                calendar.calls(),
                 BooksTold.of(costs.jobs().ledger(), revision, settings.figures()));
     }
 

@@ -100,7 +100,7 @@ public final class CostedLines {
     }
 
     /** Returns the labour, parts and overhead of the line that are known, together. */
-    long knownCost(int line) {
+    public long knownCost(int line) {
         return Absent.firstOf(labourCost(line), 0)
                 + Absent.firstOf(partsCost(line), 0)
                 + Absent.firstOf(overheadCost(line), 0);

@@ -52,9 +52,4 @@ final class Earned {
     boolean isOwnStock(int line) {
         return Absent.has(day[line]) && ownStock.get(line);
     }
-
-    /** Returns whether a line is accepted work that is not finished. */
-    boolean isAhead(JobLines jobs, int line) {
-        return jobs.state(line) == LineState.OPEN && !Absent.has(day[line]);
-    }
 }

@@ -12,8 +12,8 @@ import java.util.stream.IntStream;
  * @param names families
  * @param ofType code of each repair type's family
  */
-record Families(Names names, int[] ofType) {
-    static Families of(Ledger ledger) {
+public record Families(Names names, int[] ofType) {
+    public static Families of(Ledger ledger) {
         List<String> byType = IntStream.range(0, ledger.repairTypes().size())
                 .mapToObj(type -> ledger.repairTypes().name(type))
                 .map(key -> ledger.books()
@@ -28,7 +28,7 @@ record Families(Names names, int[] ofType) {
     }
 
     /** Returns the family of a repair type. */
-    String ofType(int type) {
+    public String ofType(int type) {
         return names.name(ofType[type]);
     }
 }

@@ -13,8 +13,6 @@ import java.util.List;
  * @param groups money of the last 365 days by kind of job
  * @param gifts what was given away in the last 365 days and to whom, the largest worth first
  * @param benchHour what a bench hour costs and earns
- * @param backlog work in the shop
- * @param waiting waiting time by reason and the money tied up
  * @param loggedShare how much paid time reached the log
  * @param leftOut what is left out because an optional table is missing, one sentence each
  */
@@ -27,8 +25,6 @@ public record ShopMoney(
         Groups groups,
         List<Gift> gifts,
         BenchHour benchHour,
-        Backlog backlog,
-        List<Waiting> waiting,
         LoggedShare loggedShare,
         List<String> leftOut) {
     public ShopMoney {
@@ -37,7 +33,6 @@ public record ShopMoney(
         monthBridges = List.copyOf(monthBridges);
         yearBridges = List.copyOf(yearBridges);
         gifts = List.copyOf(gifts);
-        waiting = List.copyOf(waiting);
         leftOut = List.copyOf(leftOut);
     }
 }

@@ -1,5 +1,7 @@
 package benchtrue.nightly;
 
+import benchtrue.calendar.Calendar;
+import benchtrue.calendar.PlanCalendar;
 import benchtrue.costing.CostLines;
 import benchtrue.costing.CostedLines;
 import benchtrue.findings.FindVerdicts;
@@ -30,7 +32,7 @@ import java.util.function.Supplier;
 
 /** One night's run: the stages in order, from the shop's exports to published results. */
 public final class Night {
-    private static final int STAGES = 7;
+    private static final int STAGES = 8;
     private final List<Report> reports;
     private final Progress progress;
     private final Clock clock;
@@ -133,6 +135,7 @@ public final class Night {
     private static Review review(Path shop, Reconciled rows, Settings settings, Stages stages) {
         JobLines jobs = stages.run("Putting hours on lines", () -> new SplitHours().split(rows.ledger(), settings));
         CostedLines costs = stages.run("Costing every line", () -> new CostLines().cost(jobs, settings));
+        Calendar calendar = stages.run("Looking at the calendar", () -> new PlanCalendar().plan(costs, settings));
         Findings findings = stages.run("Telling faults from noise", () -> new FindVerdicts().find(costs, settings));
         Decisions decided = new Decisions(
                 DecisionFiles.of(shop), rows.ledger().books(), rows.ledger().asOf());
@@ -144,9 +147,10 @@ public final class Night {
                 rows.ledger(),
                 jobs,
                 costs,
+                calendar,
                 findings,
                 revision,
-                ProveBalances.prove(rows.balances(), costs),
+                ProveBalances.prove(rows.balances(), costs, calendar.balance()),
                 rows.notices(),
                 Seals.of(shop).restatements(costs, settings),
                 counts(rows.setAside()));

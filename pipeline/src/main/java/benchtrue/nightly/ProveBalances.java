@@ -12,18 +12,20 @@ final class ProveBalances {
     private ProveBalances() {}
 
     /**
-     * Returns every balance of rows, hours and money, the hours followed to where they ended.
+     * Returns every balance of rows, hours, money and open tickets, the hours followed to where they ended.
      *
      * @param read what was read, in which the ledger is one term
+     * @param more balances of later stages
      * @throws IllegalStateException where one fails, which is a fault of the program: nothing is published
      */
-    static List<Balance> prove(List<Balance> read, CostedLines costs) {
+    static List<Balance> prove(List<Balance> read, CostedLines costs, Balance... more) {
         List<Balance> balances = new ArrayList<>();
         for (Balance balance : read) {
             boolean followed = balance.name().equals(HOURS);
             balances.add(followed ? follow(balance, costs.jobs().placed()) : balance);
         }
         balances.addAll(costs.balances());
+        balances.addAll(List.of(more));
         for (Balance balance : balances) {
             if (!balance.holds()) {
                 throw new IllegalStateException("The balance of " + balance.name() + " fails: " + balance);

@@ -94,7 +94,7 @@ final class Publish {
     private void write(Review review, Inputs inputs, List<Report> reports, RunFolder run) throws IOException {
         Path folder = run.path();
         // The draft workbook tells which revision.csv it was made from, so that stands first.
-        WriteTables tables = new WriteTables(review.costs(), review.findings(), review.settings());
+        WriteTables tables = new WriteTables(review.costs(), review.calendar(), review.findings(), review.settings());
         tables.small(review.revision(), folder);
         SideBySide.run(writings(review, tables, reports, run));
         text(folder.resolve("datapackage.json"), Json.text(tables.described(folder)));
@@ -118,6 +118,7 @@ final class Publish {
         if (!review.restatements().isEmpty()) {
             writings.add(() -> tables.restatements(review.restatements(), folder));
         }
+        writings.add(() -> tables.calls(folder));
         for (Report report : reports) {
             writings.add(() -> report.write(review, folder));
         }

@@ -3,6 +3,7 @@ package benchtrue.nightly;
 import benchtrue.answers.Answers;
 import benchtrue.answers.PriceList;
 import benchtrue.answers.QuoteTable;
+import benchtrue.calendar.Calendar;
 import benchtrue.costing.CostedLines;
 import benchtrue.costing.Restatement;
 import benchtrue.findings.Findings;
@@ -24,6 +25,7 @@ import java.util.TreeMap;
  * @param ledger what the shop recorded
  * @param jobs every line with its hours
  * @param costs every line with its money
+ * @param calendar where every open ticket stands, whom to call, work in the shop
  * @param findings what the review found
  * @param revision the drafted price book
  * @param balances rows, hours and money: read against where it went, all proved
@@ -36,6 +38,7 @@ public record Review(
         Ledger ledger,
         JobLines jobs,
         CostedLines costs,
+        Calendar calendar,
         Findings findings,
         Revision revision,
         List<Balance> balances,
@@ -55,10 +58,22 @@ public record Review(
             Ledger ledger,
             JobLines jobs,
             CostedLines costs,
+            Calendar calendar,
             Findings findings,
             Revision revision,
             List<Balance> balances) {
-        this(settings, ledger, jobs, costs, findings, revision, balances, List.of(), List.of(), new TreeMap<>());
+        this(
+                settings,
+                ledger,
+                jobs,
+                costs,
+                calendar,
+                findings,
+                revision,
+                balances,
+                List.of(),
+                List.of(),
+                new TreeMap<>());
     }
 
     /** Returns each price book to come beside the one before it. */
@@ -73,6 +88,6 @@ public record Review(
 
     /** Returns what every output tells first, in its order. */
     public Answers answers() {
-        return Answers.of(findings, revision, costs, settings);
+        return Answers.of(findings, revision, costs, calendar, settings);
     }
 }

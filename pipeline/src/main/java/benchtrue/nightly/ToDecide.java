@@ -1,6 +1,6 @@
 package benchtrue.nightly;
 
-import benchtrue.costing.Call;
+import benchtrue.calendar.Call;
 import benchtrue.format.Figures;
 import benchtrue.revision.ProposedChange;
 import benchtrue.shop.Absent;
@@ -66,7 +66,7 @@ final class ToDecide {
                 .map(call -> tickets.ticket(call.ticket()))
                 .toList();
         int rest = calls.size() - named.size();
-        return List.of("To call about before more work is done: "
+        return List.of("To call about: "
                 + counted(calls.size(), "open instrument", "open instruments") + ", " + String.join(", ", named)
                 + (rest > 0 ? " and " + figures.count(rest) + " more." : "."));
     }

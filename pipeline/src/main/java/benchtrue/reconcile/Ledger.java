@@ -8,6 +8,8 @@ import benchtrue.shop.PartUses;
 import benchtrue.shop.PriceBooks;
 import benchtrue.shop.QuotedLines;
 import benchtrue.shop.RepairType;
+import java.util.List;
+import java.util.stream.Collectors;
 import benchtrue.shop.Tickets;
 import benchtrue.shop.TimeEntries;
 import benchtrue.shop.Wage;
@@ -70,5 +72,10 @@ public record Ledger(
                 .map(RepairType::title)
                 .filter(title -> !title.isBlank())
                 .orElse(key);
+    }
+
+    /** Returns what the bench calls several repair types, each once, in one text. */
+    public String titles(List<Integer> types) {
+        return types.stream().map(this::title).distinct().collect(Collectors.joining(", "));
     }
 }

@@ -129,7 +129,7 @@ public final class KaplanMeier {
      *
      * @param share above 0, at most 1
      */
-    double quantile(double share) {
+    public double quantile(double share) {
         if (!(share > 0 && share <= 1)) {
             throw new IllegalArgumentException("a share of jobs must lie above 0 and at most at 1, found " + share);
         }

@@ -1,7 +1,7 @@
 package benchtrue.tables;
 
+import benchtrue.calendar.OpenLine;
 import benchtrue.costing.CostedLines;
-import benchtrue.costing.OpenLine;
 import benchtrue.costing.Restatement;
 import benchtrue.findings.RepairFinding;
 import benchtrue.format.Words;

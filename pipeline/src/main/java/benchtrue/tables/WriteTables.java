@@ -1,5 +1,6 @@
 package benchtrue.tables;
 
+import benchtrue.calendar.Calendar;
 import benchtrue.costing.CostedLines;
 import benchtrue.costing.Restatement;
 import benchtrue.findings.Findings;
@@ -26,12 +27,14 @@ public final class WriteTables {
     public static final String REVISION = "revision.csv";
 
     private final CostedLines costs;
+    private final Calendar calendar;
     private final Findings findings;
     private final Settings settings;
 
     /** Takes the shop whose tables are written. */
-    public WriteTables(CostedLines costs, Findings findings, Settings settings) {
+    public WriteTables(CostedLines costs, Calendar calendar, Findings findings, Settings settings) {
         this.costs = costs;
+        this.calendar = calendar;
         this.findings = findings;
         this.settings = settings;
     }
@@ -39,7 +42,8 @@ public final class WriteTables {
     /** Writes the small tables of a review into a folder that exists. */
     public void small(Revision revision, Path folder) throws IOException {
         Ledger ledger = costs.jobs().ledger();
-        SmallTables.openLines(costs).write(costs.shop().backlog().lines(), folder);
+        SmallTables.openLines(costs).write(calendar.backlog().lines(), folder);
+        OpenTicketsTable.of(ledger, calendar).write(calendar.open(), folder);
         SmallTables.findings(ledger).write(findings.repairs(), folder);
         SmallTables.revision(ledger).write(revision.changes(), folder);
         SmallTables.backTest().write(tried(revision.backTest()), folder);
@@ -63,6 +67,11 @@ public final class WriteTables {
         SmallTables.restatements().write(restatements, folder);
     }
 
+    /** Writes {@code calls.ics}, where there is anybody to call. */
+    public void calls(Path folder) throws IOException {
+        new CallsFile(costs.jobs().ledger(), settings.figures()).write(calendar, folder);
+    }
+
     /** Returns what describes the tables that stand in a folder: an open Data Package with their Table Schemas. */
     public Map<String, Object> described(Path folder) {
         Ledger ledger = costs.jobs().ledger();
@@ -78,6 +87,7 @@ public final class WriteTables {
                                 SmallTables.revision(ledger),
                                 SmallTables.backTest(),
                                 SmallTables.openLines(costs),
+                                OpenTicketsTable.of(ledger, calendar),
                                 SmallTables.restatements())
                         .filter(table -> Files.exists(folder.resolve(table.file())))
                         .map(ResultTable::described)

@@ -19,7 +19,6 @@ import benchtrue.shop.ReturnReason;
 import benchtrue.shop.Ticket;
 import benchtrue.shop.TicketStatus;
 import benchtrue.shop.TimeKind;
-import benchtrue.shop.WaitReason;
 import java.math.BigDecimal;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -227,11 +226,6 @@ class ShopMoneyTest {
         ShopMoney shop = money(builder);
         assertThat(shop.earned()).hasSize(1);
         assertThat(earned(shop, "2026-02").margin()).isEqualTo(money(150 - 60));
-        assertThat(shop.backlog().atCost()).isEqualTo(money(360));
-        assertThat(shop.backlog().lines()).hasSize(2);
-        assertThat(shop.backlog().lines().get(1).expectedHours()).isEqualTo(2);
-        assertThat(shop.backlog().hours())
-                .isCloseTo(shop.backlog().lines().get(0).expectedHours() - 12, within(1e-9));
     }
 
     @Test
@@ -286,7 +280,6 @@ class ShopMoneyTest {
         assertThat(hour.rates().earned()).isEqualTo(money(100));
         assertThat(shop.loggedShare().share()).isNaN();
         assertThat(shop.loggedShare().opensTheReview()).isFalse();
-        assertThat(shop.backlog().atCost()).isEqualTo(Absent.AMOUNT);
     }
 
     /**
@@ -369,78 +362,5 @@ class ShopMoneyTest {
                 .get(0);
         assertThat(refrets).isEqualTo(new QuoteOutcome(0, 3, 1, hours(10), money(1_000)));
         assertThat(refrets.accepted()).isCloseTo(2 / 3.0, within(1e-12));
-    }
-
-    private static ShopBuilder promised(ShopBuilder shop, String ticket, String promised, double quoted) {
-        return shop.ticket(ticket)
-                .opened("2026-03-20")
-                .stillOpen()
-                .with(t -> new Ticket(
-                        t.ticket(),
-                        t.opened(),
-                        ShopBuilder.day(promised),
-                        t.closed(),
-                        t.finished(),
-                        t.status(),
-                        t.instrumentClass(),
-                        t.builtYear(),
-                        t.traits(),
-                        t.quotedBy(),
-                        t.reworkOf()))
-                .line("refret", quoted);
-    }
-
-    @Test
-    void theBacklogIsWorkedInTheOrderOfPromises() {
-        ShopBuilder builder = shop().asOf("2026-03-31");
-        for (int job = 0; job < 30; job++) {
-            builder.ticket("A" + (10 + job))
-                    .opened("2026-03-01")
-                    .line("refret", 10)
-                    .logged("ada", "1", job % 2 == 0 ? 9.9 : 10.1);
-        }
-        promised(builder, "X", "2026-04-30", 10);
-        promised(builder, "Y", "2026-04-06", 10);
-        promised(builder, "Z", "2026-04-08", 30);
-        Backlog backlog = money(builder).backlog();
-        assertThat(backlog.weeklyHours()).isEqualTo(30);
-        assertThat(backlog.hours()).isBetween(49.0, 53.0);
-        assertThat(backlog.lower()).isLessThan(backlog.hours());
-        assertThat(backlog.upper()).isGreaterThan(backlog.hours());
-        assertThat(backlog.weeks()).isCloseTo(backlog.hours() / 30, within(1e-12));
-        assertThat(backlog.promises())
-                .extracting(promise -> promise.promised() - ShopBuilder.day("2026-04-01"))
-                .containsExactly(5, 7, 29);
-        assertThat(backlog.promises()).extracting(Promise::atRisk).containsExactly(false, true, false);
-        assertThat(backlog.calls())
-                .singleElement()
-                .satisfies(call -> assertThat(call.reasons()).containsExactly(Call.Reason.LIKELY_LATE));
-    }
-
-    @Test
-    void aJobPastItsQuoteAsksForACall() {
-        ShopBuilder builder = shop().asOf("2026-03-31");
-        promised(builder, "X", "2026-12-30", 10).logged("ada", "1", 12);
-        Call call = money(builder).backlog().calls().get(0);
-        assertThat(call.reasons()).containsExactly(Call.Reason.OVER_THE_QUOTE);
-        assertThat(call.secondsSoFar()).isEqualTo(hours(12));
-        assertThat(call.expectedHours()).isGreaterThan(12);
-        assertThat(call.moreMoney())
-                .isCloseTo((long) ((call.expectedHours() - 10) * 100 * Money.UNIT), within(Money.UNIT));
-    }
-
-    @Test
-    void waitingDaysStandWithTheMoneyTiedUp() {
-        ShopBuilder builder = shop().asOf("2026-03-31")
-                .ticket("T1")
-                .stillOpen()
-                .line("refret", 10)
-                .logged("ada", "1", 6)
-                .waited("2026-02-01", "2026-02-11", WaitReason.GLUE_CURING)
-                .waited("2026-03-21", "2026-04-30", WaitReason.PARTS);
-        assertThat(money(builder).waiting())
-                .containsExactly(
-                        new Waiting(WaitReason.GLUE_CURING, 1, 10, 0, 0, 0),
-                        new Waiting(WaitReason.PARTS, 1, 10, 1, money(180), money(1_000)));
     }
 }

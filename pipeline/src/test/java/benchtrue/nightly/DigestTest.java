@@ -127,7 +127,7 @@ class DigestTest {
     void callsAreInEveryDigest() throws IOException {
         Review review = review(callAbout(), List.of());
         assertThat(digest(review).since(then(review, earlier(review))))
-                .contains("Nothing has changed", "To call about before more work is done: 1 open instrument, OPEN-1.");
+                .contains("Nothing has changed", "To call about: 1 open instrument, OPEN-1.");
     }
 
     @Test
@@ -205,7 +205,7 @@ class DigestTest {
         assertThat(digest(review(shop, List.of(late))).first())
                 .contains(
                         "To decide: 1 change of the price book", "  refret: 8.00\u00a0h to 10.00\u00a0h, 800 to 1,000.")
-                .contains("To call about before more work is done: 1 open instrument, OPEN-1.")
+                .contains("To call about: 1 open instrument, OPEN-1.")
                 .contains("Sealed months: 1 figure would be otherwise now")
                 .contains("To correct: 3 rows set aside");
     }

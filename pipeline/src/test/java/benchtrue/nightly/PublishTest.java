@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import benchtrue.ShopBuilder;
+import benchtrue.calendar.PlanCalendar;
 import benchtrue.costing.CostLines;
 import benchtrue.costing.CostedLines;
 import benchtrue.findings.FindVerdicts;
@@ -49,7 +50,15 @@ class PublishTest {
         CostedLines costs = new CostLines().cost(jobs, SETTINGS);
         Findings findings = new FindVerdicts().find(costs, SETTINGS);
         Revision revision = new ProposeRevision().propose(costs, findings, SETTINGS, AlreadyDecided.NOTHING);
-        return new Review(SETTINGS, ledger, jobs, costs, findings, revision, costs.balances());
+        return new Review(
+                SETTINGS,
+                ledger,
+                jobs,
+                costs,
+                new PlanCalendar().plan(costs, SETTINGS),
+                findings,
+                revision,
+                costs.balances());
     }
 
     private static Inputs inputs(String content) {

@@ -17,6 +17,7 @@ final class Reviewed {
                 plain.ledger(),
                 plain.jobs(),
                 plain.costs(),
+                plain.calendar(),
                 plain.findings(),
                 plain.revision(),
                 plain.costs().balances(),

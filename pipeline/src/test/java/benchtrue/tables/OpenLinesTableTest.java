@@ -3,6 +3,7 @@ package benchtrue.tables;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchtrue.ShopBuilder;
+import benchtrue.calendar.PlanCalendar;
 import benchtrue.costing.CostLines;
 import benchtrue.costing.CostedLines;
 import benchtrue.hours.SplitHours;
@@ -33,7 +34,13 @@ class OpenLinesTableTest {
                 .charged(ChargeKind.STORAGE);
         CostedLines costs =
                 new CostLines().cost(new SplitHours().split(shop.build(), Settings.DEFAULTS), Settings.DEFAULTS);
-        SmallTables.openLines(costs).write(costs.shop().backlog().lines(), folder);
+        SmallTables.openLines(costs)
+                .write(
+                        new PlanCalendar()
+                                .plan(costs, Settings.DEFAULTS)
+                                .backlog()
+                                .lines(),
+                        folder);
         List<String> rows = Files.readAllLines(folder.resolve("open-lines.csv"));
         assertThat(rows.get(0))
                 .isEqualTo("ticket,line,repair_type,opened,promised,quoted_hours,hours_so_far,expected_hours,lower,"

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import benchtrue.ShopBuilder;
 import benchtrue.ShopSettings;
+import benchtrue.calendar.PlanCalendar;
 import benchtrue.costing.CostLines;
 import benchtrue.costing.CostedLines;
 import benchtrue.findings.Findings;
@@ -110,7 +111,7 @@ class WriteTablesTest {
 
     private void write(Ledger ledger, Settings settings) throws IOException {
         CostedLines costs = new CostLines().cost(new SplitHours().split(ledger, settings), settings);
-        WriteTables tables = new WriteTables(costs, FINDINGS, settings);
+        WriteTables tables = new WriteTables(costs, new PlanCalendar().plan(costs, settings), FINDINGS, settings);
         tables.small(REVISION, folder);
         tables.lines(folder);
     }

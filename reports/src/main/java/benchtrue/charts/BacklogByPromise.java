@@ -1,11 +1,11 @@
 package benchtrue.charts;
 
+import benchtrue.calendar.Backlog;
+import benchtrue.calendar.Promise;
 import benchtrue.charts.drawing.ChartFont;
 import benchtrue.charts.drawing.LegendEntry;
 import benchtrue.charts.drawing.Mark;
 import benchtrue.charts.drawing.RowChart;
-import benchtrue.costing.Backlog;
-import benchtrue.costing.Promise;
 import benchtrue.reconcile.Ledger;
 import java.util.List;
 import java.util.Optional;
@@ -18,7 +18,7 @@ final class BacklogByPromise {
 
     BacklogByPromise(ChartContext subject) {
         this.subject = subject;
-        backlog = subject.review().costs().shop().backlog();
+        backlog = subject.review().calendar().backlog();
     }
 
     /** Returns the picture; empty where nothing is on the bench with a promised day. */

@@ -1,8 +1,8 @@
 package benchtrue.charts;
 
+import benchtrue.calendar.Waiting;
 import benchtrue.charts.drawing.Mark;
 import benchtrue.charts.drawing.RowChart;
-import benchtrue.costing.Waiting;
 import benchtrue.format.Words;
 import java.util.Comparator;
 import java.util.List;
@@ -18,7 +18,7 @@ final class WaitingByReason {
 
     /** Returns the picture; empty where no waiting was recorded. */
     Optional<Picture> picture() {
-        List<RowChart.Row> rows = subject.review().costs().shop().waiting().stream()
+        List<RowChart.Row> rows = subject.review().calendar().waiting().stream()
                 .filter(waiting -> waiting.waits() > 0)
                 .sorted(Comparator.comparingLong(Waiting::days).reversed().thenComparing(Waiting::reason))
                 .map(this::row)

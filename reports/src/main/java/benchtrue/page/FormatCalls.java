@@ -1,32 +1,31 @@
 package benchtrue.page;
 
 import benchtrue.answers.Answers;
-import benchtrue.costing.Backlog;
-import benchtrue.costing.Call;
-import benchtrue.costing.OpenLine;
+import benchtrue.calendar.Call;
+import benchtrue.calendar.OpenState;
+import benchtrue.calendar.OpenTicket;
 import benchtrue.reconcile.Ledger;
-import java.util.Comparator;
+import benchtrue.shop.Absent;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 
-/** Fourth answer: which open instruments need a call to the customer before more work is done. */
+/** Fourth answer, whom to call today and what to say; and where every open ticket stands. */
 final class FormatCalls {
     private static final int MOST_LISTED = 200;
     private final PageFormatter told;
-    private final Backlog backlog;
-    private final Map<Integer, List<OpenLine>> byTicket;
+    private final Ledger ledger;
+    private final List<Call> calls;
+    private final List<OpenTicket> open;
 
     FormatCalls(PageFormatter told) {
         this.told = told;
-        backlog = told.review().costs().shop().backlog();
-        byTicket = backlog.lines().stream()
-                .collect(Collectors.groupingBy(
-                        line -> told.review().ledger().lines().ticket(line.line())));
+        ledger = told.review().ledger();
+        calls = told.review().answers().calls();
+        open = told.review().calendar().open();
     }
 
     ReviewView.Calls tell() {
-        List<Call> calls = told.review().answers().calls();
         if (calls.isEmpty()) {
             return new ReviewView.Calls(List.of(), "No open instrument needs a call.");
         }
@@ -37,46 +36,66 @@ final class FormatCalls {
                         + "Many places require approval before an estimate is exceeded.");
     }
 
-    /** Returns the calls for the figures, the most money first. */
+    /** Returns the calls for the figures, what saves most first. */
     List<ReviewView.Call> all() {
-        return told.review().answers().calls().stream()
-                .limit(MOST_LISTED)
-                .map(this::call)
-                .toList();
+        return calls.stream().limit(MOST_LISTED).map(this::call).toList();
     }
 
     /** Returns where the calls left out stand; empty where none is. */
     String more() {
-        int left = backlog.calls().size() - MOST_LISTED;
-        return left > 0 ? told.count(left, "smaller call is", "smaller calls are") + " left out here." : "";
+        int left = calls.size() - MOST_LISTED;
+        return left > 0
+                ? told.count(left, "smaller call is", "smaller calls are")
+                        + " left out here and stand in that file too."
+                : "";
+    }
+
+    /** Returns every open ticket, by where it stands. */
+    ReviewView.Open open() {
+        List<String> states = new ArrayList<>();
+        for (OpenState state : OpenState.values()) {
+            long count = open.stream().filter(ticket -> ticket.state() == state).count();
+            if (count > 0) {
+                states.add(told.figures().count(count) + " " + state.words());
+            }
+        }
+        int left = open.size() - MOST_LISTED;
+        return new ReviewView.Open(
+                open.isEmpty()
+                        ? "No ticket is open."
+                        : told.count(open.size(), "ticket is", "tickets are") + " open: " + String.join(", ", states)
+                                + "."
+                                + (left > 0 ? " " + told.figures().count(left) + " are left out here." : ""),
+                open.stream().limit(MOST_LISTED).map(this::ticket).toList());
+    }
+
+    private ReviewView.OpenTicket ticket(OpenTicket ticket) {
+        int days = ledger.asOf() - ticket.since();
+        return new ReviewView.OpenTicket(
+                ledger.tickets().ticket(ticket.ticket()),
+                ticket.state().words(),
+                told.figures().day(ticket.since()) + ", " + told.count(days, "day", "days"),
+                Absent.has(ticket.until()) ? told.figures().day(ticket.until()) : "",
+                repairs(ticket.repairs()),
+                ticket.reason(),
+                told.figures().price(ticket.worth()));
     }
 
     private ReviewView.Call call(Call call) {
-        Ledger ledger = told.review().ledger();
         return new ReviewView.Call(
                 "call-" + (call.ticket() + 1),
                 ledger.tickets().ticket(call.ticket()),
                 ledger.tickets().instrumentClass(call.ticket()).replace('-', ' '),
-                hours(call),
-                PageFormatter.sentence(
-                        call.reasons().stream().map(Call.Reason::words).collect(Collectors.joining("; "))),
-                repairs(call));
+                repairs(call.repairs()),
+                call.saves() > 0 ? told.figures().aboutMoney(call.saves()) : "",
+                call.why(),
+                call.cost(),
+                call.say());
     }
 
-    private String hours(Call call) {
-        if (call.quotedSeconds() <= 0) {
-            return told.figures().quote(call.secondsSoFar()) + " so far";
-        }
-        return told.figures().quote(call.secondsSoFar()) + " of "
-                + told.figures().quote(call.quotedSeconds()) + " quoted"
-                + (call.moreMoney() > 0 ? ", " + told.figures().aboutMoney(call.moreMoney()) + " more" : "");
-    }
-
-    private String repairs(Call call) {
-        return byTicket.getOrDefault(call.ticket(), List.of()).stream()
-                .sorted(Comparator.comparingInt(OpenLine::line))
-                .map(line -> told.label(told.review().ledger().lines().repairType(line.line())))
-                .distinct()
-                .collect(Collectors.joining(", "));
+    private String repairs(List<Integer> types) {
+        return types.isEmpty()
+                ? "no repair wanted"
+                : types.stream().map(told::label).distinct().collect(Collectors.joining(", "));
     }
 }

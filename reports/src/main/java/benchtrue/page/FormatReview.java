@@ -48,6 +48,7 @@ final class FormatReview {
                 new FormatBooks(told.review()).quotes(),
                 new FormatCalls(told).all(),
                 new FormatCalls(told).more(),
+                new FormatCalls(told).open(),
                 people(),
                 told.review().balances().stream().map(this::balance).toList(),
                 doubts(),

@@ -14,8 +14,9 @@ import java.util.List;
  * @param repairs the figures, one row a repair type
  * @param jobs the latest jobs behind them
  * @param quotes hours and prices for whoever writes quotes
- * @param calls calls to make, the most money first
+ * @param calls calls to make, what saves most first
  * @param moreCalls where those left out stand; empty where none is
+ * @param open every open ticket, by where it stands
  * @param people figures about people; empty unless the settings ask for them
  * @param balances what was read and where it went
  * @param doubts what was set aside or is doubtful
@@ -35,6 +36,7 @@ record ReviewView(
         BookViews.Quotes quotes,
         List<Call> calls,
         String moreCalls,
+        Open open,
         List<Person> people,
         List<BalanceRow> balances,
         List<Doubt> doubts,
@@ -95,8 +97,28 @@ record ReviewView(
     /** @param note what stands behind it; a sentence where nobody needs a call */
     record Calls(List<Call> rows, String note) {}
 
-    /** @param id of its row */
-    record Call(String id, String ticket, String instrument, String figures, String reasons, String repairs) {}
+    /**
+     * @param id of its row
+     * @param saves money likely lost without the call; empty where none is known to be
+     * @param why in a sentence
+     * @param cost what it costs not to call
+     * @param say what to say
+     */
+    record Call(
+            String id,
+            String ticket,
+            String instrument,
+            String repairs,
+            String saves,
+            String why,
+            String cost,
+            String say) {}
+
+    /** @param summary how many are open, and where */
+    record Open(String summary, List<OpenTicket> rows) {}
+
+    record OpenTicket(
+            String ticket, String state, String since, String until, String repairs, String reason, String worth) {}
 
     /** @param href its rows; empty where it has none */
     record Fact(String name, String href, String value, String note) {}

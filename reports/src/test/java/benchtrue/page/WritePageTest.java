@@ -211,6 +211,7 @@ class WritePageTest {
                 night.ledger(),
                 night.jobs(),
                 night.costs(),
+                night.calendar(),
                 night.findings(),
                 night.revision(),
                 night.balances(),

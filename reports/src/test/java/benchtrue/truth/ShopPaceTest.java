@@ -3,6 +3,7 @@ package benchtrue.truth;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchtrue.answers.Answers;
+import benchtrue.calendar.PlanCalendar;
 import benchtrue.costing.CostLines;
 import benchtrue.costing.CostedLines;
 import benchtrue.findings.FindVerdicts;
@@ -100,6 +101,7 @@ class ShopPaceTest {
                 found.findings,
                 new ProposeRevision().propose(found.costs, found.findings, found.settings, AlreadyDecided.NOTHING),
                 found.costs,
+                new PlanCalendar().plan(found.costs, found.settings),
                 found.settings);
         assertThat(answers.pace().orElseThrow())
                 .matches(

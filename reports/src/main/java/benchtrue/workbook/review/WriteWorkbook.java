@@ -1,13 +1,10 @@
 package benchtrue.workbook.review;
 
-import benchtrue.answers.Answers;
-import benchtrue.costing.Call;
 import benchtrue.costing.Gift;
 import benchtrue.costing.LoggedShare;
 import benchtrue.format.Figures;
 import benchtrue.nightly.Report;
 import benchtrue.nightly.Review;
-import benchtrue.shop.Tickets;
 import benchtrue.workbook.sheet.Amounts;
 import benchtrue.workbook.sheet.CellStyles;
 import benchtrue.workbook.sheet.NotesSheet;
@@ -16,10 +13,9 @@ import benchtrue.workbook.sheet.SteadyWorkbook;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.apache.poi.xssf.streaming.SXSSFSheet;
 
-/** Writes {@code review.xlsx}: the five answers, findings, money, the lines behind them, and notes. */
+/** Writes {@code review.xlsx}: the five answers, findings, money, open tickets, the lines behind them, and notes. */
 public final class WriteWorkbook implements Report {
     /** The workbook's name. */
     public static final String FILE = "review.xlsx";
@@ -42,6 +38,7 @@ public final class WriteWorkbook implements Report {
         var answers = workbook.createSheet(AnswersSheet.NAME);
         var repairs = workbook.createSheet(RepairsSheet.NAME);
         var money = workbook.createSheet(MoneySheet.NAME);
+        var open = workbook.createSheet(OpenTicketsSheet.NAME);
         RepairsSheet findings = new RepairsSheet(review, lines);
         lines.write(workbook.createSheet(LinesSheet.NAME), look);
         for (CrossSheet.Across across :
@@ -50,6 +47,7 @@ public final class WriteWorkbook implements Report {
         }
         findings.write(repairs, look);
         new MoneySheet(review).write(money, look);
+        new OpenTicketsSheet(review).write(open, look);
         new AnswersSheet(review, findings).write(answers, look);
         new NotesSheet(review).write(workbook.createSheet(NotesSheet.NAME), look);
     }
@@ -84,7 +82,7 @@ public final class WriteWorkbook implements Report {
             flow.skip(1);
             new AnswerGifts(review, figures).write(flow);
             flow.skip(1);
-            new AnswerCalls(review).write(flow);
+            new AnswerCalls(review, figures).write(flow);
             flow.skip(1);
             new AnswerBenchHour(review, figures).write(flow);
             flow.finish(1);
@@ -98,59 +96,6 @@ public final class WriteWorkbook implements Report {
                         + figures.percent(logged.least())
                         + " is the least): every repair looks cheaper here than it is.");
             }
-        }
-    }
-
-    /** Fourth answer: which open instruments need a call to the customer before more work is done. */
-    static final class AnswerCalls {
-        private final Review review;
-
-        AnswerCalls(Review review) {
-            this.review = review;
-        }
-
-        void write(RowFlow flow) {
-            List<Call> calls = review.answers().calls();
-            flow.title("4. Whom to call before going on");
-            if (calls.isEmpty()) {
-                flow.sentence("No open instrument needs a call.");
-                return;
-            }
-            flow.headings(
-                    List.of(
-                            "Instrument",
-                            "Ticket",
-                            "Hours so far",
-                            "Hours quoted",
-                            "Hours expected in all, about",
-                            "More money, about",
-                            "",
-                            "Why to call"),
-                    0,
-                    1,
-                    7);
-            calls.stream().limit(Answers.FEW_CALLS).forEach(call -> call(flow, call));
-            flow.sentence((calls.size() > Answers.FEW_CALLS
-                            ? "And " + (calls.size() - Answers.FEW_CALLS) + " more, in review.html. "
-                            : "")
-                    + "Many places require approval before an estimate is exceeded.");
-        }
-
-        private void call(RowFlow flow, Call call) {
-            Tickets tickets = review.ledger().tickets();
-            flow.next()
-                    .text(tickets.instrumentClass(call.ticket()).replace('-', ' '), CellStyles.Kind.WRAPPED)
-                    .text(tickets.ticket(call.ticket()))
-                    .number(Amounts.hours(call.secondsSoFar()), CellStyles.Kind.HOURS)
-                    .number(
-                            call.quotedSeconds() > 0 ? Amounts.hours(call.quotedSeconds()) : Double.NaN,
-                            CellStyles.Kind.HOURS)
-                    .number(call.expectedHours(), CellStyles.Kind.TENTHS)
-                    .number(
-                            call.moreMoney() > 0 ? Amounts.about(call.moreMoney()) : Double.NaN,
-                            CellStyles.Kind.WHOLE_MONEY)
-                    .skip();
-            flow.across(call.reasons().stream().map(Call.Reason::words).collect(Collectors.joining("; ")), 7);
         }
     }
 

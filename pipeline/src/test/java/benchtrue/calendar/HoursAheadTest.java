@@ -1,4 +1,4 @@
-package benchtrue.costing;
+package benchtrue.calendar;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;

@@ -1,4 +1,4 @@
-package benchtrue.costing;
+package benchtrue.calendar;
 
 /**
  * An open ticket with a promised day. The bench is taken to work in the order of promised days (Jackson 1955), bench hours

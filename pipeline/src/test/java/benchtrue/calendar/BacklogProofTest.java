@@ -1,8 +1,9 @@
-package benchtrue.costing;
+package benchtrue.calendar;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchtrue.ShopBuilder;
+import benchtrue.costing.CostLines;
 import benchtrue.hours.SplitHours;
 import benchtrue.settings.Settings;
 import java.util.SplittableRandom;
@@ -57,9 +58,11 @@ class BacklogProofTest {
             }
             closedJobs(shop);
             double left = openJobs(shop);
-            Backlog backlog = new CostLines()
-                    .cost(new SplitHours().split(shop.build(), Settings.DEFAULTS), Settings.DEFAULTS)
-                    .shop()
+            Backlog backlog = new PlanCalendar()
+                    .plan(
+                            new CostLines()
+                                    .cost(new SplitHours().split(shop.build(), Settings.DEFAULTS), Settings.DEFAULTS),
+                            Settings.DEFAULTS)
                     .backlog();
             within += left >= backlog.lower() && left <= backlog.upper() ? 1 : 0;
             bias += backlog.hours() / left / shops;

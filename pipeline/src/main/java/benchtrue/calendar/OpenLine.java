@@ -1,4 +1,4 @@
-package benchtrue.costing;
+package benchtrue.calendar;
 
 /**
  * A line of an open ticket. Of one whose bench work is finished the hours so far are all.

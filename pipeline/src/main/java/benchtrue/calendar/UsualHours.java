@@ -1,5 +1,6 @@
-package benchtrue.costing;
+package benchtrue.calendar;
 
+import benchtrue.costing.Families;
 import benchtrue.hours.JobLines;
 import benchtrue.hours.SplitEvidence;
 import benchtrue.shop.Hours;

@@ -1,5 +1,6 @@
-package benchtrue.costing;
+package benchtrue.calendar;
 
+import benchtrue.costing.CostedLines;
 import benchtrue.hours.JobLines;
 import benchtrue.reconcile.Ledger;
 import benchtrue.shop.Absent;
@@ -22,16 +23,13 @@ final class SumBacklog {
     private final CostedLines costs;
     private final JobLines jobs;
     private final Ledger ledger;
-    private final Earned earned;
     private final UsualHours usual;
     private final WeeklyHours weekly;
     private final List<OpenLine> lines = new ArrayList<>();
-    private final List<OpenLine> forecast = new ArrayList<>();
     private final TreeMap<Integer, Remaining> byTicket = new TreeMap<>();
 
-    SumBacklog(CostedLines costs, Earned earned) {
+    SumBacklog(CostedLines costs) {
         this.costs = costs;
-        this.earned = earned;
         jobs = costs.jobs();
         ledger = jobs.ledger();
         usual = new UsualHours(jobs);
@@ -79,7 +77,7 @@ final class SumBacklog {
     Backlog sum() {
         int types = ledger.repairTypes().size();
         for (int line = 0; line < jobs.size(); line++) {
-            if (earned.isAhead(jobs, line) && isBenchWork(line)) {
+            if (isAhead(line) && isBenchWork(line)) {
                 add(line, types);
             } else if (jobs.state(line) == LineState.OPEN) {
                 lines.add(withoutForecast(line));
@@ -89,7 +87,6 @@ final class SumBacklog {
         for (Remaining ticket : byTicket.values()) {
             all = all.plus(ticket);
         }
-        List<Promise> promises = promises(types);
         return new Backlog(
                 lines,
                 all.hours,
@@ -97,9 +94,14 @@ final class SumBacklog {
                 all.quantile(1 - TAIL),
                 weekly.hours(),
                 weekly.from(),
-                promises,
-                new FindCalls(costs).find(forecast, promises),
+                promises(types),
                 atCost());
+    }
+
+    /** Returns whether a line is accepted work that is not finished. */
+    private boolean isAhead(int line) {
+        return jobs.state(line) == LineState.OPEN
+                && !Absent.has(ledger.tickets().finished(ledger.lines().ticket(line)));
     }
 
     private boolean isBenchWork(int line) {
@@ -124,23 +126,21 @@ final class SumBacklog {
         double[] shared = new double[types];
         shared[type] = usual.meanError(type) * hours;
         byTicket.merge(quotes.ticket(line), new Remaining(hours, ahead.variance(), shared), Remaining::plus);
-        OpenLine open = new OpenLine(
+        lines.add(new OpenLine(
                 line,
                 quoted,
                 done,
                 ahead.mean(),
                 ahead.quantile(TAIL),
                 ahead.quantile(1 - TAIL),
-                ahead.chanceOver(Hours.of(quoted)));
-        lines.add(open);
-        forecast.add(open);
+                ahead.chanceOver(Hours.of(quoted))));
     }
 
     /** A line that is done but not handed over, that takes no bench time, or that nobody put hours to. */
     private OpenLine withoutForecast(int line) {
         long quoted = ledger.lines().judgedSeconds(line);
         long done = Math.max(0, jobs.actualSeconds(line));
-        if (earned.isAhead(jobs, line)) {
+        if (isAhead(line)) {
             return new OpenLine(line, quoted, done, Double.NaN, Double.NaN, Double.NaN, Double.NaN);
         }
         double hours = Hours.of(done);
@@ -187,7 +187,7 @@ final class SumBacklog {
         }
         long cost = 0;
         for (int line = 0; line < jobs.size(); line++) {
-            if (earned.isAhead(jobs, line)) {
+            if (isAhead(line)) {
                 cost += costs.knownCost(line);
             }
         }

@@ -1,9 +1,10 @@
-package benchtrue.costing;
+package benchtrue.calendar;
 
 import benchtrue.reconcile.Ledger;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Hours;
 import benchtrue.shop.TimeEntries;
+import benchtrue.shop.TimeKind;
 import benchtrue.shop.Wage;
 import java.util.Arrays;
 
@@ -50,7 +51,9 @@ record WeeklyHours(double hours, String from) {
         TimeEntries time = ledger.time();
         long seconds = 0;
         for (int entry = 0; entry < time.size(); entry++) {
-            if (MonthSums.onBench(time, entry) && time.workDay(entry) > ledger.asOf() - QUARTER_WEEKS * DAYS) {
+            if (time.kind(entry) == TimeKind.BENCH
+                    && time.ticket(entry) != Absent.INDEX
+                    && time.workDay(entry) > ledger.asOf() - QUARTER_WEEKS * DAYS) {
                 seconds += time.seconds(entry);
             }
         }

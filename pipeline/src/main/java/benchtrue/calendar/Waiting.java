@@ -1,4 +1,4 @@
-package benchtrue.costing;
+package benchtrue.calendar;
 
 import benchtrue.shop.WaitReason;
 

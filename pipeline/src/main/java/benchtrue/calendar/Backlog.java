@@ -1,4 +1,4 @@
-package benchtrue.costing;
+package benchtrue.calendar;
 
 import java.util.List;
 
@@ -12,7 +12,6 @@ import java.util.List;
  * @param weeklyHours bench hours a week, NaN where neither recorded nor seen
  * @param weeklyFrom where the weekly hours come from, in plain words
  * @param promises open tickets with a promised day, by that day
- * @param calls open instruments whose owners should be called before more work is done, most money first
  * @param atCost what unfinished work has cost so far, in ten-thousandths; absent without a wage list
  */
 public record Backlog(
@@ -23,12 +22,10 @@ public record Backlog(
         double weeklyHours,
         String weeklyFrom,
         List<Promise> promises,
-        List<Call> calls,
         long atCost) {
     public Backlog {
         lines = List.copyOf(lines);
         promises = List.copyOf(promises);
-        calls = List.copyOf(calls);
     }
 
     /** Returns weeks of work, NaN where the weekly hours are not known. */
