@@ -41,6 +41,7 @@ public final class WriteTables {
         Ledger ledger = costs.jobs().ledger();
         SmallTables.openLines(costs).write(costs.shop().backlog().lines(), folder);
         SmallTables.findings(ledger).write(findings.repairs(), folder);
+        SmallTables.causes(ledger).write(findings.causes(), folder);
         SmallTables.revision(ledger).write(revision.changes(), folder);
         SmallTables.backTest().write(tried(revision.backTest()), folder);
     }
@@ -75,6 +76,7 @@ public final class WriteTables {
                 Stream.of(
                                 LinesTable.of(costs, findings, settings),
                                 SmallTables.findings(ledger),
+                                SmallTables.causes(ledger),
                                 SmallTables.revision(ledger),
                                 SmallTables.backTest(),
                                 SmallTables.openLines(costs),
