@@ -66,7 +66,7 @@ public record Cause(
         /** An instrument that was here before. */
         RETURNING("look at it before it is quoted again, the others' price stays"),
         /** None of these: the jobs are alike in it. */
-        SPREAD("the price of all of them"),
+        SPREAD("the price"),
         /** Too few jobs have hours of their own. */
         UNKNOWN("log hours to the line they belong to");
 

@@ -18,8 +18,8 @@ import java.util.function.IntPredicate;
 /** Says of each cause how many jobs, hours and how much money lie with it, and what a proposal leaves out for it. */
 final class DescribeCauses {
     private static final double TAIL = 0.05;
-    /** Jobs with hours of their own below which nothing says where an excess lies. */
-    private static final int ENOUGH_OWN = 12;
+    /** Jobs with hours of their own below which nothing says where an excess lies, or that it lies nowhere. */
+    private static final int ENOUGH = 12;
 
     private final JobLines jobs;
     private final Settings settings;
@@ -64,11 +64,20 @@ final class DescribeCauses {
         return new Sum(count, hours, quoted, yearly);
     }
 
-    /** Returns the causes of a repair; where it surely runs over or under for none, what is told instead. */
+    /** Returns the causes of a repair; where it runs over or under for none that shows, what is told instead. */
     List<Cause> all(RepairFinding finding) {
         List<Cause> found = of(finding.repairType());
-        boolean asked = finding.verdict() == Verdict.UNDER_QUOTED || finding.verdict() == Verdict.OVER_QUOTED;
-        return found.isEmpty() && asked ? List.of(ofNone(finding)) : found;
+        if (!found.isEmpty() || finding.lines() < ENOUGH) {
+            return found;
+        }
+        boolean fewOwn = causes.ownJobs()[finding.repairType()] < ENOUGH;
+        return switch (finding.verdict()) {
+            case UNDER_QUOTED, OVER_QUOTED ->
+                List.of(fewOwn ? unmeasured(finding.repairType(), Kind.UNKNOWN) : spread(finding));
+            case LEANING_UNDER, LEANING_OVER ->
+                fewOwn ? List.of(unmeasured(finding.repairType(), Kind.UNKNOWN)) : List.of();
+            default -> List.of();
+        };
     }
 
     private List<Cause> of(int type) {
@@ -151,14 +160,9 @@ final class DescribeCauses {
                 kind.remedy());
     }
 
-    /** Returns what is told of a repair that runs over or under for no cause: that all jobs share it, or that none can tell. */
-    private Cause ofNone(RepairFinding finding) {
-        int type = finding.repairType();
-        if (causes.ownJobs()[type] < ENOUGH_OWN) {
-            return unmeasured(type, Kind.UNKNOWN);
-        }
+    private static Cause spread(RepairFinding finding) {
         return new Cause(
-                type,
+                finding.repairType(),
                 Kind.SPREAD,
                 "",
                 "",
