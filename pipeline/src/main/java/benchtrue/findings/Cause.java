@@ -86,9 +86,4 @@ public record Cause(
             return this == QUOTE_WRITER || this == TECHNICIAN;
         }
     }
-
-    /** Returns whether it sets jobs apart, rather than saying that nothing does. */
-    public boolean named() {
-        return kind != Kind.SPREAD && kind != Kind.UNKNOWN;
-    }
 }

@@ -101,7 +101,7 @@ class CausesTest {
     @Test
     void nothingIsNamedWhereNothingDiffers() {
         Findings found = JudgedShop.find(shop((ticket, instrument, who) -> 1), SHOWN);
-        assertThat(found.causes()).noneMatch(Cause::named);
+        assertThat(found.causes()).allMatch(cause -> cause.kind().compareTo(Cause.Kind.SPREAD) >= 0);
     }
 
     @Test
@@ -128,7 +128,7 @@ class CausesTest {
                     .whole("Ada", hours);
         }
         Findings found = JudgedShop.find(shop, SHOWN);
-        assertThat(found.causes()).noneMatch(Cause::named);
+        assertThat(found.causes()).allMatch(cause -> cause.kind().compareTo(Cause.Kind.SPREAD) >= 0);
         assertThat(nuts(found)).singleElement().extracting(Cause::kind).isEqualTo(Cause.Kind.UNKNOWN);
         assertThat(why(found)).contains("too few jobs have hours of their own to tell where it lies");
     }
