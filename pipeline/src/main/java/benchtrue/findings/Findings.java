@@ -51,7 +51,7 @@ public record Findings(
         drivers = List.copyOf(drivers);
         shortfalls = List.copyOf(shortfalls);
         people = List.copyOf(people);
-        copiedLines = Set.copyOf(copiedLines,
+        copiedLines = Set.copyOf(copiedLines);
         causes = List.copyOf(causes);
         leftOut = List.copyOf(leftOut);
     }
