@@ -31,7 +31,6 @@ class DeadCodeTest {
     private static final Set<String> READ_BY_PROOFS = Set.of(
             "benchtrue.findings.DriftChart",
             "benchtrue.hours.JobLines.basis()",
-            "benchtrue.hours.JobLines.expectedHours(int)",
             "benchtrue.hours.JobLines.settlingSeconds(int)");
 
     private static final JavaClasses CLASSES = new ClassFileImporter()

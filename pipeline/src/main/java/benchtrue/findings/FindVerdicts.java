@@ -38,9 +38,11 @@ public final class FindVerdicts {
         StudyJobs study = studying.join();
         ForkJoinTask<List<UsualJob>> asking =
                 ForkJoinTask.adapt(study::usualJobs).fork();
-        Drift drift = study.drift(new CurrentLoads(jobs, loads, copies.copied()), evidence);
+        Causes causes = study.causes(totals, settings);
+        Drift drift = study.drift(causes, new CurrentLoads(jobs, loads, copies.copied()), evidence);
         List<UsualJob> usual = asking.join();
-        VerdictRule judge = new VerdictRule(costs, settings, totals, copied, drift.slowings(), unread, today);
+        DescribeCauses describe = new DescribeCauses(costs, settings, causes, drift.slowings());
+        VerdictRule judge = new VerdictRule(costs, settings, totals, copied, drift.slowings(), unread, today, describe);
         List<RepairFinding> repairs = judge.all(evidence, adjust(evidence), usual);
         return new Findings(
                 repairs,
@@ -55,7 +57,9 @@ public final class FindVerdicts {
                 study.people(settings),
                 study.downWeighted(),
                 pace,
-                copies.copiedLines());
+                copies.copiedLines(),
+                repairs.stream().flatMap(row -> describe.all(row).stream()).toList(),
+                describe.leftOut());
     }
 
     private static boolean[] enough(TypeTotals totals) {

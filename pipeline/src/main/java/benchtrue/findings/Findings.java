@@ -22,6 +22,8 @@ import java.util.function.ToLongFunction;
  * @param downWeighted jobs so far from what was expected that they count less in the usual jobs
  * @param pace whether the whole shop gets slower or faster
  * @param copiedLines rows of lines whose hours are more likely copied from the quote than measured
+ * @param causes what sets jobs of a repair apart from its others, or that nothing does where it runs over or under, by code
+ * @param leftOut what proposals leave out for causes, by code
  */
 public record Findings(
         List<RepairFinding> repairs,
@@ -36,7 +38,9 @@ public record Findings(
         List<PersonFactor> people,
         int downWeighted,
         ShopPace pace,
-        Set<Integer> copiedLines) {
+        Set<Integer> copiedLines,
+        List<Cause> causes,
+        List<LeftOut> leftOut) {
     public Findings {
         repairs = List.copyOf(repairs);
         foundWork = List.copyOf(foundWork);
@@ -48,6 +52,8 @@ public record Findings(
         shortfalls = List.copyOf(shortfalls);
         people = List.copyOf(people);
         copiedLines = Set.copyOf(copiedLines);
+        causes = List.copyOf(causes);
+        leftOut = List.copyOf(leftOut);
     }
 
     /** Returns the money a year that the under-quoted repairs lose together at least: the sum of their lower ends. */
@@ -92,6 +98,8 @@ public record Findings(
                 List.of(),
                 0,
                 ShopPace.STEADY,
-                Set.of());
+                Set.of(),
+                List.of(),
+                List.of());
     }
 }

@@ -1,5 +1,6 @@
 package benchtrue.findings;
 
+import benchtrue.findings.JobFactors.TraitColumn;
 import benchtrue.hours.JobLines;
 import benchtrue.statistics.CrossedEffects;
 import benchtrue.statistics.Huber;
@@ -91,6 +92,18 @@ final class JobModel {
     /** Returns ln(hours / quote) expected of a line. */
     double expected(int line) {
         return fit.predict(rows.values(line), rows.levels(line));
+    }
+
+    /** Returns what a trait adds to ln(hours) of a line; 0 where the line lacks it, or too few of its family have it. */
+    double traitEffect(int line, int trait) {
+        for (int i = 0; i < rows.traits().size(); i++) {
+            TraitColumn column = rows.traits().get(i);
+            if (column.trait() == trait && column.family() == rows.factors().family(line)) {
+                // Place 0 is the intercept, place 1 the quote's adjustment.
+                return rows.factors().has(line, trait) ? fit.coefficient(i + 2) : 0;
+            }
+        }
+        return 0;
     }
 
     /** Returns the effects from finished jobs alone. */

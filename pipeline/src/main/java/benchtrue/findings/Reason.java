@@ -4,7 +4,10 @@ import benchtrue.costing.CostedLines;
 import benchtrue.format.Figures;
 import benchtrue.hours.InseparablePair;
 import benchtrue.settings.Settings;
+import benchtrue.shop.Absent;
 import benchtrue.shop.Hours;
+import java.util.List;
+import java.util.stream.Collectors;
 
 /** Puts a finding into words for the owner, with the figures in it. */
 final class Reason {
@@ -27,13 +30,43 @@ final class Reason {
      *
      * @param copies what the log owes to copied quotes, or null where that is little
      * @param slowing that the repair got slower, or null where nothing shows that
+     * @param causes what sets some of its jobs apart
      */
-    String of(RepairFinding finding, CopiedQuotes copies, Slowing slowing) {
+    String of(RepairFinding finding, CopiedQuotes copies, Slowing slowing, List<Cause> causes) {
         if (finding.lines() == 0) {
             return "No finished job yet.";
         }
         return jobs(finding) + (copies == null ? range(finding) : "") + rework(finding) + slower(slowing)
-                + verdict(finding) + copies(finding, copies) + pairs(finding) + ".";
+                + verdict(finding) + copies(finding, copies)
+                + causes.stream().map(this::cause).collect(Collectors.joining()) + pairs(finding) + ".";
+    }
+
+    private String cause(Cause cause) {
+        return switch (cause.kind()) {
+            case FEW_HANDS -> "; the excess lies with few hands; figures about people are off";
+            case SPREAD -> "; as far as the records tell it is spread over all of them: " + cause.remedy();
+            case UNKNOWN -> "; too few jobs have hours of their own to tell where it lies: " + cause.remedy();
+            default ->
+                "; " + (cause.size() > 1 ? "the excess" : "what is left over") + " lies with the jobs "
+                        + cause.label() + ": " + figures.count(cause.jobs()) + " of " + figures.count(cause.of())
+                        + " take "
+                        + figures.ratio(cause.size()) + " times as long as the others (" + figures.percent(0.9)
+                        + " range "
+                        + figures.ratio(cause.sizeLower()) + " to " + figures.ratio(cause.sizeUpper()) + ")"
+                        + yearly(cause) + "; " + cause.remedy();
+        };
+    }
+
+    private String yearly(Cause cause) {
+        return cause.annualEffect() == 0 || !Absent.has(cause.annualEffect())
+                ? ""
+                : ", "
+                        + figures.moneyRange(
+                                StrictMath.min(
+                                        StrictMath.abs(cause.annualLower()), StrictMath.abs(cause.annualUpper())),
+                                StrictMath.max(
+                                        StrictMath.abs(cause.annualLower()), StrictMath.abs(cause.annualUpper())))
+                        + " a year";
     }
 
     private String slower(Slowing slowing) {

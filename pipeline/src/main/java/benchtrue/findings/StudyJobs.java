@@ -15,6 +15,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.function.IntUnaryOperator;
+import java.util.stream.IntStream;
 
 /** Fits the model of hours once and asks it what stands beside the verdicts. */
 final class StudyJobs {
@@ -52,9 +53,20 @@ final class StudyJobs {
         return DrawBenchCurves.of(jobs, finished, open.used(), usual);
     }
 
-    /** Returns what got slower; the evidence on each repair type that surely did is replaced by that of its newest jobs. */
-    Drift drift(CurrentLoads current, LoadEvidence[] evidence) {
-        Drift drift = new WatchDrift(jobs, model, finished, pace).watch();
+    /** Returns what sets some jobs of a repair apart from its others. */
+    Causes causes(TypeTotals totals, Settings settings) {
+        double[] load = IntStream.range(0, totals.lines().length)
+                .mapToDouble(totals::load)
+                .toArray();
+        return new FindCauses(jobs, model, pace, settings, load).find();
+    }
+
+    /**
+     * Returns what got slower, but for causes that come and go; the evidence on each repair type that surely did is replaced by
+     * that of its newest jobs.
+     */
+    Drift drift(Causes causes, CurrentLoads current, LoadEvidence[] evidence) {
+        Drift drift = new WatchDrift(jobs, model, finished, pace, causes).watch();
         return new Drift(drift.charts(), current.replace(drift.slowings(), evidence), drift.falseAlarmsAYear());
     }
 

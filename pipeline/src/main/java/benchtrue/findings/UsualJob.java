@@ -44,4 +44,9 @@ public record UsualJob(
                 spread,
                 atBook * factor);
     }
+
+    UsualJob withSpread(double other) {
+        return new UsualJob(
+                repairType, jobs, openUsed, openLeftOut, typical, lower, upper, withoutOpen, mean, other, atBook);
+    }
 }

@@ -18,6 +18,7 @@ final class VerdictRule {
     private final Map<Integer, Slowing> slowings;
     private final UnreadShares unread;
     private final ShopPace.Corrections today;
+    private final DescribeCauses causes;
 
     VerdictRule(
             CostedLines costs,
@@ -26,7 +27,9 @@ final class VerdictRule {
             List<CopiedQuotes> copied,
             List<Slowing> slowings,
             UnreadShares unread,
-            ShopPace.Corrections today) {
+            ShopPace.Corrections today,
+            DescribeCauses causes) {
+        this.causes = causes;
         this.today = today;
         this.costs = costs;
         this.settings = settings;
@@ -81,7 +84,8 @@ final class VerdictRule {
                 known && !held ? money(type, evidence.current().high()) : Absent.AMOUNT,
                 held ? Verdict.NOT_JUDGED : verdict(known, load, underP, overP, shortfall),
                 "");
-        return unworded.withWhy(new Reason(costs, settings, unread, today).of(unworded, copied.get(type), slowing));
+        return unworded.withWhy(new Reason(costs, settings, unread, today)
+                .of(unworded, copied.get(type), slowing, causes.all(unworded)));
     }
 
     private double measured(int type) {

@@ -23,6 +23,7 @@ final class WatchDrift {
     private final JobLines jobs;
     private final JobModel model;
     private final ShopPace pace;
+    private final Causes causes;
     private final int[] own;
 
     /**
@@ -30,8 +31,10 @@ final class WatchDrift {
      *
      * @param own rows of finished jobs with hours of their own, copied ones left out
      * @param pace of the whole shop, which is no repair's own
+     * @param causes which jobs take longer whenever they come in
      */
-    WatchDrift(JobLines jobs, JobModel model, int[] own, ShopPace pace) {
+    WatchDrift(JobLines jobs, JobModel model, int[] own, ShopPace pace, Causes causes) {
+        this.causes = causes;
         this.pace = pace;
         this.jobs = jobs;
         this.model = model;
@@ -101,6 +104,7 @@ final class WatchDrift {
 
     /** Puts the rows of one repair type in opening order, then their own. */
     private DriftJobs inOrder(int[] rows) {
+        int type = jobs.ledger().lines().repairType(rows[0]);
         long[] order = new long[rows.length];
         for (int i = 0; i < rows.length; i++) {
             order[i] = ((long) opened(rows[i]) << Integer.SIZE) + rows[i];
@@ -114,8 +118,9 @@ final class WatchDrift {
             days[i] = opened(lines[i]);
             residuals[i] = JobRows.logRatio(jobs, lines[i]) - model.expected(lines[i]);
             residuals[i] += pace.sure() ? StrictMath.log(pace.toToday(days[i])) : 0;
+            residuals[i] -= causes.excess(type, lines[i]);
         }
-        return new DriftJobs(jobs.ledger().lines().repairType(rows[0]), lines, days, residuals);
+        return new DriftJobs(type, lines, days, residuals);
     }
 
     private int opened(int line) {

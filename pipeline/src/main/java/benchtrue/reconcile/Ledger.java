@@ -8,14 +8,13 @@ import benchtrue.shop.PartUses;
 import benchtrue.shop.PriceBooks;
 import benchtrue.shop.QuotedLines;
 import benchtrue.shop.RepairType;
-import java.util.List;
-import java.util.stream.Collectors;
 import benchtrue.shop.Tickets;
 import benchtrue.shop.TimeEntries;
 import benchtrue.shop.Wage;
 import benchtrue.shop.Wait;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Everything the shop recorded up to the as-of date, keys unique and references resolved.

@@ -1,5 +1,6 @@
 package benchtrue.revision;
 
+import benchtrue.findings.LeftOut;
 import benchtrue.findings.RepairFinding;
 import benchtrue.findings.Slowing;
 import benchtrue.format.Figures;
@@ -19,9 +20,17 @@ import java.util.Optional;
  * @param actualSeconds their hours, without putting right
  * @param reworkSeconds hours spent putting them right
  * @param since day from which the jobs count, {@link Absent#DAY} where all do
+ * @param without jobs whose excess is left out, in words; empty for none
  */
 record JobTotals(
-        int repairType, int jobs, int tickets, double loadFactor, long actualSeconds, long reworkSeconds, int since) {
+        int repairType,
+        int jobs,
+        int tickets,
+        double loadFactor,
+        long actualSeconds,
+        long reworkSeconds,
+        int since,
+        String without) {
     /**
      * Takes what a review found; of a repair type that surely got slower, the jobs since.
      *
@@ -37,12 +46,20 @@ record JobTotals(
                 current.map(Slowing::loadSince).orElse(load),
                 finding.actualSeconds(),
                 finding.reworkSeconds(),
-                current.map(Slowing::startDay).orElse(Absent.DAY));
+                current.map(Slowing::startDay).orElse(Absent.DAY),
+                "");
     }
 
     /** Returns the same jobs at another pace. */
     JobTotals atPace(double factor) {
-        return new JobTotals(repairType, jobs, tickets, loadFactor * factor, actualSeconds, reworkSeconds, since);
+        return new JobTotals(
+                repairType, jobs, tickets, loadFactor * factor, actualSeconds, reworkSeconds, since, without);
+    }
+
+    /** Returns the same with the excess of some jobs left out. */
+    JobTotals without(LeftOut left) {
+        return new JobTotals(
+                repairType, jobs, tickets, loadFactor * left.load(), actualSeconds, reworkSeconds, since, left.words());
     }
 
     /** Returns the sums of every repair type, by code. */
@@ -51,7 +68,7 @@ record JobTotals(
         JobTotals[] sums = new JobTotals[types];
         double[] quoted = new double[types];
         int[] lastTicket = new int[types];
-        Arrays.setAll(sums, type -> new JobTotals(type, 0, 0, Double.NaN, 0, 0, Absent.DAY));
+        Arrays.setAll(sums, type -> new JobTotals(type, 0, 0, Double.NaN, 0, 0, Absent.DAY, ""));
         Arrays.fill(lastTicket, Absent.INDEX);
         for (int line = 0; line < jobs.size(); line++) {
             if (jobs.judged(line)) {
@@ -69,7 +86,7 @@ record JobTotals(
         long actual = actualSeconds + all.actualSeconds(line);
         long rework = reworkSeconds + all.reworkSeconds(line);
         double load = Hours.of(actual + rework) / quotedHours;
-        return new JobTotals(repairType, jobs + 1, tickets + newTickets, load, actual, rework, since);
+        return new JobTotals(repairType, jobs + 1, tickets + newTickets, load, actual, rework, since, without);
     }
 
     /** Returns hours with putting right per hour without. */
@@ -79,7 +96,8 @@ record JobTotals(
 
     /** Returns which jobs these are, in words. */
     String words(Figures figures) {
-        String all = figures.count(jobs, "job", "jobs");
+        String all = figures.count(jobs, "job", "jobs")
+                + (without.isEmpty() ? "" : " (the excess of those " + without + " left out)");
         return Absent.has(since) ? all + " since it got slower on " + figures.day(since) : all;
     }
 }

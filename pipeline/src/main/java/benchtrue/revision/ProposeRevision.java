@@ -3,6 +3,7 @@ package benchtrue.revision;
 import benchtrue.costing.CostedLines;
 import benchtrue.findings.Driver;
 import benchtrue.findings.Findings;
+import benchtrue.findings.LeftOut;
 import benchtrue.findings.RepairFinding;
 import benchtrue.findings.Slowing;
 import benchtrue.findings.UnreadShares;
@@ -38,6 +39,8 @@ public final class ProposeRevision {
                 findings.usualJobs().stream().collect(Collectors.toMap(UsualJob::repairType, Function.identity()));
         Map<Integer, Slowing> slower = findings.drift().slowings().stream()
                 .collect(Collectors.toMap(Slowing::repairType, Function.identity()));
+        Map<Integer, LeftOut> leftOut =
+                findings.leftOut().stream().collect(Collectors.toMap(LeftOut::repairType, Function.identity()));
         UnreadShares unread = UnreadShares.of(ledger, settings, findings.repairs());
         PriceBook against = Revision.against(decided.coming(), ledger);
         List<ProposedChange> changes = new ArrayList<>();
@@ -47,14 +50,20 @@ public final class ProposeRevision {
             Optional<UsualJob> job = Optional.ofNullable(usual.get(finding.repairType()));
             against.type(key).ifPresent(type -> {
                 Policy policy = settings.policy().of(type.family());
+                JobTotals all =
+                        JobTotals.of(finding, slowing, pace[finding.repairType()] * findings.measuredLoad(finding));
+                Optional<LeftOut> left = Optional.ofNullable(leftOut.get(finding.repairType()));
                 Target target = Target.of(
-                                JobTotals.of(
-                                        finding, slowing, pace[finding.repairType()] * findings.measuredLoad(finding)),
-                                job,
+                                left.map(all::without).orElse(all),
+                                left.flatMap(out -> job.map(out::of)).or(() -> job),
                                 past,
                                 policy,
                                 settings.figures())
-                        .orOf(backTest.used(), past, finding.repairType(), settings.figures());
+                        .orOf(
+                                backTest.used(),
+                                past.yearlyAverage(finding.repairType())
+                                        * left.map(LeftOut::load).orElse(1.0),
+                                settings.figures());
                 Target sure = target.careful(unread.careful(finding.repairType(), target.factor()));
                 Row row = new Row(type, today(ledger, type), finding, decided);
                 changes.add(row.change(sure, backTest.used(), past, costs.shopRate(), settings, ledger.asOf()));

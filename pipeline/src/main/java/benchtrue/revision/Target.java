@@ -49,11 +49,15 @@ record Target(double factor, String basis, double mean, double usual, double spr
         return StrictMath.exp(log);
     }
 
-    /** Returns what a rival that did better on past jobs asks for instead; this where none did. */
-    Target orOf(PastMethod used, PastJobs past, int repairType, Figures figures) {
+    /**
+     * Returns what a rival that did better on past jobs asks for instead; this where none did.
+     *
+     * @param average hours per quoted hour of the last year, as far as they count
+     */
+    Target orOf(PastMethod used, double average, Figures figures) {
         return switch (used) {
             case KEEP_THE_BOOK -> rival(used, 1, figures);
-            case PLAIN_AVERAGE -> rival(used, past.yearlyAverage(repairType), figures);
+            case PLAIN_AVERAGE -> rival(used, average, figures);
             default -> this;
         };
     }

@@ -3,6 +3,7 @@ package benchtrue.tables;
 import benchtrue.calendar.OpenLine;
 import benchtrue.costing.CostedLines;
 import benchtrue.costing.Restatement;
+import benchtrue.findings.Cause;
 import benchtrue.findings.RepairFinding;
 import benchtrue.format.Words;
 import benchtrue.reconcile.Ledger;
@@ -35,6 +36,21 @@ final class SmallTables {
                 .money("annual_shortfall", "lost a year", RepairFinding::annualShortfall)
                 .text("verdict", "the verdict", row -> row.verdict().words())
                 .text("why", "the reason in a sentence", RepairFinding::why);
+    }
+
+    /** {@code causes.csv}: one row a cause, by repair type; what is not known of people stays empty. */
+    static ResultTable<Cause> causes(Ledger ledger) {
+        return ResultTable.<Cause>of("causes", "One row is one cause: which jobs of a repair differ from its others")
+                .text("repair_type", "key of the repair", row -> key(ledger, row.repairType()))
+                .text("cause", "what sort of cause", row -> Words.of(row.kind()))
+                .text("value", "which jobs", Cause::value)
+                .number("jobs", "how many", row -> row.jobs() == 0 ? "" : Integer.toString(row.jobs()))
+                .ratio("load_factor", "hours per quoted hour of these jobs", Cause::loadFactor)
+                .ratio("lower", "lower end of the 90 % range of load_factor", Cause::lower)
+                .ratio("upper", "upper end of the 90 % range of load_factor", Cause::upper)
+                .ratio("adjusted_p", "p, corrected over all repairs and causes", Cause::adjustedP)
+                .money("annual_effect", "more a year than at the others' hours", Cause::annualEffect)
+                .text("remedy", "what follows from it", Cause::remedy);
     }
 
     /** {@code revision.csv}: one row a repair type of today's book, by its key. */

@@ -45,6 +45,7 @@ public final class WriteTables {
         SmallTables.openLines(costs).write(calendar.backlog().lines(), folder);
         OpenTicketsTable.of(ledger, calendar).write(calendar.open(), folder);
         SmallTables.findings(ledger).write(findings.repairs(), folder);
+        SmallTables.causes(ledger).write(findings.causes(), folder);
         SmallTables.revision(ledger).write(revision.changes(), folder);
         SmallTables.backTest().write(tried(revision.backTest()), folder);
     }
@@ -84,6 +85,7 @@ public final class WriteTables {
                 Stream.of(
                                 LinesTable.of(costs, findings, settings),
                                 SmallTables.findings(ledger),
+                                SmallTables.causes(ledger),
                                 SmallTables.revision(ledger),
                                 SmallTables.backTest(),
                                 SmallTables.openLines(costs),
