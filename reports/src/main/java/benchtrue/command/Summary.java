@@ -13,7 +13,6 @@ import benchtrue.shop.RepairType;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeSet;
 
 /** The night in at most twenty-five lines: what to do first, and whether everything adds up. */
 final class Summary {
@@ -98,7 +97,7 @@ final class Summary {
     }
 
     private Optional<String> missing() {
-        TreeSet<String> missing = new TreeSet<>(review.ledger().missing());
+        List<String> missing = review.ledger().leftOut();
         return missing.isEmpty()
                 ? Optional.empty()
                 : Optional.of("Not in the inbox: " + String.join(", ", missing)
