@@ -15,8 +15,12 @@ final class BooksTold {
     /** Returns a sentence on the book in force and one on each that is to come, the earliest first. */
     static List<String> of(Ledger ledger, Revision revision, Figures figures) {
         List<String> told = new ArrayList<>();
-        told.add("In force: the price book from "
-                + figures.day(ledger.books().inForce(ledger.asOf()).effective()) + ".");
+        told.add(
+                ledger.hasBook()
+                        ? "In force: the price book from "
+                                + figures.day(
+                                        ledger.books().inForce(ledger.asOf()).effective()) + "."
+                        : "There is no price book: what was usually quoted for each repair stands for it.");
         revision.coming().forEach(coming -> told.add(coming(coming, figures)));
         return told;
     }

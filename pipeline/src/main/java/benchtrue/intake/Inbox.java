@@ -59,8 +59,9 @@ final class Inbox {
         }
         Inbox inbox = new Inbox(shop, new Rules(settings));
         inbox.list("exports", "the files that the shop's systems exported").forEach(inbox::export);
-        inbox.list("price-book", "the price book, one file a version, such as 2026-01-01.csv")
-                .forEach(inbox::book);
+        if (Files.isDirectory(shop.resolve(BOOKS))) {
+            inbox.visible(BOOKS).forEach(inbox::book);
+        }
         inbox.requireOneBookADay();
         inbox.requireNeeded();
         inbox.rules.requireUsed(inbox.unread);
@@ -90,12 +91,17 @@ final class Inbox {
         if (!Files.isDirectory(there)) {
             throw missing(there + ": found no such folder, expected " + expected + ". Make it and put them there.");
         }
+        List<Path> paths = visible(folder);
+        if (paths.isEmpty()) {
+            throw missing(there + ": found an empty folder, expected " + expected + ". Put them there.");
+        }
+        return paths;
+    }
+
+    private List<Path> visible(String folder) {
+        Path there = shop.resolve(folder);
         try (Stream<Path> found = Files.list(there)) {
-            List<Path> paths = found.filter(Inbox::isVisible).sorted().toList();
-            if (paths.isEmpty()) {
-                throw missing(there + ": found an empty folder, expected " + expected + ". Put them there.");
-            }
-            return paths;
+            return found.filter(Inbox::isVisible).sorted().toList();
         } catch (IOException | UncheckedIOException failed) {
             throw new Refusal(ExitCode.READ_FAILED, there + ": can't be listed: " + failed.getMessage(), failed);
         }
@@ -206,8 +212,8 @@ final class Inbox {
 
     private void requireNeeded() {
         for (Table table : Table.values()) {
-            if (table.need() == Need.REQUIRED && files(table).isEmpty()) {
-                String folder = table == Table.PRICE_BOOK ? "price-book" : "exports";
+            if (files(table).isEmpty() && (table.need() == Need.REQUIRED || mayBeUnread(table))) {
+                String folder = table == Table.PRICE_BOOK ? BOOKS : "exports";
                 String near = NearestName.to(table.title() + ".csv", unreadNames())
                         .map(name -> " The nearest name there is \"" + name + "\": rename it.")
                         .orElse(
@@ -219,6 +225,16 @@ final class Inbox {
                         + ", expected one whose name begins with it, such as " + example(table) + "." + near);
             }
         }
+    }
+
+    /** A price book that nobody reads, and tickets that nobody reads, are no shop without them. */
+    private boolean mayBeUnread(Table table) {
+        return table.need() == Need.DERIVED
+                && unread.stream()
+                        .anyMatch(name -> table == Table.PRICE_BOOK
+                                ? name.startsWith(BOOKS)
+                                : NearestName.to(table.title() + ".csv", unreadNames())
+                                        .isPresent());
     }
 
     private static String example(Table table) {

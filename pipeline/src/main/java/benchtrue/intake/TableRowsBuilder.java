@@ -5,6 +5,7 @@ import benchtrue.intake.columns.Column;
 import benchtrue.intake.columns.Dictionary;
 import benchtrue.intake.columns.InputFile;
 import benchtrue.intake.columns.Kind;
+import benchtrue.intake.columns.LineColumn;
 import benchtrue.intake.columns.Mapping;
 import benchtrue.intake.columns.SourceColumn;
 import benchtrue.intake.columns.Table;
@@ -29,6 +30,8 @@ final class TableRowsBuilder {
     private byte[][] constants = {};
     private TranslatedTexts[] translations = {};
     private int headerSize;
+    private boolean numbered;
+    private final LineNumbers numbers = new LineNumbers();
 
     TableRowsBuilder(Table table) {
         this.table = table;
@@ -52,6 +55,12 @@ final class TableRowsBuilder {
                 found.add(column(column));
                 at.add(header.cell(column));
             }
+        }
+        numbers.begin();
+        numbered = header.columns().contains(LineColumn.LINE)
+                || mapping.constants().containsKey(LineColumn.LINE);
+        if (table == Table.QUOTED_LINES) {
+            column(LineColumn.LINE);
         }
         List<byte[]> texts = new ArrayList<>(Collections.nCopies(found.size(), null));
         for (Column column : table.columns()) {
@@ -105,6 +114,9 @@ final class TableRowsBuilder {
                     ? addConstant(i, format, formatNumber)
                     : add(i, record, format, formatNumber);
         }
+        if (table == Table.QUOTED_LINES) {
+            usable &= numberLine();
+        }
         if (!usable) {
             places.markUnreadable();
         }
@@ -118,6 +130,18 @@ final class TableRowsBuilder {
         }
         byte[] text = translations[i].of(record.bytes(), start, Math.min(end, start + Dictionary.KEPT));
         return present[i].add(text, 0, text.length, format, formatNumber);
+    }
+
+    /** Only files without any number have their lines numbered: between numbered ones an empty one may be anybody's. */
+    private boolean numberLine() {
+        TextColumn line = columns[LineColumn.LINE.ordinal()];
+        int row = size() - 1;
+        if (!numbered) {
+            line.replaceEmpty(numbers.next(
+                    columns[LineColumn.TICKET.ordinal()].code(row),
+                    columns[LineColumn.REPAIR_TYPE.ordinal()].code(row)));
+        }
+        return line.code(row) != 0;
     }
 
     private boolean addConstant(int i, CellFormat format, int formatNumber) {

@@ -6,6 +6,7 @@ import benchtrue.intake.cells.ReadCell;
 import benchtrue.intake.cells.Reading;
 import benchtrue.intake.columns.Column;
 import benchtrue.intake.columns.Dictionary;
+import benchtrue.intake.columns.LineColumn;
 import benchtrue.intake.columns.Need;
 import benchtrue.intake.columns.Problem;
 import benchtrue.shop.Absent;
@@ -50,7 +51,17 @@ public final class TextColumn {
     /** Takes an empty cell for the next row and returns whether that can be used. */
     boolean addEmpty() {
         codes.add(0);
-        return column.cell().need() == Need.OPTIONAL;
+        return column.cell().need() != Need.REQUIRED;
+    }
+
+    /** Puts a text in place of the newest row's empty cell. */
+    void replaceEmpty(String text) {
+        byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+        int code = texts.code(bytes, 0, bytes.length, 0);
+        if (code == problems.size()) {
+            problems.add((byte) Problem.NONE.ordinal());
+        }
+        codes.set(codes.size() - 1, code);
     }
 
     /** Takes the text of the next row and returns whether it can be used. */
@@ -156,7 +167,8 @@ public final class TextColumn {
     }
 
     Problem problem(int code) {
-        return code == 0 && column.cell().need() == Need.REQUIRED ? Problem.EMPTY : PROBLEMS[problems.get(code)];
+        boolean empty = column.cell().need() == Need.REQUIRED || column == LineColumn.LINE;
+        return code == 0 && empty ? Problem.EMPTY : PROBLEMS[problems.get(code)];
     }
 
     /**

@@ -5,6 +5,7 @@ import benchtrue.intake.ColumnProfile;
 import benchtrue.intake.FileProfile;
 import benchtrue.intake.ProfileFiles;
 import benchtrue.intake.columns.Kind;
+import benchtrue.intake.columns.LineColumn;
 import benchtrue.intake.columns.Need;
 import benchtrue.intake.columns.Table;
 import benchtrue.settings.ReadSettings;
@@ -24,6 +25,7 @@ public final class DraftMapping {
     private final TradeWords words = new TradeWords();
     private final List<String> found = new ArrayList<>();
     private final List<String> questions = new ArrayList<>();
+    private final List<String> derived = new ArrayList<>();
 
     /**
      * Returns the draft for the files that neither their names nor the settings explain.
@@ -121,10 +123,35 @@ public final class DraftMapping {
         for (Table table : Table.values()) {
             boolean there = known.stream().anyMatch(file -> file.table().get() == table)
                     || guesses.stream().anyMatch(guess -> guess.table() == table);
+            if (!there && table == Table.TICKETS) {
+                derived.add(
+                        "# No tickets file: tickets come from quotes and time log; opened on the day of the first quote, else of"
+                                + " the first work, finished after a long silence.");
+            }
+            if (!there && table == Table.PRICE_BOOK) {
+                derived.add("# No price book: what was usually quoted for each repair by then stands for it.");
+                askForRate(guesses);
+            }
             if (!there && table.need() == Need.REQUIRED) {
                 questions.add("No file looks like " + table.title() + " (one row is " + table.oneRow()
                         + "): export it, a run needs it.");
             }
+        }
+    }
+
+    /** Without hours quoted, only the price of a bench hour says how many hours a price stands for. */
+    private void askForRate(List<Guess> guesses) {
+        boolean hours = guesses.stream()
+                .filter(guess -> guess.table() == Table.QUOTED_LINES)
+                .flatMap(guess -> guess.matches().stream())
+                .anyMatch(match -> match.isSure() && match.column() == LineColumn.QUOTED_HOURS);
+        boolean quotes = guesses.stream().anyMatch(guess -> guess.table() == Table.QUOTED_LINES);
+        if (quotes && !hours) {
+            String question =
+                    "no column says hours quoted; what does a bench hour cost, to turn quoted prices into hours?";
+            questions.add("shop.toml: " + question);
+            derived.add("# ASKED: " + question);
+            derived.add("# shop_rate = 100");
         }
     }
 
@@ -139,6 +166,7 @@ public final class DraftMapping {
         if (currencies.size() == 1) {
             lines.add("currency = " + TomlText.quoted(currencies.iterator().next()) + "  # it stands in the amounts");
         }
+        lines.addAll(derived);
         if (own.isBlank()) {
             lines.add("# zone = \"Europe/Dublin\"  # the shop's time zone");
         } else {

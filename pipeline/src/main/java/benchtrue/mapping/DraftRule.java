@@ -6,6 +6,7 @@ import benchtrue.intake.ColumnProfile;
 import benchtrue.intake.columns.Column;
 import benchtrue.intake.columns.Kind;
 import benchtrue.intake.columns.Table;
+import benchtrue.intake.columns.TicketColumn;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -47,6 +48,7 @@ final class DraftRule {
         dates();
         columns();
         missing();
+        derived();
         guess.matches().stream().filter(Match::isSure).forEach(this::words);
         return List.copyOf(lines);
     }
@@ -104,6 +106,27 @@ final class DraftRule {
         }
         if (guess.table() == Table.TIME_LOG && !hasHours()) {
             ask("which column says how long, or when it began and ended?", "hours = \"its header\"");
+        }
+    }
+
+    /** Says what is worked out where no column tells it. */
+    private void derived() {
+        for (Column column : guess.derived()) {
+            lines.add("# no column says " + column.cell().meaning() + ": "
+                    + switch (column.header()) {
+                        case "line" -> "lines are numbered within the ticket";
+                        case "opened" -> "the day of the first quote counts, else of the first work";
+                        default -> "all count as one class";
+                    });
+        }
+        boolean ends = guess.matches().stream()
+                .filter(Match::isSure)
+                .anyMatch(match -> match.column() == TicketColumn.CLOSED
+                        || match.column() == TicketColumn.FINISHED
+                        || match.column() == TicketColumn.STATUS);
+        if (guess.table() == Table.TICKETS && !ends) {
+            lines.add(
+                    "# no column says when a ticket was finished: it counts as finished after a long silence in the time log");
         }
     }
 

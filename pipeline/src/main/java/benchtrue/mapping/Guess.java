@@ -23,8 +23,17 @@ record Guess(FileProfile file, Table table, List<Match> matches, double score) {
 
     /** Returns needed columns that nothing in the file is taken for. */
     List<Column> missing() {
+        return untold(Need.REQUIRED);
+    }
+
+    /** Returns columns that nothing in the file is taken for and that are worked out then. */
+    List<Column> derived() {
+        return untold(Need.DERIVED);
+    }
+
+    private List<Column> untold(Need need) {
         return table.columns().stream()
-                .filter(column -> column.cell().need() == Need.REQUIRED)
+                .filter(column -> column.cell().need() == need)
                 .filter(column -> matches.stream().noneMatch(match -> match.column() == column && match.isSure()))
                 .toList();
     }

@@ -19,6 +19,7 @@ import java.util.stream.Stream;
 final class GuessTable {
     private static final double READABLE = 0.8;
     private static final double MISSING = 1.2;
+    private static final double UNTOLD = 0.4;
     private static final double MAY_BE = 0.6;
     private final TradeWords words;
     private final Map<List<Object>, Double> fits = new HashMap<>();
@@ -56,13 +57,15 @@ final class GuessTable {
             if (free) {
                 taken.add(pair.source);
                 matches.add(match(pair));
-                score += pair.score() * (pair.column.cell().need() == Need.REQUIRED ? 1 : MAY_BE);
+                score += pair.score() * (pair.column.cell().need() == Need.OPTIONAL ? MAY_BE : 1);
             }
         }
         stamp(file, table, matches);
         matches.sort(Comparator.comparingInt(match -> match.column().ordinal()));
         Guess guess = new Guess(file, table, matches, 0);
-        return new Guess(file, table, matches, score - MISSING * guess.missing().size());
+        double missing =
+                MISSING * guess.missing().size() + UNTOLD * guess.derived().size();
+        return new Guess(file, table, matches, score - missing);
     }
 
     private List<Pair> pairs(FileProfile file, Table table) {
@@ -84,7 +87,7 @@ final class GuessTable {
     private double readable(Column column, ColumnProfile source) {
         Kind kind = column.cell().kind();
         if (source.filled() == 0) {
-            return column.cell().need() == Need.OPTIONAL ? 1 : 0;
+            return column.cell().need() != Need.REQUIRED ? 1 : 0;
         }
         if (kind == Kind.WORD) {
             long known = source.texts().keySet().stream()

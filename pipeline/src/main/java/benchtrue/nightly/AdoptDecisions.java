@@ -2,6 +2,7 @@ package benchtrue.nightly;
 
 import benchtrue.format.Figures;
 import benchtrue.intake.ReadExports;
+import benchtrue.reconcile.Ledger;
 import benchtrue.reconcile.Reconcile;
 import benchtrue.revision.CarryForward;
 import benchtrue.revision.ComingBook;
@@ -67,7 +68,8 @@ public final class AdoptDecisions {
         PublishedResults.Result newest = newest(shop);
         expectMatch(newest, draft);
         Figures figures = settings.figures();
-        PriceBooks books = books(shop, settings, newest.asOf());
+        Ledger ledger = ledger(shop, settings, newest.asOf());
+        PriceBooks books = ledger.books();
         DecisionFiles files = DecisionFiles.of(shop);
         Decisions decisions = new Decisions(files, books, Integer.MAX_VALUE);
         expectFree(books, files, adoption);
@@ -85,6 +87,9 @@ public final class AdoptDecisions {
                             + "\nAdopt with --confirm if they are to hold from their day on. Nothing was written.");
         }
         BookFiles write = new BookFiles(shop);
+        if (!ledger.hasBook()) {
+            keepUsual(books, write);
+        }
         String record = DecisionRecord.sitting(before, next, draft, adoption, runDigest(newest));
         write.keep(adoption.effective(), "", record);
         write.changed(later, carried);
@@ -108,10 +113,20 @@ public final class AdoptDecisions {
     }
 
     static PriceBooks books(Path shop, Settings settings, LocalDate asOf) {
+        return ledger(shop, settings, asOf).books();
+    }
+
+    private static Ledger ledger(Path shop, Settings settings, LocalDate asOf) {
         return new Reconcile()
                 .reconcile(new ReadExports().read(shop, settings), settings, (int) asOf.toEpochDay())
-                .ledger()
-                .books();
+                .ledger();
+    }
+
+    /** What was usually quoted stood for a book till now; kept as files, it goes on saying what was in force before. */
+    private static void keepUsual(PriceBooks books, BookFiles write) throws IOException {
+        for (PriceBook book : books.versions()) {
+            write.write(book);
+        }
     }
 
     /** A book that is in force, or that somebody wrote by hand, is never rewritten. */

@@ -16,7 +16,7 @@ import java.util.Map;
 
 /** Builds the versions of the price book. */
 final class BuildBooks {
-    private static final String FOLDER = "price-book/";
+    static final String FOLDER = "price-book/";
     private final RowDispositions table;
     private final TableRows rows;
 

@@ -16,6 +16,7 @@ import benchtrue.shop.ReturnReason;
 import benchtrue.shop.Tickets;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.LongUnaryOperator;
 import java.util.stream.IntStream;
 
 /** Builds the quoted lines by ticket then line key. */
@@ -50,7 +51,12 @@ final class BuildLines {
         typeOf = typeKeys.find(rows.column(LineColumn.REPAIR_TYPE));
     }
 
-    QuotedLines build(PriceBooks books, int asOf) {
+    /**
+     * Builds the lines.
+     *
+     * @param hours turns a price without hours into seconds, or absent
+     */
+    QuotedLines build(PriceBooks books, int asOf, LongUnaryOperator hours) {
         for (int row = 0; row < table.size(); row++) {
             if (table.inQuestion(row)) {
                 check(row, asOf);
@@ -64,7 +70,7 @@ final class BuildLines {
         QuotedLines.Builder lines = new QuotedLines.Builder(order.length);
         int firstBook = books.versions().get(0).effective();
         for (int row : order) {
-            lines.add(quoted(row));
+            lines.add(quoted(row, hours));
             if (Absent.firstOf(rows.day(LineColumn.QUOTED_ON, row), tickets.opened(ticket(row))) < firstBook) {
                 table.doubt(Doubt.QUOTED_BEFORE_FIRST_BOOK, row);
             }
@@ -100,13 +106,13 @@ final class BuildLines {
         return lineOf[rows.code(LineColumn.LINE, row)];
     }
 
-    private QuotedLine quoted(int row) {
+    private QuotedLine quoted(int row, LongUnaryOperator hours) {
         int reworkOf = earlierTicket(row);
         return new QuotedLine(
                 ticket(row),
                 lineTexts[rows.code(LineColumn.LINE, row)],
                 typeOf[rows.code(LineColumn.REPAIR_TYPE, row)],
-                rows.value(LineColumn.QUOTED_HOURS, row),
+                quotedSeconds(row, hours),
                 rows.value(LineColumn.QUOTED_LABOUR, row),
                 rows.value(LineColumn.QUOTED_PARTS, row),
                 word(LineColumn.OUTCOME, row, OUTCOMES),
@@ -123,6 +129,16 @@ final class BuildLines {
                 Absent.has(rows.value(LineColumn.RETURN_REASON, row))
                         ? word(LineColumn.RETURN_REASON, row, RETURN_REASONS)
                         : null);
+    }
+
+    private long quotedSeconds(int row, LongUnaryOperator hours) {
+        long quoted = rows.value(LineColumn.QUOTED_HOURS, row);
+        long priced = quoted > 0 ? Absent.AMOUNT : hours.applyAsLong(rows.value(LineColumn.QUOTED_LABOUR, row));
+        if (priced > 0) {
+            table.doubt(Doubt.HOURS_FROM_PRICE, row);
+            return priced;
+        }
+        return quoted;
     }
 
     /** Returns the word of a cell; the first of the words is what an empty cell means. */

@@ -12,6 +12,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Builds the tickets as they stood on the as-of date. */
 final class BuildTickets {
@@ -19,15 +20,22 @@ final class BuildTickets {
     private final RowDispositions table;
     private final TableRows rows;
     private final int asOf;
+    private final UntoldTickets untold;
     private final List<List<String>> traits;
     private final String[] classes;
     private final String[] writers;
     private final Map<String, Integer> places = new HashMap<>();
 
-    BuildTickets(RowDispositions table, int asOf) {
+    /**
+     * Takes the tickets' rows.
+     *
+     * @param untold tells what the rows leave out
+     */
+    BuildTickets(RowDispositions table, int asOf, UntoldTickets untold) {
         this.table = table;
         rows = table.rows();
         this.asOf = asOf;
+        this.untold = untold;
         classes = texts(rows.column(TicketColumn.INSTRUMENT_CLASS));
         writers = texts(rows.column(TicketColumn.QUOTED_BY));
         TextColumn words = rows.column(TicketColumn.TRAITS);
@@ -50,15 +58,19 @@ final class BuildTickets {
                 table.after(row);
             }
         }
-        List<Key> order = IntStream.of(RowOrder.accepted(table))
-                .mapToObj(row -> new Key(rows.text(TicketColumn.TICKET, row), row))
+        List<Key> order = Stream.concat(
+                        IntStream.of(RowOrder.accepted(table))
+                                .mapToObj(row -> new Key(rows.text(TicketColumn.TICKET, row), row)),
+                        untold.keys().stream().map(key -> new Key(key, Absent.INDEX)))
                 .sorted(Comparator.comparing(Key::text))
                 .toList();
         for (int ticket = 0; ticket < order.size(); ticket++) {
             places.put(order.get(ticket).text(), ticket);
         }
         Tickets.Builder tickets = new Tickets.Builder();
-        int[] reworkOf = order.stream().mapToInt(key -> earlier(key.row())).toArray();
+        int[] reworkOf = order.stream()
+                .mapToInt(key -> key.row() == Absent.INDEX ? Absent.INDEX : earlier(key.row()))
+                .toArray();
         for (int ticket = 0; ticket < reworkOf.length; ticket++) {
             if (leadsBack(reworkOf, ticket)) {
                 reworkOf[ticket] = Absent.INDEX;
@@ -66,7 +78,8 @@ final class BuildTickets {
             }
         }
         for (int ticket = 0; ticket < reworkOf.length; ticket++) {
-            tickets.add(ticket(order.get(ticket).row(), reworkOf[ticket]));
+            Key key = order.get(ticket);
+            tickets.add(key.row() == Absent.INDEX ? untold.ticket(key.text()) : ticket(key.row(), reworkOf[ticket]));
         }
         return tickets.build();
     }
@@ -81,24 +94,61 @@ final class BuildTickets {
     }
 
     private Ticket ticket(int row, int reworkOf) {
-        int opened = rows.day(TicketColumn.OPENED, row);
+        String key = rows.text(TicketColumn.TICKET, row);
+        int opened = opened(key, row);
         int closed = upToAsOf(rows.day(TicketColumn.CLOSED, row));
         int finished = upToAsOf(rows.day(TicketColumn.FINISHED, row));
+        if (!rows.has(TicketColumn.CLOSED)) {
+            closed = closed(key, row, opened, finished);
+            finished = Absent.has(finished) || !Absent.has(closed) ? finished : Math.max(opened, untold.last(key));
+        }
         if (Absent.has(closed) && closed < opened || Absent.has(finished) && finished < opened) {
             table.doubt(Doubt.CLOSED_BEFORE_OPENED, row);
         }
         return new Ticket(
-                rows.text(TicketColumn.TICKET, row),
+                key,
                 opened,
                 rows.day(TicketColumn.PROMISED, row),
                 closed,
                 finished,
                 status(row, closed),
-                classes[rows.code(TicketColumn.INSTRUMENT_CLASS, row)],
+                instrumentClass(row),
                 rows.day(TicketColumn.BUILT_YEAR, row),
                 traits.get(rows.code(TicketColumn.TRAITS, row)),
                 writers[rows.code(TicketColumn.QUOTED_BY, row)],
                 reworkOf);
+    }
+
+    private int opened(String key, int row) {
+        int stated = rows.day(TicketColumn.OPENED, row);
+        if (Absent.has(stated)) {
+            return stated;
+        }
+        if (rows.has(TicketColumn.OPENED)) {
+            table.doubt(Doubt.NO_OPENING_DAY, row);
+        }
+        return untold.opened(key);
+    }
+
+    private String instrumentClass(int row) {
+        int code = rows.code(TicketColumn.INSTRUMENT_CLASS, row);
+        if (code == 0 && rows.has(TicketColumn.INSTRUMENT_CLASS)) {
+            table.doubt(Doubt.NO_CLASS, row);
+        }
+        return code == 0 ? UntoldTickets.CLASS : classes[code];
+    }
+
+    /** Returns the day on which a ticket counts as closed where no file has a column for it. */
+    private int closed(String key, int row, int opened, int finished) {
+        if (rows.has(TicketColumn.FINISHED)) {
+            return finished;
+        }
+        if (!rows.has(TicketColumn.STATUS)) {
+            return untold.closed(key);
+        }
+        long word = rows.value(TicketColumn.STATUS, row);
+        boolean closed = Absent.has(word) && STATUSES[(int) word] == TicketStatus.CLOSED;
+        return closed ? Math.max(opened, untold.last(key)) : Absent.DAY;
     }
 
     private int upToAsOf(int day) {

@@ -1,5 +1,7 @@
 package benchtrue.reconcile;
 
+import benchtrue.intake.columns.Need;
+import benchtrue.intake.columns.Table;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Names;
 import benchtrue.shop.Overhead;
@@ -15,6 +17,7 @@ import benchtrue.shop.Wait;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Everything the shop recorded up to the as-of date, keys unique and references resolved.
@@ -33,7 +36,7 @@ import java.util.stream.Collectors;
  * @param overheads by month then account; empty where the table is missing
  * @param waits by ticket then date; empty where the table is missing
  * @param completeness how much of what was logged could be read
- * @param missing names of the optional tables that were not there, such as {@code paid-hours}
+ * @param missing names of the tables that were not there, such as {@code paid-hours}
  */
 public record Ledger(
         int asOf,
@@ -76,5 +79,19 @@ public record Ledger(
     /** Returns what the bench calls several repair types, each once, in one text. */
     public String titles(List<Integer> types) {
         return types.stream().map(this::title).distinct().collect(Collectors.joining(", "));
+    }
+
+    /** Returns whether the shop keeps a price book; else what was usually quoted stands for it. */
+    public boolean hasBook() {
+        return !missing.contains(Table.PRICE_BOOK.title());
+    }
+
+    /** Returns the names of missing tables whose results are left out. */
+    public List<String> leftOut() {
+        return Stream.of(Table.values())
+                .filter(table -> table.need() == Need.OPTIONAL && missing.contains(table.title()))
+                .map(Table::title)
+                .sorted()
+                .toList();
     }
 }

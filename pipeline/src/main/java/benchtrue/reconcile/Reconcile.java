@@ -2,6 +2,7 @@ package benchtrue.reconcile;
 
 import benchtrue.format.Spelling;
 import benchtrue.intake.Exports;
+import benchtrue.intake.columns.LineColumn;
 import benchtrue.intake.columns.Need;
 import benchtrue.intake.columns.PartColumn;
 import benchtrue.intake.columns.Table;
@@ -10,6 +11,7 @@ import benchtrue.settings.FamilyPolicy;
 import benchtrue.settings.Policy;
 import benchtrue.settings.ReadSettings;
 import benchtrue.settings.Settings;
+import benchtrue.shop.Absent;
 import benchtrue.shop.Balance;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Notice;
@@ -28,9 +30,12 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ForkJoinTask;
+import java.util.function.IntUnaryOperator;
+import java.util.function.LongUnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -87,6 +92,7 @@ public final class Reconcile {
         private final AsOf asOf;
         private final Map<Table, RowDispositions> tables = new EnumMap<>(Table.class);
         private final List<Balance> balances = new ArrayList<>();
+        private final List<Notice> derived = new ArrayList<>();
 
         BuildLedger(Exports exports, Settings settings, int asOf) {
             this.exports = exports;
@@ -123,12 +129,26 @@ public final class Reconcile {
         }
 
         private Ledger ledger() {
-            PriceBooks books = new BuildBooks(table(Table.PRICE_BOOK)).build();
-            TypeKeys types = new TypeKeys(books);
-            Tickets tickets = new BuildTickets(table(Table.TICKETS), asOf.day()).build();
+            UntoldTickets untold = new UntoldTickets(
+                    table(Table.TICKETS),
+                    () -> new TicketDays(
+                            table(Table.QUOTED_LINES),
+                            table(Table.TIME_LOG),
+                            asOf.day(),
+                            settings.finishedAfterDays()));
+            Tickets tickets = new BuildTickets(table(Table.TICKETS), asOf.day(), untold).build();
             TicketKeys keys = new TicketKeys(tickets, table(Table.TICKETS));
+            derived.addAll(untold.notices());
+            Optional<UsualQuotes> usual = usualQuotes(tickets, keys);
+            PriceBooks books =
+                    usual.map(UsualQuotes::books).orElseGet(() -> new BuildBooks(table(Table.PRICE_BOOK)).build());
+            usual.ifPresent(quotes -> derived.addAll(quotes.notices(books)));
+            TypeKeys types =
+                    new TypeKeys(books, usual.map(UsualQuotes::withoutQuote).orElse(Set.of()));
             BuildLines buildLines = new BuildLines(table(Table.QUOTED_LINES), tickets, keys, types);
-            QuotedLines lines = buildLines.build(books, asOf.day());
+            LongUnaryOperator priced =
+                    usual.<LongUnaryOperator>map(quotes -> quotes::seconds).orElse(labour -> Absent.AMOUNT);
+            QuotedLines lines = buildLines.build(books, asOf.day(), priced);
             LineKeys lineKeys = buildLines.lineKeys();
             // Tables that only refer to tickets and lines are built side by side.
             BuildParts buildParts = new BuildParts(table(Table.PARTS_USAGE), keys, lineKeys);
@@ -173,6 +193,22 @@ public final class Reconcile {
                     missing());
         }
 
+        /** Returns what was usually quoted, where no price book is there. */
+        private Optional<UsualQuotes> usualQuotes(Tickets tickets, TicketKeys keys) {
+            boolean there = exports.rows(Table.PRICE_BOOK).files().stream()
+                    .anyMatch(file -> file.name().startsWith(BuildBooks.FOLDER));
+            if (there) {
+                return Optional.empty();
+            }
+            RowDispositions quotes = table(Table.QUOTED_LINES);
+            IntUnaryOperator day = row -> {
+                int ticket = keys.find(quotes.rows().text(LineColumn.TICKET, row));
+                return Absent.firstOf(
+                        quotes.rows().day(LineColumn.QUOTED_ON, row), ticket < 0 ? asOf.day() : tickets.opened(ticket));
+            };
+            return Optional.of(new UsualQuotes(quotes, day, settings, asOf.day()));
+        }
+
         private TimeEntries time(BuildTime build, Tickets tickets, QuotedLines lines, List<Wage> wages, People people) {
             TimeEntries time = build.build(asOf.day());
             TimeDoubts doubts = new TimeDoubts(table(Table.TIME_LOG), build.rowsInOrder(), time);
@@ -196,13 +232,14 @@ public final class Reconcile {
         private Set<String> missing() {
             return Stream.of(Table.values())
                     .filter(table ->
-                            table.need() == Need.OPTIONAL && !exports.tables().containsKey(table))
+                            table.need() != Need.REQUIRED && !exports.tables().containsKey(table))
                     .map(Table::title)
                     .collect(Collectors.toSet());
         }
 
         private List<Notice> notices() {
             List<Notice> notices = new ArrayList<>(exports.notices());
+            notices.addAll(derived);
             Doubts all = new Doubts();
             tables.values().forEach(table -> all.addAll(table.doubts()));
             notices.addAll(all.notices());

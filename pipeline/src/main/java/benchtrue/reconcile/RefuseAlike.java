@@ -25,7 +25,7 @@ final class RefuseAlike {
     static void check(RowDispositions table) {
         long rows = table.size() - table.count(RowStatus.REPEATED) - table.count(RowStatus.SUPERSEDED);
         long setAside = table.count(RowStatus.SET_ASIDE);
-        if (table.rows().table().need() != Need.REQUIRED || rows < FEWEST || setAside < NEARLY_ALL * rows) {
+        if (table.rows().table().need() == Need.OPTIONAL || rows < FEWEST || setAside < NEARLY_ALL * rows) {
             return;
         }
         Map<String, Integer> firstOf = new LinkedHashMap<>();

@@ -5,6 +5,7 @@ import benchtrue.intake.TextColumn;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Names;
 import benchtrue.shop.PriceBooks;
+import java.util.Set;
 import java.util.TreeSet;
 
 /** Repair types of every price book, and work that needs no book entry. */
@@ -14,7 +15,15 @@ final class TypeKeys {
 
     private final Names names;
 
-    TypeKeys(PriceBooks books) {
+    private final Set<String> oneOffs;
+
+    /**
+     * Takes the price books.
+     *
+     * @param oneOffs further names that mean work without a book entry
+     */
+    TypeKeys(PriceBooks books, Set<String> oneOffs) {
+        this.oneOffs = oneOffs;
         TreeSet<String> keys = books.keys();
         keys.add(PriceBooks.ONE_OFF);
         names = Names.of(keys);
@@ -28,7 +37,8 @@ final class TypeKeys {
     int[] find(TextColumn column) {
         int[] found = new int[column.distinct()];
         for (int code = 0; code < found.length; code++) {
-            int type = names.code(column.text(code));
+            String text = column.text(code);
+            int type = names.code(oneOffs.contains(text) ? PriceBooks.ONE_OFF : text);
             found[code] = code == 0 ? Absent.INDEX : type == Absent.INDEX ? UNKNOWN : type;
         }
         return found;

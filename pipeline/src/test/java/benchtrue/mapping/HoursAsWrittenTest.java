@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -74,7 +75,7 @@ class HoursAsWrittenTest {
     void theOwnersWordSettlesIt(String unit) {
         ShopFolder shop = log("exports/time-log.csv", "ticket,technician,work_date,hours", minutes())
                 .file("shop.toml", "[[files]]", "name = \"time*\"", "table = \"time-log\"", "hours = \"" + unit + "\"");
-        assertThat(seconds(shop)).isEqualTo(5 * (unit.equals("hours") ? 14_040 : 16_200));
+        assertThat(seconds(shop)).isEqualTo(5 * (unit.equals("hours") ? 17_640 : 19_800));
     }
 
     @Test
@@ -88,6 +89,14 @@ class HoursAsWrittenTest {
     }
 
     @Test
+    void oneFigureThatIsLoggedOftenTellsNothing() {
+        String[] hours = new String[20];
+        Arrays.fill(hours, "1.20");
+        assertThat(seconds(log("exports/time-log.csv", "ticket,technician,work_date,hours", hours)))
+                .isEqualTo(20 * 4_320);
+    }
+
+    @Test
     void quartersAndHundredthsAreWhatTheyAre() {
         String[] quarters = new String[20];
         for (int entry = 0; entry < quarters.length; entry++) {
@@ -97,11 +106,11 @@ class HoursAsWrittenTest {
                 .isEqualTo(5 * (4_500 + 1_800 + 9_900 + 3_960));
     }
 
-    /** An hour and a half, a quarter, and two and three quarters, five times each. */
+    /** An hour and a half, one and a quarter, and two and three quarters, five times each. */
     private static String[] minutes() {
         String[] minutes = new String[15];
         for (int entry = 0; entry < minutes.length; entry++) {
-            minutes[entry] = List.of("1.30", "0.15", "2.45").get(entry % 3);
+            minutes[entry] = List.of("1.30", "1.15", "2.45").get(entry % 3);
         }
         return minutes;
     }

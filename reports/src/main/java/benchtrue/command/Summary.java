@@ -12,7 +12,6 @@ import benchtrue.shop.Notice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeSet;
 
 /** The night in at most twenty-five lines: what to do first, and whether everything adds up. */
 final class Summary {
@@ -97,7 +96,7 @@ final class Summary {
     }
 
     private Optional<String> missing() {
-        TreeSet<String> missing = new TreeSet<>(review.ledger().missing());
+        List<String> missing = review.ledger().leftOut();
         return missing.isEmpty()
                 ? Optional.empty()
                 : Optional.of("Not in the inbox: " + String.join(", ", missing)

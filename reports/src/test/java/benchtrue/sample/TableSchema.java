@@ -53,7 +53,7 @@ final class TableSchema {
         Map<String, Object> schema = new LinkedHashMap<>();
         schema.put("fields", columns.stream().map(TableSchema::field).toList());
         schema.put("missingValues", List.of(""));
-        if (table.key().stream().allMatch(column -> column.cell().need() == Need.REQUIRED)) {
+        if (table.key().stream().allMatch(column -> column.cell().need() != Need.OPTIONAL)) {
             schema.put("primaryKey", names(table.key()));
         }
         List<Map<String, Object>> keys = REFERENCES.getOrDefault(table, List.of()).stream()

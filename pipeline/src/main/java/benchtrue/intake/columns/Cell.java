@@ -19,6 +19,10 @@ public record Cell(Kind kind, Need need, List<String> words, String meaning) {
         return new Cell(kind, Need.REQUIRED, List.of(), meaning);
     }
 
+    static Cell derived(Kind kind, String meaning) {
+        return new Cell(kind, Need.DERIVED, List.of(), meaning);
+    }
+
     static Cell maybe(Kind kind, String meaning) {
         return new Cell(kind, Need.OPTIONAL, List.of(), meaning);
     }

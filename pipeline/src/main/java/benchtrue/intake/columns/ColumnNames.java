@@ -45,7 +45,7 @@ public final class ColumnNames {
         int filled = 0;
         for (int cell = 0; cell < header.size(); cell++) {
             Column column = column(header.get(cell));
-            if (column != null && column.cell().need() == Need.REQUIRED) {
+            if (column != null && column.cell().need() != Need.OPTIONAL) {
                 if (cell >= cells.size() || cells.get(cell).isBlank()) {
                     return false;
                 }

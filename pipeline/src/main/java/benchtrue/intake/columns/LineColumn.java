@@ -9,7 +9,7 @@ import benchtrue.shop.ReturnReason;
 /** A column of {@code quoted-lines}. */
 public enum LineColumn implements Column {
     TICKET(Cell.needed(Kind.TEXT, "the ticket the line stands on")),
-    LINE(Cell.needed(Kind.TEXT, "the line's key within its ticket")),
+    LINE(Cell.derived(Kind.TEXT, "the line's key within its ticket")),
     REPAIR_TYPE(Cell.needed(Kind.TEXT, "a repair type of the price book, or one-off")),
     QUOTED_HOURS(Cell.maybe(Kind.HOURS, "hours quoted")),
     QUOTED_LABOUR(Cell.maybe(Kind.MONEY, "labour price quoted")),

@@ -4,7 +4,7 @@ import java.util.List;
 
 /** The canonical tables of the data contract: the one place where columns, kinds, needs and keys are written down. */
 public enum Table {
-    TICKETS("tickets", Need.REQUIRED, "one visit of one instrument", TicketColumn.values(), TicketColumn.TICKET),
+    TICKETS("tickets", Need.DERIVED, "one visit of one instrument", TicketColumn.values(), TicketColumn.TICKET),
     QUOTED_LINES(
             "quoted-lines",
             Need.REQUIRED,
@@ -21,7 +21,7 @@ public enum Table {
             PartColumn.USE),
     PRICE_BOOK(
             "price-book",
-            Need.REQUIRED,
+            Need.DERIVED,
             "one repair type at its standard hours and price",
             BookColumn.values(),
             BookColumn.REPAIR_TYPE),

@@ -5,11 +5,11 @@ import benchtrue.shop.TicketStatus;
 /** A column of {@code tickets}. */
 public enum TicketColumn implements Column {
     TICKET(Cell.needed(Kind.TEXT, "the shop's own key of one visit of one instrument")),
-    OPENED(Cell.needed(Kind.DAY, "day it came in")),
+    OPENED(Cell.derived(Kind.DAY, "day it came in")),
     PROMISED(Cell.maybe(Kind.DAY, "day it was promised for")),
     CLOSED(Cell.maybe(Kind.DAY, "day it was closed")),
     STATUS(Cell.word(TicketStatus.values(), Need.OPTIONAL, "where it stands; empty is derived from the closing day")),
-    INSTRUMENT_CLASS(Cell.needed(Kind.TEXT, "class of instrument, never a make")),
+    INSTRUMENT_CLASS(Cell.derived(Kind.TEXT, "class of instrument, never a make")),
     BUILT_YEAR(Cell.maybe(Kind.YEAR, "year built")),
     TRAITS(Cell.maybe(Kind.WORDS, "what makes the job longer, such as bound-board")),
     QUOTED_BY(Cell.maybe(Kind.TEXT, "who wrote the quote")),

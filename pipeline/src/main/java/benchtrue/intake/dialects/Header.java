@@ -182,7 +182,7 @@ public final class Header {
             List<String> missing = new ArrayList<>();
             for (Column column : table.columns()) {
                 boolean there = cells.containsKey(column) || mapping.constants().containsKey(column);
-                if (column.cell().need() == Need.REQUIRED && !there) {
+                if (!there && isNeeded(column, strangers)) {
                     missing.add(column.header() + nearest(column.header(), strangers));
                 }
             }
@@ -193,6 +193,14 @@ public final class Header {
                                 + " columns, expected also " + String.join(", ", missing)
                                 + ". Rename the columns, or map them in shop.toml (benchtrue map drafts it).");
             }
+        }
+
+        /** What is worked out where nobody says it is not worked out where somebody misspelt its name. */
+        private boolean isNeeded(Column column, List<String> strangers) {
+            Need need = column.cell().need();
+            boolean misspelt = mapping.rule().isEmpty()
+                    && NearestName.to(column.header(), strangers).isPresent();
+            return need == Need.REQUIRED || need == Need.DERIVED && misspelt;
         }
 
         private static String nearest(String wanted, Collection<String> names) {

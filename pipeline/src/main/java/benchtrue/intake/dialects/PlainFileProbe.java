@@ -126,7 +126,7 @@ public final class PlainFileProbe {
     private static boolean mayBeTotal(List<String> row, List<String> header, ColumnNames names) {
         for (int cell = 0; cell < Math.min(row.size(), header.size()); cell++) {
             Column column = names.column(header.get(cell));
-            if (row.get(cell).isEmpty() && column != null && column.cell().need() == Need.REQUIRED) {
+            if (row.get(cell).isEmpty() && column != null && column.cell().need() != Need.OPTIONAL) {
                 return true;
             }
         }

@@ -2,6 +2,8 @@ package benchtrue.intake.dialects;
 
 import benchtrue.intake.cells.ClockText;
 import benchtrue.intake.columns.Problem;
+import java.util.HashSet;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -16,7 +18,14 @@ public final class PointedMinutes {
     /** One in so many may be mistyped. */
     private static final int MISTYPED = 20;
 
-    private static final Pattern TWO_DECIMALS = Pattern.compile("-?\\d{1,4}[.,](\\d\\d)");
+    private static final Set<Integer> QUARTERS = Set.of(15, 45);
+
+    /** Below an hour, short stretches look like minutes; so only figures from one hour on tell. */
+    private static final Pattern TWO_DECIMALS = Pattern.compile("-?0*[1-9]\\d{0,3}[.,](\\d\\d)");
+    /** One figure met often tells nothing: so many must differ behind the sign, or both odd quarters of an hour be there. */
+    private static final int DIFFERENT = 5;
+
+    private final Set<Integer> different = new HashSet<>();
     private long minutes;
     private long hundredths;
     private String example = "";
@@ -30,6 +39,7 @@ public final class PointedMinutes {
                 hundredths += times;
             } else if (behind % 25 != 0) {
                 minutes += times;
+                different.add(behind);
                 example = example.isEmpty() ? text.strip() : example;
             }
         }
@@ -37,7 +47,8 @@ public final class PointedMinutes {
 
     /** Returns whether they may well be minutes, so that somebody must say. */
     public boolean likely() {
-        return minutes >= FEWEST && hundredths * MISTYPED <= minutes;
+        boolean many = different.size() >= DIFFERENT || different.containsAll(QUARTERS);
+        return many && minutes >= FEWEST && hundredths * MISTYPED <= minutes;
     }
 
     /** Returns both readings of the first figure that differs in them. */

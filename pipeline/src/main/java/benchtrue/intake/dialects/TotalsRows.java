@@ -66,7 +66,7 @@ final class TotalsRows {
             if (isNumber) {
                 numbers.add(column);
             }
-            if (column.cell().need() == Need.REQUIRED && !isNumber) {
+            if (column.cell().need() != Need.OPTIONAL && !isNumber) {
                 needed.add(column);
             }
         }
@@ -126,7 +126,7 @@ final class TotalsRows {
 
     private boolean isEmptyNumber(Records record) {
         for (Column column : numbers) {
-            if (column.cell().need() == Need.REQUIRED && isEmpty(record, column)) {
+            if (column.cell().need() != Need.OPTIONAL && isEmpty(record, column)) {
                 return true;
             }
         }

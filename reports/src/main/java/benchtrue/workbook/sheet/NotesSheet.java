@@ -56,8 +56,8 @@ public final class NotesSheet {
     private List<Block> blocks() {
         String asOf = figures.day(review.ledger().asOf());
         List<String> left = new ArrayList<>();
-        review.ledger().missing().stream()
-                .sorted()
+        review.ledger()
+                .leftOut()
                 .forEach(table -> left.add("No file for " + table + " was in the inbox; what needs it is left out."));
         List<String> proof = review.balances().stream().map(this::proof).toList();
         return List.of(
