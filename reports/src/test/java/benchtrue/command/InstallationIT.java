@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Instant;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -18,6 +19,8 @@ import java.util.stream.Stream;
 import org.apache.commons.compress.archivers.tar.TarArchiveEntry;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The installation archive and its launcher; the build runs this after it has packed the archive. */
 class InstallationIT {
@@ -174,12 +177,12 @@ class InstallationIT {
         assumeTrue(Files.isExecutable(Path.of("/usr/bin/systemd-analyze")), "systemd is installed");
         Installed installed = Installed.in(folder);
         Path units = installed.home().resolve("share/systemd");
-        Path service = units.resolve("benchtrue@.service");
-        Files.writeString(
-                service,
-                Files.readString(service)
-                        .replace("/opt/benchtrue", installed.home().toString()),
-                StandardCharsets.UTF_8);
+        for (String name : List.of("benchtrue@", "benchtrue-digest@", "benchtrue-alarm@")) {
+            Path service = units.resolve(name + ".service");
+            String text = Files.readString(service)
+                    .replace("/opt/benchtrue", installed.home().toString());
+            Files.writeString(service, text, StandardCharsets.UTF_8);
+        }
         Installed.Ended ended = Installed.run(
                 folder,
                 Map.of("PATH", "/usr/bin:/bin", "SYSTEMD_UNIT_PATH", units + ":"),
@@ -188,8 +191,41 @@ class InstallationIT {
                         "verify",
                         "--man=no",
                         units.resolve("benchtrue@main.service").toString(),
+                        units.resolve("benchtrue-digest@main.service").toString(),
+                        units.resolve("benchtrue-alarm@main.service").toString(),
                         units.resolve("benchtrue@main.timer").toString()));
         assertThat(ended.out() + ended.err()).isEmpty();
         assertThat(ended.code()).isZero();
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {"digest | What changed", "alarm | The night ended without results"})
+    void theMachinesOwnMailTellsOfTheNight(String what, String words) throws Exception {
+        Installed installed = Installed.in(folder);
+        Path result = Files.createDirectories(folder.resolve("shop/out/2026-10-31"));
+        Files.writeString(result.resolve("digest.txt"), "What changed since yesterday", StandardCharsets.UTF_8);
+        Files.writeString(folder.resolve("shop/out/latest.txt"), "2026-10-31\n", StandardCharsets.UTF_8);
+        Path sendmail = Files.writeString(folder.resolve("sendmail"), "#!/bin/sh\ncat\n", StandardCharsets.UTF_8);
+        assertThat(sendmail.toFile().setExecutable(true)).isTrue();
+        List<String> command = List.of(
+                installed.home().resolve("share/mail/tell").toString(),
+                what,
+                folder.resolve("shop").toString());
+        Map<String, String> silent = Map.of("PATH", "/usr/bin:/bin", "SENDMAIL", sendmail.toString());
+        assertThat(Installed.run(folder, silent, command).out()).isEmpty();
+        Map<String, String> told = new HashMap<>(silent);
+        told.put("BENCHTRUE_MAIL_TO", "owner@shop.example");
+        assertThat(Installed.run(folder, told, command).out())
+                .startsWith("To: owner@shop.example\n")
+                .contains(words);
+    }
+
+    @Test
+    void whatIsPackedCanBeReadByEverybodyWhateverBuiltIt() throws IOException {
+        assertThat(Installed.entries())
+                .allSatisfy(entry ->
+                        assertThat(entry.getMode() & 0777).as(entry.getName()).isIn(0644, 0755));
     }
 }
