@@ -65,8 +65,8 @@ class OneOrderTest {
             assertThat(row.get("Verdict").getStringCellValue()).isIn("under-quoted", "over-quoted");
             double least = row.get("at least (90 % sure)").getNumericCellValue();
             assertThat(least).isLessThan(row.get("at most (90 % sure)").getNumericCellValue());
-            assertThat(row.get("Chance that the book is too short").getNumericCellValue())
-                    .isBetween(0.0, 1.0);
+            assertThat(row.get("Chance that the book is too short (1 to 99 %)").getNumericCellValue())
+                    .isBetween(0.01, 0.99);
         }
         for (Map<String, Cell> row : drafted("leans")) {
             assertThat(row.get("Verdict").getStringCellValue()).isNotIn("under-quoted", "over-quoted");

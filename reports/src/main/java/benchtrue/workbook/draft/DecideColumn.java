@@ -10,7 +10,7 @@ public enum DecideColumn {
     LOAD("Hours per quoted hour", 8, CellStyles.Kind.RATIO),
     LOWER("at least (90 % sure)", 7, CellStyles.Kind.RATIO),
     UPPER("at most (90 % sure)", 7, CellStyles.Kind.RATIO),
-    CHANCE("Chance that the book is too short", 8, CellStyles.Kind.SHARE),
+    CHANCE("Chance that the book is too short (1 to 99 %)", 8, CellStyles.Kind.SHARE),
     VERDICT("Verdict", 12, CellStyles.Kind.NOTE),
     STANDING("Sure, leans or stays", 8, CellStyles.Kind.NOTE),
     HOURS("Hours in the book", 8, CellStyles.Kind.HOURS),

@@ -84,7 +84,7 @@ public final class DecideSheet {
         number(grid, DecideColumn.LOAD, finding.loadFactor());
         number(grid, DecideColumn.LOWER, finding.lower());
         number(grid, DecideColumn.UPPER, finding.upper());
-        number(grid, DecideColumn.CHANCE, finding.chanceOver());
+        number(grid, DecideColumn.CHANCE, told(finding.chanceOver()));
         text(grid, DecideColumn.VERDICT, finding.verdict().words());
         number(grid, DecideColumn.HOURS, Hours.of(change.bookSeconds()));
         number(grid, DecideColumn.PRICE, Money.units(change.bookLabour()));
@@ -105,6 +105,11 @@ public final class DecideSheet {
         number(grid, DecideColumn.LEAST_PRICE, Money.units(Absent.firstOf(type.leastLabour(), 0)));
         number(grid, DecideColumn.YEARLY, grounds.jobsAYear());
         cells.working();
+    }
+
+    /** No chance is told as certain. */
+    private static double told(double chance) {
+        return Math.max(0.01, Math.min(0.99, chance));
     }
 
     private static float height(DecideColumn column, String words) {
