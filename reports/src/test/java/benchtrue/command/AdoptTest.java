@@ -261,6 +261,7 @@ class AdoptTest {
                     Workbook workbook = sheet.getWorkbook();
                     String place = workbook.getName("Method").getRefersToFormula();
                     CellReference cell = new CellReference(place);
+                    sheet.getRow(cell.getRow()).getCell(cell.getCol()).setBlank();
                     sheet.getRow(cell.getRow()).getCell(cell.getCol()).setCellValue("other");
                 },
                 "cell F9",
