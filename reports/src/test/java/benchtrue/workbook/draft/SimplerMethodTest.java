@@ -80,7 +80,14 @@ class SimplerMethodTest {
                 own.revision().surcharges(),
                 own.revision().coming());
         return new Review(
-                own.settings(), own.ledger(), own.jobs(), own.costs(), own.findings(), revision, own.balances());
+                own.settings(),
+                own.ledger(),
+                own.jobs(),
+                own.costs(),
+                own.calendar(),
+                own.findings(),
+                revision,
+                own.balances());
     }
 
     private XSSFWorkbook draft(Review review) throws IOException {
