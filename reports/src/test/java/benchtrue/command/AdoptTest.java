@@ -264,7 +264,7 @@ class AdoptTest {
                     sheet.getRow(cell.getRow()).getCell(cell.getCol()).setBlank();
                     sheet.getRow(cell.getRow()).getCell(cell.getCol()).setCellValue("other");
                 },
-                "cell F9",
+                "cell $F$9",
                 "own or simpler");
     }
 
