@@ -27,7 +27,8 @@ import java.util.TreeMap;
  * @param worstFirst every repair, the most money lost a year first
  * @param losing the repairs that are surely under-quoted, in that order
  * @param seemLosing those and the ones that lean that way and lose money, the sure ones first
- * @param drafted every row of the draft, the most money moved first
+ * @param drafted every row of the draft: what changes and is surely wrong in the book, then what changes though it only
+ *     leans, then the rest; each the most money moved first
  * @param changes the rows that change hours or price, in that order
  * @param held titles of what is not changed, by reason; what stands after a reason's colon belongs to one repair
  * @param given what was given away, the most worth first
@@ -58,8 +59,11 @@ public record Answers(
             .reversed()
             .thenComparingInt(RepairFinding::repairType);
 
-    private static final Comparator<ProposedChange> LARGEST_FIRST =
-            Comparator.comparingLong(Answers::moved).reversed().thenComparingInt(ProposedChange::repairType);
+    private static final Comparator<ProposedChange> SURE_FIRST = Comparator.comparing(
+                    (ProposedChange change) -> !change.changes())
+            .thenComparing(change -> !change.sure())
+            .thenComparing(Comparator.comparingLong(Answers::moved).reversed())
+            .thenComparingInt(ProposedChange::repairType);
 
     /** Selects the answers of a night. */
     public static Answers of(
@@ -67,7 +71,7 @@ public record Answers(
         List<RepairFinding> worstFirst =
                 findings.repairs().stream().sorted(WORST_FIRST).toList();
         List<ProposedChange> drafted =
-                revision.changes().stream().sorted(LARGEST_FIRST).toList();
+                revision.changes().stream().sorted(SURE_FIRST).toList();
         return new Answers(
                 NotRead.sentence(costs.jobs().ledger(), findings.repairs(), settings.figures()),
                 DescribePace.sentence(findings.pace(), settings.figures()),
@@ -84,6 +88,23 @@ public record Answers(
                 costs.shop().gifts(),
                 calendar.calls(),
                 BooksTold.of(costs.jobs().ledger(), revision, settings.figures()));
+    }
+
+    /** Returns the changes of rows that are surely wrong in the book, in their order. */
+    public List<ProposedChange> sure() {
+        return changes.stream().filter(ProposedChange::sure).toList();
+    }
+
+    /** Returns the other changes, which only lean or which the policy asks for, in their order. */
+    public List<ProposedChange> leaning() {
+        return changes.stream().filter(change -> !change.sure()).toList();
+    }
+
+    /** Returns the money a year that some changes bring together, as far as it is known. */
+    public static long together(List<ProposedChange> changes) {
+        return changes.stream()
+                .mapToLong(change -> Absent.firstOf(change.annualEffect(), 0))
+                .sum();
     }
 
     private static boolean isUnder(RepairFinding finding) {

@@ -1,9 +1,9 @@
 package benchtrue.nightly;
 
+import benchtrue.answers.Answers;
 import benchtrue.calendar.Call;
 import benchtrue.format.Figures;
 import benchtrue.revision.ProposedChange;
-import benchtrue.shop.Absent;
 import benchtrue.shop.Tickets;
 import java.util.ArrayList;
 import java.util.List;
@@ -39,17 +39,22 @@ final class ToDecide {
         if (drafted.isEmpty()) {
             return;
         }
-        long together = drafted.stream()
-                .mapToLong(change -> Absent.firstOf(change.annualEffect(), 0))
-                .sum();
         lines.add("To decide: " + counted(drafted.size(), "change", "changes")
-                + " of the price book, drafted in price-book-revision.xlsx, worth " + figures.aboutMoney(together)
-                + " a year together" + (drafted.size() > MOST_CHANGES ? "; the largest:" : ":"));
+                + " of the price book, drafted in price-book-revision.xlsx, "
+                + worth("sure", review.answers().sure()) + ", "
+                + worth("only leaning or by your policy", review.answers().leaning())
+                + (drafted.size() > MOST_CHANGES ? "; the first:" : ":"));
         drafted.stream().limit(MOST_CHANGES).map(this::change).forEach(lines::add);
     }
 
+    private String worth(String which, List<ProposedChange> changes) {
+        return figures.count(changes.size()) + " " + which
+                + (changes.isEmpty() ? "" : " worth " + figures.aboutMoney(Answers.together(changes)) + " a year");
+    }
+
     private String change(ProposedChange change) {
-        return "  " + title.apply(change.repairType()) + ": " + figures.quote(change.bookSeconds()) + " to "
+        return "  " + title.apply(change.repairType()) + " (" + change.verdict().words() + "): "
+                + figures.quote(change.bookSeconds()) + " to "
                 + figures.quote(change.proposedSeconds()) + ", " + figures.price(change.bookLabour()) + " to "
                 + figures.price(change.proposedLabour()) + ".";
     }

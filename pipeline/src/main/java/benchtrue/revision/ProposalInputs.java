@@ -4,7 +4,8 @@ package benchtrue.revision;
  * What a proposal stands on, so that a spreadsheet can work it out again under another policy. Factors are hours per hour
  * of today's book; NaN without jobs.
  *
- * @param askedFactor what the shop's policy asks for, before any guard rail
+ * @param ownFactor what the shop's policy asks for by the program's own method, before any guard rail
+ * @param simplerFactor what the simpler method says that the proposal fell back to; NaN where it did not
  * @param meanFactor what such jobs take on average, putting right included
  * @param usualFactor half of such jobs take more, half less
  * @param spread standard deviation of ln(hours) of one job about the usual
@@ -14,7 +15,8 @@ package benchtrue.revision;
  * @param shortening whether the program may propose fewer hours than today's
  */
 public record ProposalInputs(
-        double askedFactor,
+        double ownFactor,
+        double simplerFactor,
         double meanFactor,
         double usualFactor,
         double spread,
@@ -22,6 +24,11 @@ public record ProposalInputs(
         long lowestSeconds,
         long highestSeconds,
         Shortening shortening) {
+
+    /** Returns what the proposal stands on. */
+    public double askedFactor() {
+        return Double.isNaN(simplerFactor) ? ownFactor : simplerFactor;
+    }
 
     /** Whether the program may propose fewer hours, or any change at all. */
     public enum Shortening {

@@ -53,20 +53,26 @@ public final class ProposeRevision {
                 JobTotals all =
                         JobTotals.of(finding, slowing, pace[finding.repairType()] * findings.measuredLoad(finding));
                 Optional<LeftOut> left = Optional.ofNullable(leftOut.get(finding.repairType()));
-                Target target = Target.of(
-                                left.map(all::without).orElse(all),
-                                left.flatMap(out -> job.map(out::of)).or(() -> job),
-                                past,
-                                policy,
-                                settings.figures())
-                        .orOf(
-                                backTest.used(),
-                                past.yearlyAverage(finding.repairType())
-                                        * left.map(LeftOut::load).orElse(1.0),
-                                settings.figures());
-                Target sure = target.careful(unread.careful(finding.repairType(), target.factor()));
+                Target own = Target.of(
+                        left.map(all::without).orElse(all),
+                        left.flatMap(out -> job.map(out::of)).or(() -> job),
+                        past,
+                        policy,
+                        settings.figures());
+                Target simpler = own.orOf(
+                        backTest.used(),
+                        past.yearlyAverage(finding.repairType())
+                                * left.map(LeftOut::load).orElse(1.0),
+                        settings.figures());
                 Row row = new Row(type, today(ledger, type), finding, decided);
-                changes.add(row.change(sure, backTest.used(), past, costs.shopRate(), settings, ledger.asOf()));
+                changes.add(row.change(
+                        own.careful(unread.careful(finding.repairType(), own.factor())),
+                        simpler.careful(unread.careful(finding.repairType(), simpler.factor())),
+                        backTest.used(),
+                        past,
+                        costs.shopRate(),
+                        settings,
+                        ledger.asOf()));
             });
         }
         return new Revision(
@@ -89,7 +95,7 @@ public final class ProposeRevision {
      */
     private record Row(RepairType type, RepairType today, RepairFinding finding, AlreadyDecided decided) {
         ProposedChange change(
-                Target target, PastMethod used, PastJobs past, long shopRate, Settings settings, int asOf) {
+                Target own, Target target, PastMethod used, PastJobs past, long shopRate, Settings settings, int asOf) {
             Target drafted = used == PastMethod.KEEP_THE_BOOK ? target : target.against(todayOverDrafted());
             Optional<GuardRails> settled = decided.rails(type, asOf, settings);
             GuardRails railed =
@@ -109,12 +115,14 @@ public final class ProposeRevision {
                     finding.lines() == 0 ? "no finished job yet" : target.basis(),
                     String.join("; ", railed.reasons()),
                     grounds(
-                            drafted,
+                            own.against(todayOverDrafted()),
+                            used == PastMethod.PROPOSAL ? Double.NaN : drafted.factor(),
                             jobsAYear,
                             settings,
                             settled.isPresent()
                                     ? ProposalInputs.Shortening.NO_CHANGE
-                                    : GuardRails.shortening(type, finding.verdict())));
+                                    : GuardRails.shortening(type, finding.verdict())),
+                    finding.verdict());
         }
 
         private double todayOverDrafted() {
@@ -129,12 +137,13 @@ public final class ProposeRevision {
         }
 
         private ProposalInputs grounds(
-                Target target, double jobsAYear, Settings settings, ProposalInputs.Shortening shortening) {
+                Target own, double simpler, double jobsAYear, Settings settings, ProposalInputs.Shortening shortening) {
             return new ProposalInputs(
-                    target.factor(),
-                    target.mean(),
-                    target.usual(),
-                    target.spread(),
+                    own.factor(),
+                    simpler,
+                    own.mean(),
+                    own.usual(),
+                    own.spread(),
                     jobsAYear,
                     GuardRails.lowest(type, settings.policy()),
                     GuardRails.highest(type, settings.policy()),

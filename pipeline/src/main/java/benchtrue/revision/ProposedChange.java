@@ -1,5 +1,6 @@
 package benchtrue.revision;
 
+import benchtrue.findings.Verdict;
 import benchtrue.shop.Absent;
 import benchtrue.statistics.Normal;
 
@@ -17,6 +18,7 @@ import benchtrue.statistics.Normal;
  * @param basis what the proposal stands on, in words
  * @param heldBecause why it is held or limited, in words; empty where it is not
  * @param grounds the figures behind it
+ * @param verdict what the evidence says of today's hours
  */
 public record ProposedChange(
         int repairType,
@@ -29,7 +31,8 @@ public record ProposedChange(
         long annualEffect,
         String basis,
         String heldBecause,
-        ProposalInputs grounds) {
+        ProposalInputs grounds,
+        Verdict verdict) {
     /**
      * Returns hours in seconds that a share of its jobs are expected to fit, putting right apart, rounded up as a book is
      * written; absent where that is not known.
@@ -37,6 +40,11 @@ public record ProposedChange(
     public long secondsThatFit(double share) {
         double factor = grounds.usualFactor() * StrictMath.exp(Normal.quantile(share) * grounds.spread());
         return Double.isFinite(factor) ? HourGrid.atLeast(factor * bookSeconds - 1) : Absent.AMOUNT;
+    }
+
+    /** Returns whether the evidence is sure that today's hours are wrong; else it only leans, or the policy asks for more. */
+    public boolean sure() {
+        return verdict == Verdict.UNDER_QUOTED || verdict == Verdict.OVER_QUOTED;
     }
 
     /** Returns whether hours or price are to change. */

@@ -82,10 +82,10 @@ record Target(double factor, String basis, double mean, double usual, double spr
                 : new Target(factor * todayOverOther, basis, mean * todayOverOther, usual * todayOverOther, spread);
     }
 
-    private static Target rival(PastMethod used, double factor, Figures figures) {
+    private Target rival(PastMethod used, double factor, Figures figures) {
         String basis =
                 used.words() + ", which did better on past jobs: " + figures.ratio(factor) + " hours per quoted hour";
-        return new Target(factor, basis, factor, Double.NaN, Double.NaN);
+        return new Target(factor, basis, mean, usual, spread);
     }
 
     private static String meanBasis(JobTotals taken, double mean, Figures figures) {

@@ -204,7 +204,8 @@ class DigestTest {
         Restatement late = new Restatement(2026 * 12 + 8, "earned labour_cost", "1", "2", List.of("ticket T1"));
         assertThat(digest(review(shop, List.of(late))).first())
                 .contains(
-                        "To decide: 1 change of the price book", "  refret: 8.00\u00a0h to 10.00\u00a0h, 800 to 1,000.")
+                        "To decide: 1 change of the price book",
+                        "  refret (under-quoted): 8.00\u00a0h to 10.00\u00a0h, 800 to 1,000.")
                 .contains("To call about: 1 open instrument, OPEN-1.")
                 .contains("Sealed months: 1 figure would be otherwise now")
                 .contains("To correct: 3 rows set aside");

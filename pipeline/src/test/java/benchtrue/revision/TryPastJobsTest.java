@@ -218,6 +218,30 @@ class TryPastJobsTest {
     }
 
     @Test
+    void noProposalRestsOnAMethodThatMissedByMoreWithinTheGuardRails() {
+        int fellBack = 0;
+        for (long seed = 0; seed < 500; seed++) {
+            java.util.SplittableRandom random = new java.util.SplittableRandom(seed);
+            double better = random.nextDouble(-4, 8);
+            List<CutOff> cutOffs = java.util.stream.IntStream.range(0, 2 + random.nextInt(8))
+                    .mapToObj(i ->
+                            cutOff(40, 40, 40 - better + random.nextDouble(-3, 3), 30, random.nextDouble(0.9, 1.1)))
+                    .toList();
+            for (Policy.Rule rule : Policy.Rule.values()) {
+                PastMethod used = BackTest.standsOn(cutOffs, rule);
+                BackTest test = new BackTest(cutOffs, used, "");
+                if (used != PastMethod.PROPOSAL) {
+                    fellBack++;
+                    assertThat(test.railedTotal(used).loss())
+                            .as("seed " + seed)
+                            .isLessThan(test.railedTotal(PastMethod.PROPOSAL).loss());
+                }
+            }
+        }
+        assertThat(fellBack).isGreaterThan(50);
+    }
+
+    @Test
     void aPlainAverageThatFallsBelowBreakEvenDoesNotReplaceWhatPaysForItself() {
         List<CutOff> below =
                 List.of(cutOff(40, 39, 36, 30, 0.93), cutOff(40, 38, 35, 30, 0.94), cutOff(40, 39, 36, 30, 0.93));

@@ -87,11 +87,22 @@ class WriteTablesTest {
                     "2 jobs took 1.36 hours per quoted hour, more than chance explains.")));
 
     private static final ProposalInputs GROUNDS =
-            new ProposalInputs(1, 1, 1, 0.3, 10, 4_050, 36_000, ProposalInputs.Shortening.MAY);
+            new ProposalInputs(1, Double.NaN, 1, 1, 0.3, 10, 4_050, 36_000, ProposalInputs.Shortening.MAY);
 
     private static final Revision REVISION = new Revision(List.of(
             new ProposedChange(
-                    0, 5_400, 5_400, 1_500_000, 1_500_000, Double.NaN, Double.NaN, 0, "", "too few jobs", GROUNDS),
+                    0,
+                    5_400,
+                    5_400,
+                    1_500_000,
+                    1_500_000,
+                    Double.NaN,
+                    Double.NaN,
+                    0,
+                    "",
+                    "too few jobs",
+                    GROUNDS,
+                    Verdict.TOO_FEW_JOBS),
             new ProposedChange(
                     1,
                     28_800,
@@ -103,7 +114,8 @@ class WriteTablesTest {
                     16_000_000,
                     "60 % of jobs fit",
                     "at most 25 %; the rest, to 10.8 h, is carried forward",
-                    GROUNDS)));
+                    GROUNDS,
+                    Verdict.UNDER_QUOTED)));
 
     private void write(Ledger ledger) throws IOException {
         write(ledger, Settings.DEFAULTS);

@@ -1,5 +1,6 @@
 package benchtrue.command;
 
+import benchtrue.answers.Answers;
 import benchtrue.costing.LoggedShare;
 import benchtrue.findings.RepairFinding;
 import benchtrue.findings.Verdict;
@@ -16,6 +17,7 @@ import java.util.Optional;
 /** The night in at most twenty-five lines: what to do first, and whether everything adds up. */
 final class Summary {
     private static final int MOST_REPAIRS = 5;
+    private static final int MOST_CHANGES = 3;
     private final Published published;
     private final Review review;
     private final Figures figures;
@@ -47,34 +49,43 @@ final class Summary {
         return lines;
     }
 
+    /** What loses most, and what to change, in the order of the draft: what is sure, then what only leans. */
     private void doFirst(List<String> lines) {
-        List<RepairFinding> under = review.answers().losing();
+        Answers answers = review.answers();
+        List<RepairFinding> under = answers.losing();
         if (under.isEmpty()) {
             lines.add("No repair is clearly under-quoted.");
-            return;
+        } else {
+            lines.add("Losing most, of " + figures.count(under.size()) + " under-quoted repairs:");
         }
-        lines.add("Do first, of " + figures.count(under.size()) + " under-quoted repairs:");
         for (int i = 0; i < Math.min(MOST_REPAIRS, under.size()); i++) {
             RepairFinding finding = under.get(i);
             lines.add("  " + (i + 1) + ". " + title(finding) + ": " + figures.ratio(finding.loadFactor())
                     + " hours per quoted hour over " + figures.count(finding.lines()) + " jobs, losing "
                     + figures.moneyRange(finding.annualShortfallLower(), finding.annualShortfallUpper()) + " a year.");
-            change(finding).map(this::proposal).ifPresent(lines::add);
         }
+        changes(
+                "To change first, of " + figures.count(answers.sure().size()) + " that are sure",
+                answers.sure(),
+                lines);
+        changes(
+                "Of " + figures.count(answers.leaning().size()) + " that only lean or follow your policy",
+                answers.leaning(),
+                lines);
     }
 
-    private Optional<ProposedChange> change(RepairFinding finding) {
-        return review.revision().changes().stream()
-                .filter(change -> change.repairType() == finding.repairType())
-                .findFirst();
+    private void changes(String heading, List<ProposedChange> changes, List<String> lines) {
+        if (!changes.isEmpty()) {
+            lines.add(heading + ", together " + figures.aboutMoney(Answers.together(changes)) + " a year:");
+            changes.stream().limit(MOST_CHANGES).map(this::proposal).forEach(lines::add);
+        }
     }
 
     private String proposal(ProposedChange change) {
         String held = change.heldBecause().isEmpty() ? "" : " (" + change.heldBecause() + ")";
-        if (change.proposedSeconds() == change.bookSeconds()) {
-            return "     Stays at " + figures.quote(change.bookSeconds()) + held + ".";
-        }
-        return "     Book " + figures.quote(change.bookSeconds()) + " to " + figures.quote(change.proposedSeconds())
+        return "  " + review.ledger().title(change.repairType()) + " ("
+                + change.verdict().words() + "): "
+                + figures.quote(change.bookSeconds()) + " to " + figures.quote(change.proposedSeconds())
                 + ", " + figures.price(change.bookLabour()) + " to " + figures.price(change.proposedLabour()) + held
                 + ".";
     }

@@ -1,7 +1,9 @@
 package benchtrue.page;
 
+import benchtrue.answers.Answers;
 import benchtrue.revision.ProposedChange;
 import benchtrue.shop.Absent;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Second answer: what to change in the price book, what is held and why. */
@@ -18,12 +20,23 @@ final class FormatChanges {
     }
 
     ReviewView.Changes tell() {
-        List<ProposedChange> changed = told.review().answers().changes();
-        int rest = changed.size() - MOST;
-        return new ReviewView.Changes(
-                changed.stream().limit(MOST).map(this::change).toList(),
-                held(),
-                rest > 0 ? told.count(rest, "smaller change", "smaller changes") : "");
+        Answers answers = told.review().answers();
+        List<ReviewView.ChangeGroup> groups = new ArrayList<>();
+        int sure = Math.min(MOST, answers.sure().size());
+        group("Sure", answers.sure(), sure, groups);
+        group("Only leaning, or by your policy", answers.leaning(), MOST - sure, groups);
+        int rest = answers.changes().size() - MOST;
+        return new ReviewView.Changes(groups, held(), rest > 0 ? told.count(rest, "more change", "more changes") : "");
+    }
+
+    /** Says also of a group that there is no room for how many there are and what they bring. */
+    private void group(String words, List<ProposedChange> changes, int most, List<ReviewView.ChangeGroup> groups) {
+        if (!changes.isEmpty()) {
+            groups.add(new ReviewView.ChangeGroup(
+                    words + ": " + told.count(changes.size(), "change", "changes") + ", together "
+                            + told.figures().aboutMoney(Answers.together(changes)) + " a year",
+                    changes.stream().limit(most).map(this::change).toList()));
+        }
     }
 
     private List<ReviewView.Held> held() {

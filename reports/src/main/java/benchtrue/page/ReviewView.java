@@ -66,11 +66,17 @@ record ReviewView(
     record Loss(String label, String href, String range, String from, String why) {}
 
     /**
-     * @param rows what to change, largest effect first
+     * @param groups what to change: what is surely wrong in the book first, then what only leans
      * @param held what is held, and why
      * @param rest what stands only in the table below
      */
-    record Changes(List<Change> rows, List<Held> held, String rest) {}
+    record Changes(List<ChangeGroup> groups, List<Held> held, String rest) {}
+
+    /**
+     * @param words how sure they are, how many, and what they bring together
+     * @param rows the first of them
+     */
+    record ChangeGroup(String words, List<Change> rows) {}
 
     /**
      * @param label the repair

@@ -33,6 +33,7 @@ import org.apache.poi.ss.usermodel.FormulaEvaluator;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.usermodel.Workbook;
+import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -41,16 +42,16 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The owner decides in the drafted workbook, and the next price book is what was decided. */
 class AdoptTest {
-    private static final int HEADING_ROW = 12;
-    private static final int KEY = 19;
-    private static final int HOURS = 3;
-    private static final int PROPOSED = 5;
-    private static final int DECISION = 9;
-    private static final int OWN = 10;
-    private static final int REASON = 11;
-    private static final int UNTIL = 12;
-    private static final int NEW_HOURS = 13;
-    private static final int NEW_PRICE = 14;
+    private static final int HEADING_ROW = 13;
+    private static final int KEY = 24;
+    private static final int HOURS = 8;
+    private static final int PROPOSED = 10;
+    private static final int DECISION = 14;
+    private static final int OWN = 15;
+    private static final int REASON = 16;
+    private static final int UNTIL = 17;
+    private static final int NEW_HOURS = 18;
+    private static final int NEW_PRICE = 19;
 
     @TempDir
     Path folder;
@@ -252,6 +253,21 @@ class AdoptTest {
         assertThat(shop.resolve("price-book/2026-11-15.csv")).doesNotExist();
     }
 
+    @Test
+    void aMethodThatIsNeitherIsToldWithItsCell() throws IOException {
+        refused(
+                sheet -> {
+                    own(sheet, "refret", 11.5);
+                    Workbook workbook = sheet.getWorkbook();
+                    String place = workbook.getName("Method").getRefersToFormula();
+                    CellReference cell = new CellReference(place);
+                    sheet.getRow(cell.getRow()).getCell(cell.getCol()).setBlank();
+                    sheet.getRow(cell.getRow()).getCell(cell.getCol()).setCellValue("other");
+                },
+                "cell $F$9",
+                "own or simpler");
+    }
+
     private void fretworkAtItsOwnRate() throws IOException {
         Files.writeString(
                 shop.resolve("shop.toml"),
@@ -301,7 +317,7 @@ class AdoptTest {
         String book = book("refret");
         assertThat(run("adopt", draft.toString(), "--effective", "2026-12-01")).isEqualTo(65);
         assertThat(err.toString())
-                .contains("found 2 cells", "sheet Decide, cell J", "Refret", "decided on this draft before")
+                .contains("found 2 cells", "sheet Decide, cell O", "Refret", "decided on this draft before")
                 .contains("in force from 2026-11-15");
         assertThat(adopt()).isEqualTo(65);
         assertThat(book("refret")).isEqualTo(book);
@@ -468,10 +484,10 @@ class AdoptTest {
 
     @Test
     void whatDoesNotAddUpIsRefusedWithTheCellNamed() throws IOException {
-        refused(sheet -> row(sheet, "refret").getCell(DECISION).setCellValue("maybe"), "cell J", "take, keep, own");
-        refused(sheet -> row(sheet, "refret").getCell(DECISION).setCellValue("own"), "cell K", "a number");
-        refused(sheet -> row(sheet, "refret").getCell(DECISION).setCellValue("keep"), "cell J", "reason");
-        refused(sheet -> own(sheet, "neck-reset", 0.5), "cell J", "shortest safe hours");
+        refused(sheet -> row(sheet, "refret").getCell(DECISION).setCellValue("maybe"), "cell O", "take, keep, own");
+        refused(sheet -> row(sheet, "refret").getCell(DECISION).setCellValue("own"), "cell P", "a number");
+        refused(sheet -> row(sheet, "refret").getCell(DECISION).setCellValue("keep"), "cell O", "reason");
+        refused(sheet -> own(sheet, "neck-reset", 0.5), "cell O", "shortest safe hours");
         refused(sheet -> sheet.getRow(HEADING_ROW - 1).createCell(KEY).setCellValue("moved"), "cell", "heading");
         refused(sheet -> {}, "no decision");
         refused(
@@ -481,7 +497,7 @@ class AdoptTest {
                     price.setBlank();
                     price.setCellValue(1);
                 },
-                "cell O",
+                "cell T",
                 "recalculate");
     }
 
@@ -553,9 +569,9 @@ class AdoptTest {
         assertThat(err.toString())
                 .contains("found 3 cells that can't be used")
                 .containsPattern(
-                        "sheet Decide, cell J[0-9]+, Refret on.*: found the text \"maybe\", expected take, keep, own")
-                .containsPattern("sheet Decide, cell M[0-9]+, .*: found the text \"in June\", expected a date")
-                .containsPattern("sheet Decide, cell J[0-9]+, Neck reset: found 0.50.*below the shortest safe hours");
+                        "sheet Decide, cell O[0-9]+, Refret on.*: found the text \"maybe\", expected take, keep, own")
+                .containsPattern("sheet Decide, cell R[0-9]+, .*: found the text \"in June\", expected a date")
+                .containsPattern("sheet Decide, cell O[0-9]+, Neck reset: found 0.50.*below the shortest safe hours");
         assertThat(shop.resolve("price-book/2026-11-15.csv")).doesNotExist();
     }
 

@@ -24,22 +24,22 @@ import org.junit.jupiter.api.io.TempDir;
 /** A night drafts, the owner decides in a spreadsheet program of another make, and the next night reads what was decided. */
 @Tag("office")
 class DecidedInOfficeTest {
-    /** Columns are counted from 0: the key in 1, the decision in 12, own hours, reason and date after it. */
+    /** Columns are counted from 0: the key in 24, the decision in 14, own hours, reason and date after it. */
     private static final String DECISIONS = """
               Dim sheet As Object
               sheet = book.Sheets.getByName("Decide")
               Dim row As Integer
               For row = 12 To 80
-                Select Case sheet.getCellByPosition(19, row).String
+                Select Case sheet.getCellByPosition(24, row).String
                   Case "refret"
-                    sheet.getCellByPosition(9, row).String = "own"
-                    sheet.getCellByPosition(10, row).Value = 11.5
+                    sheet.getCellByPosition(14, row).String = "own"
+                    sheet.getCellByPosition(15, row).Value = 11.5
                   Case "neck-reset"
-                    sheet.getCellByPosition(9, row).String = "take"
+                    sheet.getCellByPosition(14, row).String = "take"
                   Case "full-setup"
-                    sheet.getCellByPosition(9, row).String = "keep"
-                    sheet.getCellByPosition(11, row).String = "new bench next spring"
-                    sheet.getCellByPosition(12, row).Formula = "2027-06-30"
+                    sheet.getCellByPosition(14, row).String = "keep"
+                    sheet.getCellByPosition(16, row).String = "new bench next spring"
+                    sheet.getCellByPosition(17, row).Formula = "2027-06-30"
                 End Select
               Next
             """;
@@ -49,9 +49,9 @@ class DecidedInOfficeTest {
               sheet = book.Sheets.getByName("Decide")
               Dim row As Integer
               For row = 12 To 80
-                If sheet.getCellByPosition(19, row).String = "%s" Then
-                  sheet.getCellByPosition(9, row).String = "own"
-                  sheet.getCellByPosition(10, row).Value = %s
+                If sheet.getCellByPosition(24, row).String = "%s" Then
+                  sheet.getCellByPosition(14, row).String = "own"
+                  sheet.getCellByPosition(15, row).Value = %s
                 End If
               Next
             """;

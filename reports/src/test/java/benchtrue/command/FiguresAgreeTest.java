@@ -197,7 +197,7 @@ class FiguresAgreeTest {
         }
         assertThat(outputs.text("digest.txt"))
                 .contains("Under-quoted repairs: " + under.size() + ", losing " + WRITTEN.moneyRange(least, most));
-        assertThat(night.out()).contains("Do first, of " + under.size() + " under-quoted repairs:");
+        assertThat(night.out()).contains("Losing most, of " + under.size() + " under-quoted repairs:");
     }
 
     @ParameterizedTest

@@ -1,6 +1,8 @@
 package benchtrue.workbook.draft;
 
 import benchtrue.nightly.Review;
+import benchtrue.revision.BackTest;
+import benchtrue.revision.PastMethod;
 import benchtrue.settings.Policy;
 import benchtrue.shop.Money;
 import benchtrue.workbook.sheet.Amounts;
@@ -14,6 +16,11 @@ final class DecideInputs {
     private static final int FIRST_INPUT_ROW = 4;
     private static final int VALUE_COLUMN = 5;
 
+    /** What the cell of the method may hold. */
+    static final String OWN = "own";
+
+    static final String SIMPLER = "simpler";
+
     /** The named cells, in the order of their rows. */
     enum Input {
         SHOP_RATE("ShopRate", "Shop rate (money a bench hour)"),
@@ -21,6 +28,7 @@ final class DecideInputs {
         POLICY_RULE("PolicyRule", "Asked for: larger (of average and fit), break-even or coverage"),
         PRICE_STEP("PriceStep", "Prices are rounded to"),
         TOLERANCE("Tolerance", "Leave the book where it is this near"),
+        METHOD("Method", "Proposals stand on: own (the program's method) or simpler"),
         DRAFT_DIGEST("DraftDigest", "Draft (do not change)");
 
         private final String name;
@@ -46,7 +54,7 @@ final class DecideInputs {
         this.families = families;
     }
 
-    void write(SXSSFSheet sheet, Grid grid) {
+    void write(SXSSFSheet sheet, Grid grid, DecideTotals totals) {
         String asOf = review.settings().figures().day(review.ledger().asOf());
         grid.row(1).text("Next price book, drafted on " + asOf + ": you decide row by row", CellStyles.Kind.TITLE);
         grid.row(2)
@@ -63,8 +71,10 @@ final class DecideInputs {
                 case POLICY_RULE -> grid.text(DecideRow.rule(policy), CellStyles.Kind.INPUT);
                 case PRICE_STEP -> grid.number(Money.units(policy.priceRounding()), CellStyles.Kind.INPUT);
                 case TOLERANCE -> grid.number(review.settings().tolerance(), CellStyles.Kind.INPUT_SHARE);
+                case METHOD -> method(grid);
                 case DRAFT_DIGEST -> grid.text(draft);
             }
+            totals.write(grid, row - FIRST_INPUT_ROW);
             Name name = sheet.getWorkbook().createName();
             name.setNameName(input.name);
             name.setRefersToFormula(DecideSheet.NAME + "!$F$" + row);
@@ -79,5 +89,19 @@ final class DecideInputs {
                                                 + FamiliesSheet.NAME + "; all others follow those above."
                                         : ""));
         grid.row(row + 1).text(String.join(" ", review.answers().books()));
+    }
+
+    /** Where the proposals fell back to a simpler method, which and why stands beside the cell that chooses. */
+    private void method(Grid grid) {
+        BackTest test = review.revision().backTest();
+        if (test.used() == PastMethod.PROPOSAL) {
+            grid.text(OWN);
+            return;
+        }
+        grid.text(SIMPLER, CellStyles.Kind.INPUT)
+                .skip()
+                .text("simpler is " + test.used().words()
+                        + ": on past jobs, within the guard rails, it missed by less than"
+                        + " the program's own method, beyond chance. Type own to see and take that one's hours.");
     }
 }

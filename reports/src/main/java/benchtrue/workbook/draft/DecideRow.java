@@ -42,10 +42,22 @@ public final class DecideRow {
                     .number(Hours.of(change.bookSeconds()) * change.grounds().askedFactor(), CellStyles.Kind.HOURS);
             at(DecideColumn.PROPOSED).number(proposed, CellStyles.Kind.HOURS);
         }
+        standing();
         put(DecideColumn.TAKE_PRICE, DecideFormulas.TAKE_PRICE, Money.units(change.proposedLabour()));
         put(DecideColumn.TAKE_EFFECT, DecideFormulas.TAKE_EFFECT, effect());
         at(DecideColumn.WHY).text(why, DecideColumn.WHY.kind());
         return this;
+    }
+
+    /** Whether the row changes, and surely; the evidence's part of it does not follow the inputs. */
+    private void standing() {
+        String changes = change.sure() ? "sure" : "leans";
+        String template = "IF(ABS({PROPOSED}-{HOURS})>0.0001,\"" + changes + "\",\"stays\")";
+        at(DecideColumn.STANDING)
+                .formula(
+                        DecideFormulas.at(template, row, family),
+                        change.proposedSeconds() == change.bookSeconds() ? "stays" : changes,
+                        DecideColumn.STANDING.kind());
     }
 
     private double effect() {
@@ -109,8 +121,9 @@ public final class DecideRow {
      */
     static final class DecideFormulas {
         private static final String FIT = "{USUAL}*EXP(NORMSINV(CoveragePolicy)*{SPREAD})";
-        static final String ASKED = "{HOURS}*IF(PolicyRule=\"break-even\",{MEAN},IF(PolicyRule=\"coverage\"," + FIT
-                + ",MAX({MEAN}," + FIT + ")))";
+        static final String ASKED =
+                "{HOURS}*IF(AND(Method=\"simpler\",ISNUMBER({SIMPLER})),{SIMPLER},IF(PolicyRule=\"break-even\",{MEAN},IF(PolicyRule=\"coverage\","
+                        + FIT + ",MAX({MEAN}," + FIT + "))))";
         static final String CLIPPED = "MAX({LOWEST},MIN({HIGHEST},{ASKED}))";
         static final String GRID = "IF({CLIPPED}<2,0.1,0.25)";
         static final String NEAREST = "ROUND(ROUND({CLIPPED}/{GRID},6),0)*{GRID}";

@@ -1,5 +1,6 @@
 package benchtrue.workbook.draft;
 
+import benchtrue.answers.Answers;
 import benchtrue.findings.RepairFinding;
 import benchtrue.format.Words;
 import benchtrue.nightly.Review;
@@ -28,10 +29,10 @@ import org.apache.poi.ss.usermodel.DataValidationHelper;
 import org.apache.poi.ss.util.CellRangeAddressList;
 import org.apache.poi.xssf.streaming.SXSSFSheet;
 
-/** One row a repair type of the newest adopted book, on which the owner decides; the largest gain first. */
+/** One row a repair type of the newest adopted book, on which the owner decides, in the order of the answers. */
 public final class DecideSheet {
     public static final String NAME = "Decide";
-    public static final int FIRST_ROW = 13;
+    public static final int FIRST_ROW = 14;
 
     private final Review review;
     private final Ledger ledger;
@@ -52,8 +53,10 @@ public final class DecideSheet {
 
     void write(SXSSFSheet sheet, CellStyles look) {
         Grid grid = new Grid(sheet, look);
-        List<ProposedChange> changes = review.answers().drafted();
-        new DecideInputs(review, draft, families).write(sheet, grid);
+        Answers answers = review.answers();
+        List<ProposedChange> changes = answers.drafted();
+        DecideTotals totals = new DecideTotals(answers);
+        new DecideInputs(review, draft, families).write(sheet, grid, totals);
         List<Heading> headings =
                 Arrays.stream(DecideColumn.values()).map(DecideColumn::heading).toList();
         Heading.write(headings, FIRST_ROW - 1, sheet, grid);
@@ -62,6 +65,7 @@ public final class DecideSheet {
             change(grid.row(row), row, change);
             row++;
         }
+        totals.name(sheet, FIRST_ROW, row - 1);
         Heading.table("DecideTable", headings, FIRST_ROW - 1, row - 1, sheet);
         DecideRules.apply(sheet, FIRST_ROW, Math.max(row - 1, FIRST_ROW));
     }
@@ -78,6 +82,10 @@ public final class DecideSheet {
         text(grid, DecideColumn.FAMILY, type.family());
         number(grid, DecideColumn.JOBS, finding.lines());
         number(grid, DecideColumn.LOAD, finding.loadFactor());
+        number(grid, DecideColumn.LOWER, finding.lower());
+        number(grid, DecideColumn.UPPER, finding.upper());
+        number(grid, DecideColumn.CHANCE, told(finding.chanceOver()));
+        text(grid, DecideColumn.VERDICT, finding.verdict().words());
         number(grid, DecideColumn.HOURS, Hours.of(change.bookSeconds()));
         number(grid, DecideColumn.PRICE, Money.units(change.bookLabour()));
         DecideRow cells = new DecideRow(grid, row, change, families.cells(type.family()));
@@ -87,6 +95,7 @@ public final class DecideSheet {
 
     private static void working(Grid grid, DecideRow cells, ProposedChange change, RepairType type) {
         ProposalInputs grounds = change.grounds();
+        number(grid, DecideColumn.SIMPLER, grounds.simplerFactor());
         number(grid, DecideColumn.MEAN, grounds.meanFactor());
         number(grid, DecideColumn.USUAL, grounds.usualFactor());
         number(grid, DecideColumn.SPREAD, grounds.spread());
@@ -96,6 +105,11 @@ public final class DecideSheet {
         number(grid, DecideColumn.LEAST_PRICE, Money.units(Absent.firstOf(type.leastLabour(), 0)));
         number(grid, DecideColumn.YEARLY, grounds.jobsAYear());
         cells.working();
+    }
+
+    /** No chance is told as certain. */
+    private static double told(double chance) {
+        return Math.max(0.01, Math.min(0.99, chance));
     }
 
     private static float height(DecideColumn column, String words) {

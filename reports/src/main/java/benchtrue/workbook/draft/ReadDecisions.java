@@ -58,12 +58,21 @@ public final class ReadDecisions {
         DecidedCells cells = new DecidedCells(file.toString(), workbook, sheet);
         cells.expectHeadings(DecideSheet.FIRST_ROW - 1);
         List<CellFault> faults = new ArrayList<>();
+        method(cells, faults);
         RowPrices prices = RowPrices.of(cells, workbook, file.toString(), faults);
         return new DecidedDraft(
                 cells.named(DecideInputs.Input.DRAFT_DIGEST.title()).text(),
                 file.toString(),
                 rows(cells, sheet, prices, faults),
                 faults);
+    }
+
+    /** The hours to take follow the chosen method by their formulas; another word would leave them where they are unheard. */
+    private static void method(DecidedCells cells, List<CellFault> faults) {
+        DecidedCells.Value chosen = cells.named(DecideInputs.Input.METHOD.title());
+        if (!List.of(DecideInputs.OWN, DecideInputs.SIMPLER).contains(chosen.text())) {
+            faults.add(chosen.fault("", "own or simpler"));
+        }
     }
 
     private static Refusal notADraft(Path file, String found, Exception cause) {

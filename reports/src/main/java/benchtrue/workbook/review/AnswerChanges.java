@@ -1,5 +1,6 @@
 package benchtrue.workbook.review;
 
+import benchtrue.answers.Answers;
 import benchtrue.nightly.Review;
 import benchtrue.revision.ProposedChange;
 import benchtrue.workbook.draft.WriteRevisionWorkbook;
@@ -22,11 +23,11 @@ final class AnswerChanges {
 
     void write(RowFlow flow) {
         flow.title("2. What to change in the price book");
-        List<ProposedChange> changed = review.answers().changes();
-        if (changed.isEmpty()) {
+        Answers answers = review.answers();
+        if (answers.changes().isEmpty()) {
             flow.sentence("No change is proposed.");
         } else {
-            rows(flow, changed);
+            rows(flow, answers);
         }
         review.answers().held().forEach((reason, held) -> {
             flow.next().text("Not changed: " + reason, CellStyles.Kind.WRAPPED);
@@ -41,7 +42,7 @@ final class AnswerChanges {
                 "Accepted quotes keep their price. You decide line by line in " + WriteRevisionWorkbook.FILE + ".");
     }
 
-    private void rows(RowFlow flow, List<ProposedChange> changed) {
+    private void rows(RowFlow flow, Answers answers) {
         flow.headings(
                 List.of(
                         "Repair",
@@ -54,9 +55,20 @@ final class AnswerChanges {
                         "Why it is not more"),
                 0,
                 7);
-        changed.stream().limit(MOST).forEach(change -> change(flow, change));
-        if (changed.size() > MOST) {
-            flow.sentence("And " + (changed.size() - MOST) + " smaller, in " + WriteRevisionWorkbook.FILE + ".");
+        int sure = Math.min(MOST, answers.sure().size());
+        group(flow, "Sure", answers.sure(), sure);
+        group(flow, "Only leaning, or by your policy", answers.leaning(), MOST - sure);
+        int rest = answers.changes().size() - MOST;
+        if (rest > 0) {
+            flow.sentence("And " + rest + " more, in " + WriteRevisionWorkbook.FILE + ".");
+        }
+    }
+
+    private void group(RowFlow flow, String words, List<ProposedChange> changes, int most) {
+        if (!changes.isEmpty()) {
+            flow.sentence(words + ": " + changes.size() + (changes.size() == 1 ? " change" : " changes") + ", together "
+                    + review.settings().figures().aboutMoney(Answers.together(changes)) + " a year.");
+            changes.stream().limit(most).forEach(change -> change(flow, change));
         }
     }
 
