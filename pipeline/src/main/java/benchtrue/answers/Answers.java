@@ -17,12 +17,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * What the owner is told first, selected and ordered for every output.
  *
  * @param notRead what was not read and what hangs on it; empty where nothing does
- * @param pace that the whole shop gets slower or faster, where it surely does
+ * @param allowedFor what every figure allows for: that the whole shop gets slower or faster, that time is written coarsely
  * @param unread where unread hours lie
  * @param worstFirst every repair, the most money lost a year first
  * @param losing the repairs that are surely under-quoted, in that order
@@ -37,7 +38,7 @@ import java.util.TreeMap;
  */
 public record Answers(
         Optional<String> notRead,
-        Optional<String> pace,
+        List<String> allowedFor,
         List<Unread> unread,
         List<RepairFinding> worstFirst,
         List<RepairFinding> losing,
@@ -74,7 +75,11 @@ public record Answers(
                 revision.changes().stream().sorted(SURE_FIRST).toList();
         return new Answers(
                 NotRead.sentence(costs.jobs().ledger(), findings.repairs(), settings.figures()),
-                DescribePace.sentence(findings.pace(), settings.figures()),
+                Stream.of(
+                                DescribePace.sentence(findings.pace(), settings.figures()),
+                                DescribeLogging.sentence(findings.logged(), settings.figures()))
+                        .flatMap(Optional::stream)
+                        .toList(),
                 NotRead.parts(costs.jobs().ledger(), findings.repairs(), settings),
                 worstFirst,
                 worstFirst.stream().filter(Answers::isUnder).toList(),

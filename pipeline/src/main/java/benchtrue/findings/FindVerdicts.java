@@ -23,12 +23,16 @@ public final class FindVerdicts {
         JobLines jobs = costs.jobs();
         SpotCopiedQuotes copies = new SpotCopiedQuotes(jobs, OwnHours.of(jobs));
         ShopPace pace = ShopPace.of(jobs, copies.honest());
-        ShopPace.Corrections today = pace.corrections(jobs);
+        EntryGrid grid =
+                EntryGrid.of(jobs.ledger().time(), jobs.ledger().technicians().size());
+        RoundingForm[] forms = RoundingForm.TellByPaidHours.of(jobs.ledger(), grid);
+        LoadReach reach = RoundedHours.of(jobs, grid, forms).orMoved(pace.perhaps(jobs));
+        ShopPace.Corrections today = pace.corrections(jobs).times(reach.middle());
         // These three ask nothing of each other, and take about as long.
         ForkJoinTask<StudyJobs> studying = ForkJoinTask.adapt(() -> new StudyJobs(jobs, copies.honest(), pace))
                 .fork();
         TypeTotals totals = TypeTotals.of(jobs);
-        UnreadShares unread = UnreadShares.of(jobs.ledger(), settings, totals);
+        UnreadShares unread = UnreadShares.of(jobs.ledger(), settings, totals, reach);
         WeighLoads loads = new WeighLoads(jobs, settings, unread);
         ForkJoinTask<List<CopiedQuotes>> copying =
                 ForkJoinTask.adapt(() -> copies.byType(loads)).fork();
@@ -59,7 +63,9 @@ public final class FindVerdicts {
                 pace,
                 copies.copiedLines(),
                 repairs.stream().flatMap(row -> describe.all(row).stream()).toList(),
-                describe.leftOut());
+                describe.leftOut(),
+                reach,
+                RoundingForm.Logged.of(jobs.ledger().time(), grid, forms));
     }
 
     private static boolean[] enough(TypeTotals totals) {

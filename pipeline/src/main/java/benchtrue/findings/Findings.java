@@ -24,6 +24,8 @@ import java.util.function.ToLongFunction;
  * @param copiedLines rows of lines whose hours are more likely copied from the quote than measured
  * @param causes what sets jobs of a repair apart from its others, or that nothing does where it runs over or under, by code
  * @param leftOut what proposals leave out for causes, by code
+ * @param reach how far loads may lie from what is logged, by repair-type code
+ * @param logged how the shop's bench time is written down
  */
 public record Findings(
         List<RepairFinding> repairs,
@@ -40,7 +42,9 @@ public record Findings(
         ShopPace pace,
         Set<Integer> copiedLines,
         List<Cause> causes,
-        List<LeftOut> leftOut) {
+        List<LeftOut> leftOut,
+        LoadReach reach,
+        RoundingForm.Logged logged) {
     public Findings {
         repairs = List.copyOf(repairs);
         foundWork = List.copyOf(foundWork);
@@ -100,6 +104,12 @@ public record Findings(
                 ShopPace.STEADY,
                 Set.of(),
                 List.of(),
-                List.of());
+                List.of(),
+                LoadReach.none(1
+                        + repairs.stream()
+                                .mapToInt(RepairFinding::repairType)
+                                .max()
+                                .orElse(0)),
+                RoundingForm.Logged.FINELY);
     }
 }

@@ -5,7 +5,6 @@ import benchtrue.shop.Absent;
 import benchtrue.shop.Hours;
 import benchtrue.shop.LineState;
 import benchtrue.shop.QuotedLines;
-import benchtrue.shop.TimeEntries;
 import benchtrue.statistics.Normal;
 import java.util.Arrays;
 
@@ -30,8 +29,8 @@ record LoggedTotals(boolean[] matches, double[] honest, double[] weight) {
             int line = own.line()[i];
             matches[i] = equal(jobs.actualSeconds(line), jobs.ledger().lines().judgedSeconds(line));
         }
-        RoundingGrid grid = RoundingGrid.of(
-                jobs.ledger().time(), jobs.ledger().technicians().size());
+        EntryGrid grid =
+                EntryGrid.of(jobs.ledger().time(), jobs.ledger().technicians().size());
         UsualSpread usual = UsualSpread.of(jobs, own, matches);
         for (int i = 0; i < matches.length; i++) {
             totals.addLine(jobs, own.line()[i], matches[i], grid, usual);
@@ -44,19 +43,22 @@ record LoggedTotals(boolean[] matches, double[] honest, double[] weight) {
         return Absent.has(quoted) && StrictMath.abs(worked - quoted) < MINUTE;
     }
 
-    private void addLine(JobLines jobs, int line, boolean match, RoundingGrid grid, UsualSpread usual) {
+    private void addLine(JobLines jobs, int line, boolean match, EntryGrid grid, UsualSpread usual) {
         QuotedLines lines = jobs.ledger().lines();
         long quoted = lines.judgedSeconds(line);
         if (!Absent.has(quoted) || quoted <= 0) {
             return;
         }
         int type = lines.repairType(line);
+        if (grid.hides(jobs.mainTechnician(line), quoted, usual.spread()[type])) {
+            return;
+        }
         double expected = StrictMath.log(jobs.todayQuotedHours(line)) + usual.middle()[type];
         double window = grid.window(jobs.mainTechnician(line), quoted);
         set(line, line + 1, match, chance(quoted, window, expected, usual.spread()[type]));
     }
 
-    private void addTickets(JobLines jobs, RoundingGrid grid, UsualSpread usual) {
+    private void addTickets(JobLines jobs, EntryGrid grid, UsualSpread usual) {
         int tickets = jobs.ledger().tickets().size();
         int[] starts = jobs.ledger().lines().starts(tickets);
         for (int ticket = 0; ticket < tickets; ticket++) {
@@ -67,7 +69,7 @@ record LoggedTotals(boolean[] matches, double[] honest, double[] weight) {
     }
 
     /** Only a ticket whose every accepted line is judged, quoted and wholly split has a total to be copied into. */
-    private void addTicket(JobLines jobs, int from, int to, RoundingGrid grid, UsualSpread usual) {
+    private void addTicket(JobLines jobs, int from, int to, EntryGrid grid, UsualSpread usual) {
         QuotedLines lines = jobs.ledger().lines();
         long worked = 0;
         long quoted = 0;
@@ -90,6 +92,9 @@ record LoggedTotals(boolean[] matches, double[] honest, double[] weight) {
         if (quoted > 0 && worked > 0 && Double.isNaN(honest[from])) {
             double spread = StrictMath.sqrt(StrictMath.log1p(variance / (mean * mean)));
             double window = grid.window(jobs.mainTechnician(from), quoted);
+            if (grid.hides(jobs.mainTechnician(from), quoted, spread)) {
+                return;
+            }
             set(from, to, equal(worked, quoted), chance(quoted, window, StrictMath.log(mean), spread));
         }
     }
@@ -105,52 +110,5 @@ record LoggedTotals(boolean[] matches, double[] honest, double[] weight) {
     private static double chance(long quoted, double window, double expectedLog, double spread) {
         double z = (StrictMath.log(Hours.of(quoted)) - expectedLog) / spread;
         return StrictMath.min(1, window / quoted * Normal.density(z) / spread);
-    }
-
-    /** How finely each technician logs: the coarsest step that nine of ten of their entries are a multiple of. */
-    static final class RoundingGrid {
-        private static final int[] STEPS = {3_600, 1_800, 900, 720, 600, 360, 300, 180, 60, 36, 1};
-        private static final double NEARLY_ALL = 0.9;
-        private static final int MINUTE = 60;
-
-        private final int[] step;
-
-        private RoundingGrid(int[] step) {
-            this.step = step;
-        }
-
-        /** Returns the grids of a shop's technicians. */
-        static RoundingGrid of(TimeEntries time, int technicians) {
-            int[][] fitting = new int[technicians][STEPS.length];
-            int[] entries = new int[technicians];
-            for (int entry = 0; entry < time.size(); entry++) {
-                int technician = time.technician(entry);
-                long seconds = time.seconds(entry);
-                entries[technician]++;
-                for (int i = 0; i < STEPS.length; i++) {
-                    fitting[technician][i] += seconds % STEPS[i] == 0 ? 1 : 0;
-                }
-            }
-            int[] step = new int[technicians];
-            for (int technician = 0; technician < technicians; technician++) {
-                int i = 0;
-                while (fitting[technician][i] < NEARLY_ALL * entries[technician]) {
-                    i++;
-                }
-                step[technician] = STEPS[i];
-            }
-            return new RoundingGrid(step);
-        }
-
-        /**
-         * Returns how wide a stretch of true time is logged to the same minute as a quote; 0 where the technician's steps never
-         * land on it.
-         */
-        double window(int technician, long quotedSeconds) {
-            int grid = technician == Absent.INDEX ? 1 : step[technician];
-            long upTo = Math.floorDiv(quotedSeconds + MINUTE - 1, (long) grid);
-            long below = Math.floorDiv(quotedSeconds - MINUTE, (long) grid);
-            return (double) (upTo - below) * grid;
-        }
     }
 }

@@ -11,6 +11,9 @@ import java.util.stream.Collectors;
 
 /** Puts a finding into words for the owner, with the figures in it. */
 final class Reason {
+    private static final double LITTLE = 0.005;
+    private static final double WORTH_SAYING = 0.02;
+
     private final CostedLines costs;
     private final Settings settings;
     private final Figures figures;
@@ -108,8 +111,15 @@ final class Reason {
     }
 
     private String atPace(RepairFinding finding, double load) {
-        double factor = today.factor()[finding.repairType()];
-        return factor == 1 ? "" : ", " + figures.ratio(load * factor) + " at today's pace";
+        int type = finding.repairType();
+        double factor = today.factor()[type];
+        double rounding = unread.reach().middle()[type];
+        String pace = StrictMath.abs(factor / rounding - 1) < LITTLE ? "" : " at today's pace";
+        String rounded = StrictMath.abs(rounding - 1) < LITTLE ? "" : " without what rounding may have added";
+        return pace.isEmpty() && rounded.isEmpty()
+                ? ""
+                : ", " + figures.ratio(load * factor) + pace + (pace.isEmpty() || rounded.isEmpty() ? "" : " and")
+                        + rounded;
     }
 
     private String rework(RepairFinding finding) {
@@ -132,9 +142,9 @@ final class Reason {
 
     private String unread(int type) {
         double missing = unread.missing(type);
-        return missing > 1 - unread.lower(type)
+        return missing > unread.foreign(type)
                 ? "about " + figures.percent(missing) + " of its hours may be among those that could not be read"
-                : "up to " + figures.percent(1 - unread.lower(type))
+                : "up to " + figures.percent(unread.foreign(type))
                         + " of its hours may belong to quoted lines that could not be read";
     }
 
@@ -143,7 +153,19 @@ final class Reason {
                 ? ", surely " + side + " the quote, but only "
                         + figures.aboutMoney(StrictMath.abs(finding.annualShortfall()))
                         + " a year: too little to matter"
-                : ", " + side + " the quote, but chance alone could do that";
+                : ", " + side + " the quote, but chance" + (inDoubt(finding.repairType()) ? "" : " alone")
+                        + " could do that" + doubt(finding.repairType());
+    }
+
+    private boolean inDoubt(int type) {
+        return unread.reach().lower()[type] < 1 - WORTH_SAYING || unread.reach().higher()[type] > 1 + WORTH_SAYING;
+    }
+
+    private String doubt(int type) {
+        double most = Math.max(1 - unread.reach().lower()[type], unread.reach().higher()[type] - 1);
+        return inDoubt(type)
+                ? " together with " + figures.percent(most) + " that coarse entries or the shop's pace leave in doubt"
+                : "";
     }
 
     private String yearly(RepairFinding finding) {

@@ -14,26 +14,36 @@ import java.util.stream.IntStream;
  *
  * <p>y = ln(hours / quote) = repair + slope x (day opened), over jobs with hours of their own; the slope's error is clustered by
  * ticket (Liang, Zeger 1986). A step is told from a slope by comparing both at the likeliest point of change (Hinkley 1970) with
- * a further parameter's price (Schwarz 1978). Beyond two errors it counts, and only where it still does so without the repair
- * that bears most of it: what one repair does alone is that repair's own slowing.
+ * the price of further parameters (Schwarz 1978). Beyond two errors it counts, and only where it still does so without the repair
+ * that bears most of it: what one repair does alone is that repair's own slowing. Between one error and two nothing is brought to
+ * today, but every range reaches as far as the pace may have moved the load.
  */
 public final class ShopPace {
     /** Errors beyond which a pace counts: chance alone passes it in one shop of twenty. */
     private static final double SURE = 2;
 
+    /** Errors beyond which it can't be left out of account: a range must hold with it and without. */
+    private static final double PERHAPS = 1;
+
+    /** A step's day is looked for among all days, which costs about as much as another parameter. */
+    private static final int PARAMETERS_OF_A_STEP = 2;
+
+    private static final int NEVER = Integer.MIN_VALUE;
     private static final int FEWEST = 60;
     private static final double YEAR = 365.25;
     private static final double SHORTEST = 0.75;
 
     /** Nothing shows that the shop's pace changes. */
-    public static final ShopPace STEADY = new ShopPace(0, 0, 0, Integer.MIN_VALUE);
+    public static final ShopPace STEADY = new ShopPace(false, 0, 0, 0, NEVER);
 
     private final double change;
     private final double error;
     private final int asOf;
     private final int stepDay;
+    private final boolean sure;
 
-    private ShopPace(double change, double error, int asOf, int stepDay) {
+    private ShopPace(boolean sure, double change, double error, int asOf, int stepDay) {
+        this.sure = sure;
         this.change = change;
         this.error = error;
         this.asOf = asOf;
@@ -66,9 +76,11 @@ public final class ShopPace {
         double[] x = age.clone();
         withinRepairs(jobs, order, x);
         Fit slope = Fit.of(jobs, order, x, y);
-        if (!slope.sure()
-                || !withoutTheFastestChanging(jobs, order, x, y, slope.estimate).sure()) {
-            return STEADY;
+        Fit others = withoutTheFastestChanging(jobs, order, x, y, slope.estimate);
+        if (!slope.beyond(SURE) || !others.beyond(SURE)) {
+            return slope.beyond(PERHAPS) && others.beyond(PERHAPS)
+                    ? new ShopPace(false, slope.estimate, slope.error, asOf, NEVER)
+                    : STEADY;
         }
         int place = ChangePoint.byLikelihood(y);
         double[] since = new double[order.length];
@@ -76,10 +88,11 @@ public final class ShopPace {
         withinRepairs(jobs, order, since);
         Fit step = place > 0 ? Fit.of(jobs, order, since, y) : slope;
         int n = order.length;
-        boolean isStep = n * StrictMath.log(step.squares) + StrictMath.log(n) < n * StrictMath.log(slope.squares);
+        double price = PARAMETERS_OF_A_STEP * StrictMath.log(n);
+        boolean isStep = n * StrictMath.log(step.squares) + price < n * StrictMath.log(slope.squares);
         return isStep
-                ? new ShopPace(step.estimate, step.error, asOf, opened(jobs, order[place]))
-                : new ShopPace(slope.estimate, slope.error, asOf, Integer.MIN_VALUE);
+                ? new ShopPace(true, step.estimate, step.error, asOf, opened(jobs, order[place]))
+                : new ShopPace(true, slope.estimate, slope.error, asOf, NEVER);
     }
 
     private static Fit withoutTheFastestChanging(JobLines jobs, int[] rows, double[] x, double[] y, double slope) {
@@ -120,8 +133,8 @@ public final class ShopPace {
 
     /** Least squares of one column without an intercept, its error clustered by ticket, and what is left. */
     private record Fit(double estimate, double error, double squares) {
-        private boolean sure() {
-            return StrictMath.abs(estimate) > SURE * error;
+        private boolean beyond(double errors) {
+            return StrictMath.abs(estimate) > errors * error;
         }
 
         private static Fit of(JobLines jobs, int[] rows, double[] x, double[] y) {
@@ -151,12 +164,12 @@ public final class ShopPace {
 
     /** Returns whether the shop's pace changes beyond chance. */
     public boolean sure() {
-        return this != STEADY;
+        return sure;
     }
 
     /** Returns whether it changed at once rather than little by little. */
     public boolean step() {
-        return stepDay != Integer.MIN_VALUE;
+        return stepDay != NEVER;
     }
 
     /** Returns the first day of the new pace, where it changed at once. */
@@ -181,6 +194,14 @@ public final class ShopPace {
 
     private double reach(int opened) {
         return step() ? (opened < stepDay ? 1 : 0) : (asOf - opened) / YEAR;
+    }
+
+    /** Returns by repair-type code the factor by which a pace that may be there, but is not sure, may have moved a load; else 1. */
+    double[] perhaps(JobLines jobs) {
+        double further = change + StrictMath.signum(change) * error;
+        return new ShopPace(!sure && change != 0, further, error, asOf, stepDay)
+                .corrections(jobs)
+                .factor();
     }
 
     /**
@@ -213,5 +234,12 @@ public final class ShopPace {
     }
 
     /** By repair-type code. */
-    public record Corrections(double[] factor, double[] logVariance) {}
+    public record Corrections(double[] factor, double[] logVariance) {
+        /** Returns these with further factors. */
+        Corrections times(double[] others) {
+            double[] product = factor.clone();
+            Arrays.setAll(product, type -> factor[type] * others[type]);
+            return new Corrections(product, logVariance);
+        }
+    }
 }

@@ -30,7 +30,7 @@ public record UsualJob(
         double spread,
         double atBook) {
     /** Returns what it takes at another pace, as a factor of this one. */
-    UsualJob atPace(double factor) {
+    public UsualJob atPace(double factor) {
         return new UsualJob(
                 repairType,
                 jobs,

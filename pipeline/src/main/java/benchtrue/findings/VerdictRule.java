@@ -63,7 +63,8 @@ final class VerdictRule {
     private RepairFinding judge(int type, LoadEvidence evidence, double typical, double underP, double overP) {
         Slowing slowing = slowings.get(type);
         boolean since = slowing != null && !Double.isNaN(slowing.loadSince());
-        double load = since ? slowing.loadSince() : measured(type) * today.factor()[type];
+        double load =
+                since ? slowing.loadSince() * unread.reach().middle()[type] : measured(type) * today.factor()[type];
         long shortfall = money(type, load);
         boolean held = totals.lines()[type] > 0 && unread.holds(type);
         boolean known = evidence.known();

@@ -167,7 +167,8 @@ final class WeighLoads {
 
     /** Returns the evidence of the newest jobs alone; over-quoting must hold for all jobs as well. */
     LoadEvidence since(Jackknife newest, LoadEvidence ofAll, int type) {
-        LoadEvidence since = evidence(type, newest, new double[0]);
+        double rounding = StrictMath.log(unread.reach().middle()[type]);
+        LoadEvidence since = evidence(type, newest.shifted(rounding), new double[0]);
         return new LoadEvidence(
                 ofAll.range(),
                 since.range(),

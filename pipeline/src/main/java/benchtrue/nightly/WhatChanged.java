@@ -150,7 +150,7 @@ final class WhatChanged {
 
     private void standing(List<String> lines) {
         review.answers().notRead().ifPresent(lines::add);
-        review.answers().pace().ifPresent(lines::add);
+        lines.addAll(review.answers().allowedFor());
         List<RepairFinding> under = review.answers().losing();
         long least = review.findings().lostAtLeast();
         long most = review.findings().lostAtMost();

@@ -35,13 +35,14 @@ public final class ProposeRevision {
         BackTest backTest = new TryPastJobs(costs.jobs(), settings).test();
         PastJobs past = new PastJobs(costs.jobs(), findings.pace());
         double[] pace = findings.pace().corrections(costs.jobs()).factor();
+        double[] rounding = findings.reach().middle();
         Map<Integer, UsualJob> usual =
                 findings.usualJobs().stream().collect(Collectors.toMap(UsualJob::repairType, Function.identity()));
         Map<Integer, Slowing> slower = findings.drift().slowings().stream()
                 .collect(Collectors.toMap(Slowing::repairType, Function.identity()));
         Map<Integer, LeftOut> leftOut =
                 findings.leftOut().stream().collect(Collectors.toMap(LeftOut::repairType, Function.identity()));
-        UnreadShares unread = UnreadShares.of(ledger, settings, findings.repairs());
+        UnreadShares unread = UnreadShares.of(ledger, settings, findings.repairs(), findings.reach());
         PriceBook against = Revision.against(decided.coming(), ledger);
         List<ProposedChange> changes = new ArrayList<>();
         for (RepairFinding finding : findings.repairs()) {
@@ -54,14 +55,17 @@ public final class ProposeRevision {
                         JobTotals.of(finding, slowing, pace[finding.repairType()] * findings.measuredLoad(finding));
                 Optional<LeftOut> left = Optional.ofNullable(leftOut.get(finding.repairType()));
                 Target own = Target.of(
-                        left.map(all::without).orElse(all),
-                        left.flatMap(out -> job.map(out::of)).or(() -> job),
+                        left.map(all::without).orElse(all).atPace(rounding[finding.repairType()]),
+                        left.flatMap(out -> job.map(out::of))
+                                .or(() -> job)
+                                .map(model -> model.atPace(rounding[finding.repairType()])),
                         past,
                         policy,
                         settings.figures());
                 Target simpler = own.orOf(
                         backTest.used(),
                         past.yearlyAverage(finding.repairType())
+                                * rounding[finding.repairType()]
                                 * left.map(LeftOut::load).orElse(1.0),
                         settings.figures());
                 Row row = new Row(type, today(ledger, type), finding, decided);

@@ -62,13 +62,15 @@ record Target(double factor, String basis, double mean, double usual, double spr
         };
     }
 
-    /** Returns this target moved by what was not read as far as that could undo it. */
-    Target careful(double factorThatIsSure) {
+    /** Returns this target moved as far as what was not read, rounding or an unsure pace could undo it. */
+    Target careful(double factorThatIsSure, Figures figures) {
         if (factorThatIsSure == factor || Double.isNaN(factor)) {
             return this;
         }
         double by = factorThatIsSure / factor;
-        return new Target(factorThatIsSure, basis, mean * by, usual * by, spread);
+        String sure = basis + "; held to " + figures.ratio(factorThatIsSure)
+                + ", which is sure whatever is in doubt about the hours";
+        return new Target(factorThatIsSure, sure, mean * by, usual * by, spread);
     }
 
     /**

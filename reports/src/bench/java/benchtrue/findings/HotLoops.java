@@ -101,7 +101,8 @@ public class HotLoops {
         TypeTotals totals = TypeTotals.of(jobs);
         boolean[] enough = new boolean[totals.tickets().length];
         Arrays.fill(enough, true);
-        return new WeighLoads(jobs, settings, UnreadShares.of(jobs.ledger(), settings, totals))
+        return new WeighLoads(jobs, settings, UnreadShares.of(
+                        jobs.ledger(), settings, totals, LoadReach.none(totals.lines().length)))
                 .weigh(enough, ShopPace.STEADY.corrections(jobs));
     }
 

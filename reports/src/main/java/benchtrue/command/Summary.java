@@ -32,7 +32,7 @@ final class Summary {
         List<String> lines = new ArrayList<>();
         lines.add("Benchtrue: reviewed to " + figures.day(review.ledger().asOf()) + ".");
         review.answers().notRead().ifPresent(lines::add);
-        review.answers().pace().ifPresent(lines::add);
+        lines.addAll(review.answers().allowedFor());
         timeMissing().ifPresent(lines::add);
         doFirst(lines);
         lines.add(alsoFound());

@@ -92,12 +92,12 @@ final class FormatReview {
                 told.review().costs().shop().leftOut());
     }
 
-    /** What must be read before all else: what was not read, how much paid time is not in the log, and the shop's pace. */
+    /** What must be read before all else: what was not read, how much paid time is not in the log, and what figures allow for. */
     private String first() {
         return Stream.of(
                         told.review().answers().notRead().orElse(""),
                         new FormatBenchHour(told).warning(),
-                        told.review().answers().pace().orElse(""))
+                        String.join(" ", told.review().answers().allowedFor()))
                 .filter(sentence -> !sentence.isEmpty())
                 .collect(Collectors.joining(" "));
     }

@@ -2,18 +2,9 @@ package benchtrue.truth;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import benchtrue.costing.CostLines;
-import benchtrue.costing.CostedLines;
-import benchtrue.findings.FindVerdicts;
-import benchtrue.findings.RepairFinding;
-import benchtrue.findings.Verdict;
-import benchtrue.hours.SplitHours;
-import benchtrue.sample.SampleOptions;
-import benchtrue.sample.Tidiness;
-import benchtrue.sample.Truth;
-import benchtrue.sample.WriteSample;
-import benchtrue.settings.Settings;
+import benchtrue.sample.RewrittenLog.Entry;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.file.Files;
@@ -21,10 +12,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.SplittableRandom;
+import java.util.TreeMap;
 import java.util.stream.LongStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -32,65 +24,50 @@ import org.junit.jupiter.api.io.TempDir;
 /** Where a third of the tickets are logged as they were quoted, the ranges still hold what the work takes. */
 class CopiedLogTest {
     private static final double SHARE = 0.35;
-    private static final int TICKET = 1;
-    private static final int HOURS = 6;
     private static final int QUOTED = 3;
     private static final int OUTCOME = 6;
 
     @TempDir
     Path folder;
 
-    private Truth shop(Path shop, long seed, int tickets) throws IOException {
-        Truth truth = WriteSample.write(
-                SampleOptions.standard(shop).withSeed(seed).withTickets(tickets).with(Tidiness.TIDY));
-        Map<String, BigDecimal> quoted = new HashMap<>();
-        for (String row : tail(Files.readAllLines(shop.resolve("exports/quoted-lines.csv")))) {
-            String[] cells = row.split(",", -1);
-            if (!cells[OUTCOME].equals("declined")) {
-                quoted.merge(cells[0], new BigDecimal(cells[QUOTED]), BigDecimal::add);
-            }
-        }
-        Path log = shop.resolve("exports/time-log.csv");
-        List<String> rows = Files.readAllLines(log);
-        List<String> copied = new ArrayList<>(rows.subList(0, 1));
-        copied.addAll(copy(tail(rows), quoted, new SplittableRandom(seed)));
-        Files.write(log, copied);
-        return truth;
-    }
-
-    private static List<String> tail(List<String> rows) {
-        return rows.subList(1, rows.size());
-    }
-
     /** Scales the entries of some tickets so that they come to the quote. */
-    private static List<String> copy(List<String> rows, Map<String, BigDecimal> quoted, SplittableRandom random) {
-        Map<String, List<String[]>> byTicket = new HashMap<>();
-        List<String[]> all = rows.stream().map(row -> row.split(",", -1)).toList();
-        all.stream()
-                .filter(cells -> !cells[HOURS].isEmpty())
-                .forEach(cells -> byTicket.computeIfAbsent(cells[TICKET], key -> new ArrayList<>())
-                        .add(cells));
-        byTicket.keySet().stream().sorted().forEach(ticket -> {
+    private static void copy(Path shop, List<Entry> entries, long seed) {
+        Map<String, BigDecimal> quoted = quoted(shop);
+        SplittableRandom random = new SplittableRandom(seed);
+        Map<String, List<Entry>> byTicket = new TreeMap<>();
+        entries.forEach(entry -> byTicket.computeIfAbsent(entry.ticket(), key -> new ArrayList<>())
+                .add(entry));
+        byTicket.forEach((ticket, of) -> {
             if (random.nextDouble() < SHARE
                     && quoted.getOrDefault(ticket, BigDecimal.ZERO).signum() > 0) {
-                scale(byTicket.get(ticket), quoted.get(ticket));
+                scale(of, quoted.get(ticket));
             }
         });
-        return all.stream().map(cells -> String.join(",", cells)).toList();
     }
 
-    private static void scale(List<String[]> entries, BigDecimal total) {
-        double logged = entries.stream()
-                .mapToDouble(cells -> Double.parseDouble(cells[HOURS]))
-                .sum();
+    private static Map<String, BigDecimal> quoted(Path shop) {
+        Map<String, BigDecimal> quoted = new HashMap<>();
+        try (Stream<String> rows = Files.lines(shop.resolve("exports/quoted-lines.csv"))) {
+            rows.skip(1)
+                    .map(row -> row.split(",", -1))
+                    .filter(cells -> !cells[OUTCOME].equals("declined"))
+                    .forEach(cells -> quoted.merge(cells[0], new BigDecimal(cells[QUOTED]), BigDecimal::add));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return quoted;
+    }
+
+    private static void scale(List<Entry> entries, BigDecimal total) {
+        double logged = entries.stream().mapToDouble(Entry::hours).sum();
         BigDecimal left = total;
-        for (String[] cells : entries.subList(1, entries.size())) {
-            BigDecimal part = BigDecimal.valueOf(Double.parseDouble(cells[HOURS]) * total.doubleValue() / logged)
+        for (Entry entry : entries.subList(1, entries.size())) {
+            BigDecimal part = BigDecimal.valueOf(entry.hours() * total.doubleValue() / logged)
                     .setScale(2, RoundingMode.HALF_EVEN);
-            cells[HOURS] = part.toPlainString();
+            entry.hours(part);
             left = left.subtract(part);
         }
-        entries.get(0)[HOURS] = left.toPlainString();
+        entries.get(0).hours(left);
     }
 
     @Test
@@ -105,39 +82,14 @@ class CopiedLogTest {
     }
 
     private void hold(LongStream seeds, int tickets, double least) throws IOException {
-        int held = 0;
-        int ranges = 0;
-        int wrong = 0;
-        double bias = 0;
+        ScenarioTruth truth = new ScenarioTruth();
         for (long seed : seeds.toArray()) {
             Path shop = folder.resolve("shop-" + seed);
-            Truth truth = shop(shop, seed, tickets);
-            CostedLines costs = new CostLines()
-                    .cost(new SplitHours().split(TruthShop.ledger(shop), Settings.DEFAULTS), Settings.DEFAULTS);
-            for (RepairFinding finding :
-                    new FindVerdicts().find(costs, Settings.DEFAULTS).repairs()) {
-                String key = costs.jobs().ledger().repairTypes().name(finding.repairType());
-                if (finding.lines() >= 20 && !Double.isNaN(finding.lower()) && !key.equals(truth.slowType())) {
-                    double load = truth.type(key).trueLoad();
-                    ranges++;
-                    held += load >= finding.lower() && load <= finding.upper() ? 1 : 0;
-                    bias += Math.log(Math.sqrt(finding.lower() * finding.upper()) / load);
-                    wrong += finding.verdict() == Verdict.UNDER_QUOTED && load < 1
-                                    || finding.verdict() == Verdict.OVER_QUOTED && load > 1
-                            ? 1
-                            : 0;
-                }
-            }
+            truth.add(ScenarioTruth.shop(shop, seed, tickets, entries -> copy(shop, entries, seed)));
         }
-        String found = String.format(
-                Locale.ROOT,
-                "%.3f of %d ranges hold today's load, mean bias of ln load %+.3f, %d false calls",
-                held / (double) ranges,
-                ranges,
-                bias / ranges,
-                wrong);
-        System.getLogger("benchtrue").log(System.Logger.Level.INFO, found);
-        assertThat(held / (double) ranges).as(found).isGreaterThan(least);
-        assertThat(wrong).as(found).isLessThanOrEqualTo(ranges / 50);
+        String found = truth.row("a third copied");
+        System.out.print(found);
+        assertThat(truth.held()).as(found).isGreaterThan(least);
+        assertThat(truth.falseCalls()).as(found).isLessThanOrEqualTo(truth.ranges() / 50);
     }
 }

@@ -73,7 +73,7 @@ public final class WriteWorkbook implements Report {
                     "Money is in " + review.settings().currency()
                             + ". An empty cell is not known. Statistics from the shop's own records, for an owner's judgement.");
             review.answers().notRead().ifPresent(flow::sentence);
-            review.answers().pace().ifPresent(flow::sentence);
+            review.answers().allowedFor().forEach(flow::sentence);
             logged(flow);
             flow.skip(1);
             new AnswerLosses(review, repairs).write(flow);

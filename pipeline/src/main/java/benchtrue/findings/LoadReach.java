@@ -1,0 +1,41 @@
+package benchtrue.findings;
+
+import java.util.Arrays;
+
+/**
+ * How far a repair's load may lie from what its log says for reasons that no number of jobs would show. By repair-type code.
+ *
+ * @param middle factor that brings a load to the middle of what it may be; 1 where nothing is in doubt
+ * @param lower factor, at most 1, by which the middle may really be lower
+ * @param higher factor, at least 1, by which it may really be higher
+ */
+public record LoadReach(double[] middle, double[] lower, double[] higher) {
+    /** Returns that nothing is in doubt. */
+    static LoadReach none(int types) {
+        double[] ones = new double[types];
+        Arrays.fill(ones, 1);
+        return new LoadReach(ones, ones, ones);
+    }
+
+    /** Returns that loads lie between two factors of what is logged, in the middle most likely. */
+    static LoadReach between(double[] one, double[] other) {
+        LoadReach reach = new LoadReach(new double[one.length], new double[one.length], new double[one.length]);
+        for (int type = 0; type < one.length; type++) {
+            reach.middle[type] = (one[type] + other[type]) / 2;
+            reach.lower[type] = Math.min(one[type], other[type]) / reach.middle[type];
+            reach.higher[type] = Math.max(one[type], other[type]) / reach.middle[type];
+        }
+        return reach;
+    }
+
+    /** Returns this where a load may or may not have been moved by further factors; the middle stays. */
+    LoadReach orMoved(double[] factors) {
+        double[] down = lower.clone();
+        double[] up = higher.clone();
+        for (int type = 0; type < down.length; type++) {
+            down[type] *= Math.min(1, factors[type]);
+            up[type] *= Math.max(1, factors[type]);
+        }
+        return new LoadReach(middle, down, up);
+    }
+}
