@@ -101,7 +101,7 @@ final class ReadTable {
                             + file.table().title() + ". Export it again, or take the file out.");
         }
         Header header = Header.read(records, file.table(), file.mapping(), file.name());
-        if (file.table() == Table.PRICE_BOOK && file.name().startsWith("exports/") && !header.isSetAside()) {
+        if (file.table().versioned() && file.name().startsWith("exports/") && !header.isSetAside()) {
             throw new Refusal(
                     ExitCode.UNUSABLE_FILE,
                     file.name()

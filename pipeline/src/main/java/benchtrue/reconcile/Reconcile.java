@@ -141,7 +141,7 @@ public final class Reconcile {
             derived.addAll(untold.notices());
             Optional<UsualQuotes> usual = usualQuotes(tickets, keys);
             PriceBooks books =
-                    usual.map(UsualQuotes::books).orElseGet(() -> new BuildBooks(table(Table.PRICE_BOOK)).build());
+                    usual.map(UsualQuotes::books).orElseGet(() -> new BuildBooks(table(Table.PRICE_BOOK), table(Table.SURCHARGES)).build());
             usual.ifPresent(quotes -> derived.addAll(quotes.notices(books)));
             TypeKeys types =
                     new TypeKeys(books, usual.map(UsualQuotes::withoutQuote).orElse(Set.of()));

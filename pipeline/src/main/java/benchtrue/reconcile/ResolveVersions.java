@@ -61,7 +61,7 @@ final class ResolveVersions {
 
     private void resolve(int place) {
         InputFile file = rows.files().get(place);
-        if (rows.table() == Table.PRICE_BOOK) {
+        if (rows.table().versioned()) {
             forget();
         }
         Map<Integer, Integer> gone = twins.in(file);

@@ -1,5 +1,6 @@
 package benchtrue.workbook.draft;
 
+import benchtrue.revision.SurchargeDecision;
 import benchtrue.revision.CellFault;
 import benchtrue.revision.DecidedDraft;
 import benchtrue.revision.Decision;
@@ -63,7 +64,17 @@ public final class ReadDecisions {
                 cells.named(DecideInputs.Input.DRAFT_DIGEST.title()).text(),
                 file.toString(),
                 rows(cells, sheet, prices, faults),
+                surcharges(file, workbook, prices, faults),
                 faults);
+    }
+
+    private static List<SurchargeDecision> surcharges(
+            Path file, XSSFWorkbook workbook, RowPrices prices, List<CellFault> faults) {
+        Sheet sheet = workbook.getSheet(SurchargesSheet.NAME);
+        return sheet == null
+                ? List.of()
+                : SurchargesSheet.read(
+                        new DecidedCells(file.toString(), workbook, sheet), sheet, prices, faults);
     }
 
     private static Refusal notADraft(Path file, String found, Exception cause) {
