@@ -157,8 +157,7 @@ final class DescribeCauses {
         }
         double error = StrictMath.sqrt(squares * sum.jobs / StrictMath.max(1, sum.jobs - 1)) / (sum.quoted * load);
         double reach = -StudentT.quantile(TAIL, sum.jobs - 1.0) * error;
-        return new Cause.Group(
-                label, sum.jobs, load, load * StrictMath.exp(-reach), load * StrictMath.exp(reach));
+        return new Cause.Group(label, sum.jobs, load, load * StrictMath.exp(-reach), load * StrictMath.exp(reach));
     }
 
     private static long money(double amount) {

@@ -66,7 +66,11 @@ final class BookHours {
         PriceBook book = ledger.books().versions().get(version);
         return book.surcharges().isEmpty()
                 ? 0
-                : book.surcharges(ledger.repairTypes().name(type), ledger.tickets().get(ticket)).stream()
+                : book
+                        .surcharges(
+                                ledger.repairTypes().name(type),
+                                ledger.tickets().get(ticket))
+                        .stream()
                         .mapToLong(Surcharge::seconds)
                         .sum();
     }

@@ -1,9 +1,9 @@
 package benchtrue.nightly;
 
-import benchtrue.revision.SurchargeDecision;
 import benchtrue.format.Words;
 import benchtrue.revision.DecidedDraft;
 import benchtrue.revision.Decision;
+import benchtrue.revision.SurchargeDecision;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Hours;
 import benchtrue.shop.Money;

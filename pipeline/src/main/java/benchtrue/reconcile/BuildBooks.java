@@ -50,9 +50,7 @@ final class BuildBooks {
             if (file.name().startsWith(FOLDER)) {
                 Map.Entry<Integer, List<Surcharge>> last = lines.floorEntry(file.day());
                 versions.add(version(
-                        file,
-                        types.getOrDefault(file.day(), Map.of()),
-                        last == null ? List.of() : last.getValue()));
+                        file, types.getOrDefault(file.day(), Map.of()), last == null ? List.of() : last.getValue()));
             }
         }
         return new PriceBooks(versions);
@@ -75,7 +73,8 @@ final class BuildBooks {
                 surcharges.setAside(row, SurchargeColumn.REPAIR_TYPE, type, "a repair type of a price book");
             }
             if (surcharges.accepted(row) && !versions.containsKey(file.day())) {
-                surcharges.setAside(row, SurchargeColumn.REPAIR_TYPE, file.name(), "a price book of that day beside it");
+                surcharges.setAside(
+                        row, SurchargeColumn.REPAIR_TYPE, file.name(), "a price book of that day beside it");
             }
             if (surcharges.accepted(row)) {
                 versions.get(file.day())

@@ -4,7 +4,6 @@ import benchtrue.intake.TableRows;
 import benchtrue.intake.columns.Column;
 import benchtrue.intake.columns.InputFile;
 import benchtrue.intake.columns.Kind;
-import benchtrue.intake.columns.Table;
 import benchtrue.shop.Ints;
 import java.util.ArrayList;
 import java.util.HashSet;

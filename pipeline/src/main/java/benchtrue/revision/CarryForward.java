@@ -47,6 +47,8 @@ public final class CarryForward {
         });
         boolean tookOver = coming.book().surcharges().equals(was.surcharges());
         return new PriceBook(
-                coming.book().effective(), types, tookOver ? is.surcharges() : coming.book().surcharges());
+                coming.book().effective(),
+                types,
+                tookOver ? is.surcharges() : coming.book().surcharges());
     }
 }

@@ -1,11 +1,11 @@
 package benchtrue.revision;
 
-import benchtrue.shop.Ticket;
-import benchtrue.shop.Surcharge;
 import benchtrue.reconcile.Ledger;
 import benchtrue.shop.Absent;
 import benchtrue.shop.PriceBook;
 import benchtrue.shop.RepairType;
+import benchtrue.shop.Surcharge;
+import benchtrue.shop.Ticket;
 import java.util.List;
 import java.util.Optional;
 
@@ -19,7 +19,8 @@ import java.util.Optional;
  * @param before by repair-type code, the entry before, null where its hours and price stayed
  * @param since the entry since, likewise
  */
-record ChangedTypes(int from, int effective, PriceBook earlier, PriceBook newest, RepairType[] before, RepairType[] since) {
+record ChangedTypes(
+        int from, int effective, PriceBook earlier, PriceBook newest, RepairType[] before, RepairType[] since) {
     /** Returns the change; empty where only one version has been in force, or the newest changed nothing. */
     static Optional<ChangedTypes> of(Ledger ledger) {
         List<PriceBook> inForce = ledger.books().versions().stream()

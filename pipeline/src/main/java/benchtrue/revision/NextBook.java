@@ -1,6 +1,5 @@
 package benchtrue.revision;
 
-import benchtrue.shop.Surcharge;
 import benchtrue.format.Figures;
 import benchtrue.format.Words;
 import benchtrue.shop.Absent;
@@ -8,6 +7,7 @@ import benchtrue.shop.ExitCode;
 import benchtrue.shop.PriceBook;
 import benchtrue.shop.Refusal;
 import benchtrue.shop.RepairType;
+import benchtrue.shop.Surcharge;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -80,7 +80,8 @@ public final class NextBook {
 
     private Optional<CellFault> check(SurchargeDecision decision) {
         boolean known = before.type(decision.line().repairType()).isPresent();
-        boolean sound = known && decision.line().seconds() > 0 && decision.line().labour() >= 0;
+        boolean sound =
+                known && decision.line().seconds() > 0 && decision.line().labour() >= 0;
         return sound
                 ? Optional.empty()
                 : Optional.of(decision.fault(

@@ -1,8 +1,8 @@
 package benchtrue.tables;
 
-import benchtrue.shop.Surcharge;
 import benchtrue.shop.PriceBook;
 import benchtrue.shop.RepairType;
+import benchtrue.shop.Surcharge;
 import java.io.IOException;
 import java.nio.file.Path;
 

@@ -27,8 +27,7 @@ final class JobsByCause {
                 subject.label(cause.repairType()) + ": jobs " + cause.label() + " take "
                         + subject.figures().ratio(cause.size()) + " times as long as the others",
                 "What follows: " + cause.remedy() + ". Right: jobs. Lines: 90\u00a0% range.",
-                new RowChart(
-                        "hours per quoted hour", RowChart.Form.MARKS, 1, 0, rows, List.of(), subject.figures()),
+                new RowChart("hours per quoted hour", RowChart.Form.MARKS, 1, 0, rows, List.of(), subject.figures()),
                 Picture.Scope.ONE_REPAIR);
     }
 

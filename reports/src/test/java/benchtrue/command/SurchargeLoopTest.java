@@ -44,8 +44,7 @@ class SurchargeLoopTest {
 
     private final StringWriter out = new StringWriter();
     private final StringWriter err = new StringWriter();
-    private final StringBuilder tickets =
-            new StringBuilder("ticket,opened,closed,status,instrument_class\n");
+    private final StringBuilder tickets = new StringBuilder("ticket,opened,closed,status,instrument_class\n");
     private final StringBuilder lines =
             new StringBuilder("ticket,line,repair_type,quoted_hours,quoted_labour,outcome\n");
     private final StringBuilder log = new StringBuilder("entry,ticket,line,technician,work_date,hours\n");
@@ -140,7 +139,8 @@ class SurchargeLoopTest {
     private void takenAndQuoted(Path decided) throws Exception {
         run("adopt", decided.toString(), "--effective", BOOK, "--as-of", FIRST);
         assertThat(out.toString()).contains("+ Nut, on banjo instruments");
-        String line = Files.readAllLines(shop.resolve("surcharges/" + BOOK + ".csv")).get(1);
+        String line =
+                Files.readAllLines(shop.resolve("surcharges/" + BOOK + ".csv")).get(1);
         assertThat(line).startsWith("nut,banjo,");
         double more = Double.parseDouble(line.split(",")[2]);
         assertThat(more).isBetween(1.5, 2.5);
@@ -153,7 +153,8 @@ class SurchargeLoopTest {
         assertThat(Files.readString(shop.resolve("out/" + LATER + "/review.html")))
                 .as("the follow-up knows what the line changed")
                 .contains("1 repair");
-        assertThat(Files.readAllLines(shop.resolve("out/" + LATER + "/backtest.csv"))).hasSizeGreaterThan(1);
+        assertThat(Files.readAllLines(shop.resolve("out/" + LATER + "/backtest.csv")))
+                .hasSizeGreaterThan(1);
         assertThat(Files.readAllLines(shop.resolve("out/" + LATER + "/lines.csv")))
                 .as("a banjo's quote stands against book and line together")
                 .anyMatch(row -> row.startsWith("B") && row.contains(",banjo,") && row.contains(",nut,"));

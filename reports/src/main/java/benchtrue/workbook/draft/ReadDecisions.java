@@ -1,9 +1,9 @@
 package benchtrue.workbook.draft;
 
-import benchtrue.revision.SurchargeDecision;
 import benchtrue.revision.CellFault;
 import benchtrue.revision.DecidedDraft;
 import benchtrue.revision.Decision;
+import benchtrue.revision.SurchargeDecision;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Refusal;
 import java.io.ByteArrayInputStream;
@@ -73,8 +73,7 @@ public final class ReadDecisions {
         Sheet sheet = workbook.getSheet(SurchargesSheet.NAME);
         return sheet == null
                 ? List.of()
-                : SurchargesSheet.read(
-                        new DecidedCells(file.toString(), workbook, sheet), sheet, prices, faults);
+                : SurchargesSheet.read(new DecidedCells(file.toString(), workbook, sheet), sheet, prices, faults);
     }
 
     private static Refusal notADraft(Path file, String found, Exception cause) {

@@ -52,7 +52,8 @@ final class SurchargesSheet {
             Heading.note("Family", 12));
     private static final String HOURS_FORMULA =
             "IF($F#=\"take\",$B#,IF(AND($F#=\"own\",ISNUMBER($G#)),$G#,IF($F#=\"drop\",0,%s)))";
-    private static final String PRICE_FORMULA = "IF(ABS($H#-$B#)<0.0001,$C#,INT(ROUND($H#*ShopRate,4)/PriceStep+0.5)*PriceStep)";
+    private static final String PRICE_FORMULA =
+            "IF(ABS($H#-$B#)<0.0001,$C#,INT(ROUND($H#*ShopRate,4)/PriceStep+0.5)*PriceStep)";
 
     private SurchargesSheet() {}
 
@@ -77,8 +78,7 @@ final class SurchargesSheet {
         }
     }
 
-    private static void write(
-            Review review, FamiliesSheet families, ProposedSurcharge proposed, int row, Grid grid) {
+    private static void write(Review review, FamiliesSheet families, ProposedSurcharge proposed, int row, Grid grid) {
         Surcharge line = proposed.line();
         String family = review.revision()
                 .against(review.ledger())
@@ -94,7 +94,10 @@ final class SurchargesSheet {
                 .text(proposed.basis(), CellStyles.Kind.NOTE)
                 .empty(CellStyles.Kind.ENTRY)
                 .empty(CellStyles.Kind.ENTRY_HOURS)
-                .formula(at(String.format(HOURS_FORMULA, proposed.standing() ? "$B#" : "0"), row, Map.of()), stays, CellStyles.Kind.HOURS)
+                .formula(
+                        at(String.format(HOURS_FORMULA, proposed.standing() ? "$B#" : "0"), row, Map.of()),
+                        stays,
+                        CellStyles.Kind.HOURS)
                 .formula(
                         at(PRICE_FORMULA, row, families.cells(family)),
                         proposed.standing() ? Money.units(line.labour()) : 0,
@@ -129,7 +132,8 @@ final class SurchargesSheet {
         for (int number = FIRST_ROW; number <= sheet.getLastRowNum() + 1; number++) {
             Row row = sheet.getRow(number - 1);
             if (row != null && !cells.at(row, REPAIR_TYPE).isEmpty()) {
-                read(cells, row, prices.of(cells.at(row, FAMILY).text()), faults).ifPresent(decided::add);
+                read(cells, row, prices.of(cells.at(row, FAMILY).text()), faults)
+                        .ifPresent(decided::add);
             }
         }
         return decided;
@@ -158,7 +162,10 @@ final class SurchargesSheet {
         } else if (!(Math.abs(number(cells, row, NEW_HOURS) - hours) <= NEAR)
                 || !(Math.abs(number(cells, row, NEW_PRICE) - price) <= NEAR)) {
             faults.add(cells.at(row, NEW_PRICE)
-                    .fault(title, Amounts.plain(price) + " by what stands in its row (recalculate the workbook and save it again)"));
+                    .fault(
+                            title,
+                            Amounts.plain(price)
+                                    + " by what stands in its row (recalculate the workbook and save it again)"));
         } else {
             return Optional.of(new SurchargeDecision(
                     new Surcharge(
