@@ -23,6 +23,7 @@ import java.util.function.ToLongFunction;
  * @param pace whether the whole shop gets slower or faster
  * @param copiedLines rows of lines whose hours are more likely copied from the quote than measured
  * @param causes what sets jobs of a repair apart from its others, or that nothing does where it runs over or under, by code
+ * @param writers what each writer's quotes came to, by family; empty unless the settings ask for it
  * @param leftOut what proposals leave out for causes, by code
  */
 public record Findings(
@@ -40,6 +41,7 @@ public record Findings(
         ShopPace pace,
         Set<Integer> copiedLines,
         List<Cause> causes,
+        List<WriterQuotes> writers,
         List<LeftOut> leftOut) {
     public Findings {
         repairs = List.copyOf(repairs);
@@ -53,6 +55,7 @@ public record Findings(
         people = List.copyOf(people);
         copiedLines = Set.copyOf(copiedLines);
         causes = List.copyOf(causes);
+        writers = List.copyOf(writers);
         leftOut = List.copyOf(leftOut);
     }
 
@@ -99,6 +102,7 @@ public record Findings(
                 0,
                 ShopPace.STEADY,
                 Set.of(),
+                List.of(),
                 List.of(),
                 List.of());
     }
