@@ -30,9 +30,4 @@ public record Surcharge(String repairType, String when, long seconds, long labou
     public boolean standsFor(Surcharge other) {
         return repairType.equals(other.repairType) && when.equals(other.when);
     }
-
-    /** Returns the same line at other hours and another price. */
-    public Surcharge at(long otherSeconds, long otherLabour) {
-        return new Surcharge(repairType, when, otherSeconds, otherLabour, title);
-    }
 }

@@ -152,12 +152,19 @@ class SurchargeLoopTest {
         assertThat(Double.parseDouble(found.get(6))).as("hours per quoted hour").isBetween(0.9, 1.1);
         assertThat(Files.readString(shop.resolve("out/" + LATER + "/review.html")))
                 .as("the follow-up knows what the line changed")
-                .contains("1 repair");
+                .contains("changed 1 repair", "It worked: jobs took 1.")
+                .doesNotContain("It changed takings by 0 ");
         assertThat(Files.readAllLines(shop.resolve("out/" + LATER + "/backtest.csv")))
                 .hasSizeGreaterThan(1);
-        assertThat(Files.readAllLines(shop.resolve("out/" + LATER + "/lines.csv")))
+        List<String[]> told = Files.readAllLines(shop.resolve("out/" + LATER + "/lines.csv")).stream()
+                .map(row -> row.split(",", -1))
+                .toList();
+        int then = List.of(told.get(0)).indexOf("book_hours_then");
+        assertThat(told)
                 .as("a banjo's quote stands against book and line together")
-                .anyMatch(row -> row.startsWith("B") && row.contains(",banjo,") && row.contains(",nut,"));
+                .filteredOn(row -> row[0].startsWith("B") && row[2].equals("nut"))
+                .extracting(row -> row[4] + " " + Double.parseDouble(row[then]))
+                .containsOnly("flat-top 2.0", "banjo " + (2 + more));
     }
 
     private Row row(Sheet sheet) {
