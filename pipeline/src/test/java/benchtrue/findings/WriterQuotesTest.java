@@ -12,7 +12,8 @@ import org.junit.jupiter.api.Test;
 class WriterQuotesTest {
     /** Forty tickets a writer, of three kinds; Di quotes at nine tenths of the book and forgets a cleaning now and then. */
     private static ShopBuilder shop() {
-        ShopBuilder shop = new ShopBuilder().type("nut", 2).type("setup", 2, "setup").type("refret", 10);
+        ShopBuilder shop =
+                new ShopBuilder().type("nut", 2).type("setup", 2, "setup").type("refret", 10);
         String[] types = {"nut", "setup", "refret"};
         for (int i = 0; i < 80; i++) {
             String type = types[i % 3];

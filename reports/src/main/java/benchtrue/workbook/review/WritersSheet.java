@@ -17,9 +17,10 @@ final class WritersSheet {
     static void write(List<WriterQuotes> quotes, SXSSFSheet sheet, CellStyles look) {
         RowFlow flow = new RowFlow(sheet, look, 20, 16, 8, 12, 12, 12, 12, 14, 16);
         flow.title("Quotes by writer and family of repairs");
-        flow.sentence("For planning and training, no ranking, and no ground for pay or discipline: instruments and customers differ"
-                + " between writers. Tell the people concerned first. Only writers with 30 jobs or more over three kinds of repair,"
-                + " and families with five jobs or more.");
+        flow.sentence(
+                "For planning and training, no ranking, and no ground for pay or discipline: instruments and customers differ"
+                        + " between writers. Tell the people concerned first. Only writers with 30 jobs or more over three kinds of repair,"
+                        + " and families with five jobs or more.");
         flow.headings(
                 List.of(
                         "Writer",
