@@ -99,8 +99,26 @@ class SurchargeLoopTest {
     }
 
     @Test
+    void aLineOfABookThatIsWithdrawnGoesWithIt() throws Exception {
+        night();
+        run("adopt", taken().toString(), "--effective", BOOK, "--as-of", FIRST);
+        run("withdraw", "--effective", BOOK, "--reason", "too early", "--as-of", FIRST);
+        assertThat(shop.resolve("surcharges/" + BOOK + ".csv")).doesNotExist();
+        assertThat(shop.resolve("price-book/" + BOOK + ".csv")).doesNotExist();
+        try (Stream<Path> kept = Files.list(shop.resolve("decisions"))) {
+            assertThat(kept).anyMatch(file -> file.getFileName().toString().startsWith("surcharges-"));
+        }
+        run("nightly", "--as-of", FIRST);
+        assertThat(rows(FIRST, "causes.csv", "nut")).as("asked again").hasSize(1);
+    }
+
+    @Test
     void aLineTakenInTheWorkbookIsQuotedAndKnownAfterwards() throws Exception {
         night();
+        takenAndQuoted(taken());
+    }
+
+    private Path taken() throws Exception {
         Path decided = shop.resolve("decided.xlsx");
         try (XSSFWorkbook workbook = new XSSFWorkbook(draft().toFile());
                 OutputStream file = Files.newOutputStream(decided)) {
@@ -108,7 +126,7 @@ class SurchargeLoopTest {
             workbook.getCreationHelper().createFormulaEvaluator().evaluateAll();
             workbook.write(file);
         }
-        takenAndQuoted(decided);
+        return decided;
     }
 
     @Test
