@@ -4,6 +4,7 @@ import benchtrue.calendar.Calendar;
 import benchtrue.calendar.Call;
 import benchtrue.costing.CostedLines;
 import benchtrue.costing.Gift;
+import benchtrue.findings.Cause;
 import benchtrue.findings.Findings;
 import benchtrue.findings.RepairFinding;
 import benchtrue.findings.Verdict;
@@ -34,6 +35,7 @@ import java.util.stream.Stream;
  * @param held titles of what is not changed, by reason; what stands after a reason's colon belongs to one repair
  * @param given what was given away, the most worth first
  * @param calls open instruments about which somebody should be called, what saves most first
+ * @param causes what sets jobs of a repair apart and is told, the most money first
  * @param books which price book is in force and which are to come, one sentence each
  */
 public record Answers(
@@ -48,6 +50,7 @@ public record Answers(
         SortedMap<String, List<ProposedChange>> held,
         List<Gift> given,
         List<Call> calls,
+        List<Cause> causes,
         List<String> books) {
     /** Repairs named where there is room for few. */
     public static final int FEW_REPAIRS = 5;
@@ -92,6 +95,11 @@ public record Answers(
                 held(revision),
                 costs.shop().gifts(),
                 calendar.calls(),
+                findings.causes().stream()
+                        .filter(cause -> !cause.groups().isEmpty())
+                        .sorted(Comparator.comparingLong((Cause cause) -> -Math.abs(cause.annualEffect()))
+                                .thenComparingInt(Cause::repairType))
+                        .toList(),
                 BooksTold.of(costs.jobs().ledger(), revision, settings.figures()));
     }
 

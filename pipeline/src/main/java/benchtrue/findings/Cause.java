@@ -1,5 +1,7 @@
 package benchtrue.findings;
 
+import java.util.List;
+
 /**
  * What sets some jobs of a repair apart from its others (methods, section 14). Where it lies with people and figures about them
  * are off, its value is empty, its jobs are 0 and its figures are not known.
@@ -21,6 +23,7 @@ package benchtrue.findings;
  * @param annualLower lower end of its 90 % interval
  * @param annualUpper upper end
  * @param remedy what follows from it, in words
+ * @param groups the repair's jobs in groups by the cause, its own first; none where it is not told
  */
 public record Cause(
         int repairType,
@@ -39,7 +42,22 @@ public record Cause(
         long annualEffect,
         long annualLower,
         long annualUpper,
-        String remedy) {
+        String remedy,
+        List<Group> groups) {
+    public Cause {
+        groups = List.copyOf(groups);
+    }
+
+    /**
+     * Some jobs of a repair.
+     *
+     * @param label which, in words
+     * @param jobs how many
+     * @param loadFactor hours per quoted hour
+     * @param lower lower end of its 90 % interval
+     * @param upper upper end
+     */
+    public record Group(String label, int jobs, double loadFactor, double lower, double upper) {}
 
     /** What sort of cause, and what follows from it. */
     public enum Kind {

@@ -9,9 +9,10 @@ import java.util.function.IntPredicate;
  * What sets jobs of a repair apart from its others.
  *
  * @param named causes that are told from chance, by repair type
+ * @param all everything that was looked at
  * @param ownJobs by repair type, jobs with hours of their own, in which they were looked for
  */
-record Causes(List<Named> named, int[] ownJobs) {
+record Causes(List<Named> named, List<Circumstance> all, int[] ownJobs) {
     Causes {
         named = List.copyOf(named);
     }

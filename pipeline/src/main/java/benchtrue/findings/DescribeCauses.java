@@ -13,11 +13,16 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.IntPredicate;
 
 /** Says of each cause how many jobs, hours and how much money lie with it, and what a proposal leaves out for it. */
 final class DescribeCauses {
     private static final double TAIL = 0.05;
+    private static final int FEWEST_OF_A_GROUP = 4;
+    /** Of these a job has one only. */
+    private static final Set<Kind> EXCLUSIVE =
+            Set.of(Kind.INSTRUMENT_CLASS, Kind.TECHNICIAN, Kind.QUOTE_WRITER, Kind.PAYER);
     /** Jobs with hours of their own below which nothing says where an excess lies, or that it lies nowhere. */
     private static final int ENOUGH = 12;
 
@@ -117,7 +122,42 @@ final class DescribeCauses {
                 money(yearly * (size - 1)),
                 money(yearly * (lower - 1)),
                 money(yearly * (upper - 1)),
-                remedy(cause));
+                remedy(cause),
+                groups(cause));
+    }
+
+    /** Where each job is of one group alone, all groups; else those with the cause and the others. */
+    private List<Cause.Group> groups(Named cause) {
+        int type = cause.repairType();
+        List<Cause.Group> groups = new ArrayList<>();
+        groups.add(group(type, cause.circumstance().label(), cause::has));
+        if (EXCLUSIVE.contains(cause.circumstance().kind())) {
+            causes.all().stream()
+                    .filter(other -> cause.of(other.kind()))
+                    .filter(other -> !other.value().equals(cause.circumstance().value()))
+                    .map(other -> group(type, other.label(), other.holds()))
+                    .filter(group -> group.jobs() >= FEWEST_OF_A_GROUP)
+                    .forEach(groups::add);
+        } else {
+            groups.add(group(type, "all others", line -> !cause.has(line)));
+        }
+        return groups;
+    }
+
+    /** The error of a ratio of sums is that of what each job takes beyond it (Cochran 1977). */
+    private Cause.Group group(int type, String label, IntPredicate holds) {
+        Sum sum = sum(type, holds);
+        double load = sum.hours / sum.quoted;
+        double squares = 0;
+        for (int line : judged.get(type)) {
+            double off = holds.test(line)
+                    ? Hours.of(jobs.actualSeconds(line) + jobs.reworkSeconds(line)) - load * jobs.todayQuotedHours(line)
+                    : 0;
+            squares += off * off;
+        }
+        double error = StrictMath.sqrt(squares * sum.jobs / StrictMath.max(1, sum.jobs - 1)) / (sum.quoted * load);
+        double reach = -StudentT.quantile(TAIL, sum.jobs - 1.0) * error;
+        return new Cause.Group(label, sum.jobs, load, load * StrictMath.exp(-reach), load * StrictMath.exp(reach));
     }
 
     private static long money(double amount) {
@@ -157,7 +197,8 @@ final class DescribeCauses {
                 unknown,
                 unknown,
                 unknown,
-                kind.remedy());
+                kind.remedy(),
+                List.of());
     }
 
     private static Cause spread(RepairFinding finding) {
@@ -178,7 +219,8 @@ final class DescribeCauses {
                 finding.annualShortfall(),
                 finding.annualShortfallLower(),
                 finding.annualShortfallUpper(),
-                Kind.SPREAD.remedy());
+                Kind.SPREAD.remedy(),
+                List.of());
     }
 
     /** Whether only the jobs since a confirmed slowing count for the repair. */

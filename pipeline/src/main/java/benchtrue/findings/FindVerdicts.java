@@ -63,6 +63,7 @@ public final class FindVerdicts {
                 pace,
                 copies.copiedLines(),
                 repairs.stream().flatMap(row -> describe.all(row).stream()).toList(),
+                study.writers(costs, settings),
                 describe.leftOut(),
                 reach,
                 RoundingForm.Logged.of(jobs.ledger().time(), grid, forms));

@@ -23,6 +23,7 @@ import java.util.function.ToLongFunction;
  * @param pace whether the whole shop gets slower or faster
  * @param copiedLines rows of lines whose hours are more likely copied from the quote than measured
  * @param causes what sets jobs of a repair apart from its others, or that nothing does where it runs over or under, by code
+ * @param writers what each writer's quotes came to, by family; empty unless the settings ask for it
  * @param leftOut what proposals leave out for causes, by code
  * @param reach how far loads may lie from what is logged, by repair-type code
  * @param logged how the shop's bench time is written down
@@ -42,6 +43,7 @@ public record Findings(
         ShopPace pace,
         Set<Integer> copiedLines,
         List<Cause> causes,
+        List<WriterQuotes> writers,
         List<LeftOut> leftOut,
         LoadReach reach,
         RoundingForm.Logged logged) {
@@ -57,6 +59,7 @@ public record Findings(
         people = List.copyOf(people);
         copiedLines = Set.copyOf(copiedLines);
         causes = List.copyOf(causes);
+        writers = List.copyOf(writers);
         leftOut = List.copyOf(leftOut);
     }
 
@@ -103,6 +106,7 @@ public record Findings(
                 0,
                 ShopPace.STEADY,
                 Set.of(),
+                List.of(),
                 List.of(),
                 List.of(),
                 LoadReach.none(1

@@ -1,5 +1,6 @@
 package benchtrue.findings;
 
+import benchtrue.costing.CostedLines;
 import benchtrue.hours.JobLines;
 import benchtrue.settings.Disclosure;
 import benchtrue.settings.Settings;
@@ -80,6 +81,10 @@ final class StudyJobs {
 
     List<PersonFactor> people(Settings settings) {
         return FindPeople.of(jobs, model, settings);
+    }
+
+    List<WriterQuotes> writers(CostedLines costs, Settings settings) {
+        return FindWriterQuotes.of(costs, model.rows().factors(), settings);
     }
 
     int downWeighted() {

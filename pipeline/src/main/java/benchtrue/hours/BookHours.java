@@ -4,6 +4,7 @@ import benchtrue.reconcile.Ledger;
 import benchtrue.shop.Absent;
 import benchtrue.shop.PriceBook;
 import benchtrue.shop.RepairType;
+import benchtrue.shop.Surcharge;
 import java.util.List;
 import java.util.Optional;
 
@@ -13,8 +14,10 @@ final class BookHours {
     private final long[][] seconds;
     private final String[] family;
     private final int today;
+    private final Ledger ledger;
 
     BookHours(Ledger ledger) {
+        this.ledger = ledger;
         List<PriceBook> versions = ledger.books().versions();
         effective = versions.stream().mapToInt(PriceBook::effective).toArray();
         int types = ledger.repairTypes().size();
@@ -45,6 +48,31 @@ final class BookHours {
     /** Returns the book's seconds of a type on the as-of date, or absent. */
     long secondsToday(int type) {
         return seconds[today][type];
+    }
+
+    /** Returns the book's seconds of a type on a ticket's instrument on a day, its surcharges included, or absent. */
+    long seconds(int type, int ticket, int day) {
+        long plain = seconds(type, day);
+        return Absent.has(plain) ? plain + surcharges(type, ticket, version(day)) : plain;
+    }
+
+    /** Returns the same on the as-of date. */
+    long secondsToday(int type, int ticket) {
+        long plain = secondsToday(type);
+        return Absent.has(plain) ? plain + surcharges(type, ticket, today) : plain;
+    }
+
+    private long surcharges(int type, int ticket, int version) {
+        PriceBook book = ledger.books().versions().get(version);
+        return book.surcharges().isEmpty()
+                ? 0
+                : book
+                        .surcharges(
+                                ledger.repairTypes().name(type),
+                                ledger.tickets().get(ticket))
+                        .stream()
+                        .mapToLong(Surcharge::seconds)
+                        .sum();
     }
 
     /** Returns a type's family in the newest book; empty for a type in no book. */

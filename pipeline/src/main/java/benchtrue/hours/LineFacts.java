@@ -94,8 +94,8 @@ final class LineFacts {
         type[line] = lines.repairType(line);
         state[line] = (byte) state(line).ordinal();
         int day = ledger.quotedOn(line);
-        long then = books.seconds(type[line], day);
-        long today = books.secondsToday(type[line]);
+        long then = books.seconds(type[line], ticket[line], day);
+        long today = books.secondsToday(type[line], ticket[line]);
         boolean inBook = Absent.has(then) && Absent.has(today);
         boolean quoted = lines.judgedSeconds(line) > 0;
         long judged = quoted || !inBook ? Math.max(0, lines.judgedSeconds(line)) : then;

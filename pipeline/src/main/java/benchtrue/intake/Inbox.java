@@ -59,8 +59,10 @@ final class Inbox {
         }
         Inbox inbox = new Inbox(shop, new Rules(settings));
         inbox.list("exports", "the files that the shop's systems exported").forEach(inbox::export);
-        if (Files.isDirectory(shop.resolve(BOOKS))) {
-            inbox.visible(BOOKS).forEach(inbox::book);
+        for (Table table : List.of(Table.PRICE_BOOK, Table.SURCHARGES)) {
+            if (Files.isDirectory(shop.resolve(table.title()))) {
+                inbox.visible(table.title()).forEach(path -> inbox.version(table, path));
+            }
         }
         inbox.requireOneBookADay();
         inbox.requireNeeded();
@@ -144,27 +146,28 @@ final class Inbox {
     }
 
     /** A book that the program wrote is read as it is, also where the name of a rule for others fits it. */
-    private void book(Path path) {
+    private void version(Table table, Path path) {
         String file = path.getFileName().toString();
-        Optional<MappedTable> rule = rules.of("price-book", file)
+        String name = table.title() + "/" + file;
+        Optional<MappedTable> rule = rules.of(table.title(), file)
                 .filter(found -> !(found.mapping().renames() && ForeignBook.OwnBook.is(path)));
-        rule.filter(found -> found.table() != Table.PRICE_BOOK).ifPresent(found -> {
+        rule.filter(found -> found.table() != table).ifPresent(found -> {
             throw new Refusal(
                     ExitCode.SETTINGS,
-                    "price-book/" + file + ": found a rule of shop.toml that makes it "
-                            + found.table().title() + ", expected price-book. Move the file to exports, or correct the"
-                            + " rule.");
+                    name + ": found a rule of shop.toml that makes it "
+                            + found.table().title() + ", expected " + table.title()
+                            + ". Move the file to exports, or correct the rule.");
         });
         if (rule.isEmpty() && !isTable(file.toLowerCase(Locale.ROOT))) {
-            unread.add("price-book/" + file);
+            unread.add(name);
             return;
         }
-        requireInside(path, "price-book/" + file);
-        Mapping mapping = rule.orElse(rules.plain(Table.PRICE_BOOK)).mapping();
-        files.add(new ExportFile(path, "price-book/" + file, Table.PRICE_BOOK, effective(file), mapping));
+        requireInside(path, name);
+        Mapping mapping = rule.orElse(rules.plain(table)).mapping();
+        files.add(new ExportFile(path, name, table, effective(name, file), mapping));
     }
 
-    private static int effective(String file) {
+    private static int effective(String name, String file) {
         int point = file.lastIndexOf('.');
         try {
             return (int)
@@ -172,7 +175,7 @@ final class Inbox {
         } catch (DateTimeParseException noDate) {
             throw new Refusal(
                     ExitCode.UNUSABLE_FILE,
-                    "price-book/" + file + ": found a name that is no date, expected the day the version takes effect,"
+                    name + ": found a name that is no date, expected the day the version takes effect,"
                             + " such as 2026-01-01.csv. Rename the file.");
         }
     }
@@ -195,10 +198,11 @@ final class Inbox {
     }
 
     private void requireOneBookADay() {
-        Map<Integer, String> known = new HashMap<>();
+        Map<String, String> known = new HashMap<>();
         for (ExportFile file : files) {
-            String earlier = file.table() == Table.PRICE_BOOK && file.name().startsWith("price-book/")
-                    ? known.put(file.day(), file.name())
+            String folder = file.table().title() + "/";
+            String earlier = file.table().versioned() && file.name().startsWith(folder)
+                    ? known.put(folder + file.day(), file.name())
                     : null;
             if (earlier != null) {
                 throw new Refusal(

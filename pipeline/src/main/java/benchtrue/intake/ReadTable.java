@@ -101,12 +101,13 @@ final class ReadTable {
                             + file.table().title() + ". Export it again, or take the file out.");
         }
         Header header = Header.read(records, file.table(), file.mapping(), file.name());
-        if (file.table() == Table.PRICE_BOOK && file.name().startsWith("exports/") && !header.isSetAside()) {
+        if (file.table().versioned() && file.name().startsWith("exports/") && !header.isSetAside()) {
             throw new Refusal(
                     ExitCode.UNUSABLE_FILE,
                     file.name()
-                            + ": found a price book in the inbox, expected it in the folder price-book, named by the"
-                            + " day it takes effect, such as price-book/2026-01-01.csv. Move it there.");
+                            + ": found a file of " + file.table().title() + " in the inbox, expected it in the folder "
+                            + file.table().title() + ", named by the day it takes effect, such as "
+                            + file.table().title() + "/2026-01-01.csv. Move it there.");
         }
         header.misspelt(file.table()).forEach((found, near) -> notices.add(misspelt(file, found, near)));
         rows.begin(header, header.isSetAside() ? Mapping.NONE : file.mapping());

@@ -40,7 +40,7 @@ final class GuessTable {
         fits.clear();
         boolean book = file.name().startsWith("price-book/");
         return Stream.of(Table.values())
-                .filter(table -> !book || table == Table.PRICE_BOOK)
+                .filter(table -> table != Table.SURCHARGES && (!book || table == Table.PRICE_BOOK))
                 .map(table -> guess(file, table))
                 .filter(guess -> guess.score() > 0 && guess.matches().size() > 1)
                 .max(Comparator.comparingDouble(Guess::score));

@@ -16,6 +16,7 @@ import java.util.List;
 /** Writes price books and the records of what was decided, each whole or not at all. */
 final class BookFiles {
     private static final String BOOKS = "price-book";
+    private static final String SURCHARGES = "surcharges";
 
     private final Path shop;
 
@@ -27,6 +28,10 @@ final class BookFiles {
         return shop.resolve(BOOKS).resolve(effective + ".csv");
     }
 
+    Path surcharges(LocalDate effective) {
+        return shop.resolve(SURCHARGES).resolve(effective + ".csv");
+    }
+
     private interface Content {
         void write(Path partial) throws IOException;
     }
@@ -34,6 +39,12 @@ final class BookFiles {
     /** Writes a book; one whose first day is still to come takes the place of what it was before. */
     Path write(PriceBook book) throws IOException {
         Path file = book(LocalDate.ofEpochDay(book.effective()));
+        // Before the book: without it they do not count.
+        if (!book.surcharges().isEmpty() || Files.isDirectory(shop.resolve(SURCHARGES))) {
+            whole(
+                    surcharges(LocalDate.ofEpochDay(book.effective())),
+                    partial -> new WritePriceBook().surcharges(book, partial));
+        }
         whole(file, partial -> new WritePriceBook().write(book, partial));
         return file;
     }

@@ -3,6 +3,7 @@ package benchtrue.nightly;
 import benchtrue.format.Words;
 import benchtrue.revision.DecidedDraft;
 import benchtrue.revision.Decision;
+import benchtrue.revision.SurchargeDecision;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Hours;
 import benchtrue.shop.Money;
@@ -38,7 +39,22 @@ final class DecisionRecord {
                 draft.decided().stream()
                         .map(decision -> row(before, next, decision))
                         .toList());
+        if (!draft.surcharges().isEmpty()) {
+            record.put(
+                    "surcharges",
+                    draft.surcharges().stream().map(DecisionRecord::row).toList());
+        }
         return Json.text(record);
+    }
+
+    private static Map<String, Object> row(SurchargeDecision decision) {
+        Map<String, Object> row = new LinkedHashMap<>();
+        row.put("repair_type", decision.line().repairType());
+        row.put("when", decision.line().when());
+        row.put("decision", Words.of(decision.choice()));
+        row.put("hours", Hours.text(decision.line().seconds()));
+        row.put("labour", Money.text(decision.line().labour()));
+        return row;
     }
 
     private static Map<String, Object> row(PriceBook before, PriceBook next, Decision decision) {

@@ -73,6 +73,10 @@ public final class Withdraw {
                     ExitCode.USAGE, request, "was not adopted but written by hand; take its file out of price-book");
         }
         write.changed(later, CarryForward.into(withdrawn, before, later));
+        if (Files.exists(write.surcharges(request.effective()))) {
+            BookFiles.move(
+                    write.surcharges(request.effective()), kept.resolveSibling("surcharges-" + kept.getFileName()));
+        }
         BookFiles.move(write.book(request.effective()), kept);
         return kept;
     }

@@ -140,8 +140,8 @@ public final class Reconcile {
             TicketKeys keys = new TicketKeys(tickets, table(Table.TICKETS));
             derived.addAll(untold.notices());
             Optional<UsualQuotes> usual = usualQuotes(tickets, keys);
-            PriceBooks books =
-                    usual.map(UsualQuotes::books).orElseGet(() -> new BuildBooks(table(Table.PRICE_BOOK)).build());
+            PriceBooks books = usual.map(UsualQuotes::books)
+                    .orElseGet(() -> new BuildBooks(table(Table.PRICE_BOOK), table(Table.SURCHARGES)).build());
             usual.ifPresent(quotes -> derived.addAll(quotes.notices(books)));
             TypeKeys types =
                     new TypeKeys(books, usual.map(UsualQuotes::withoutQuote).orElse(Set.of()));

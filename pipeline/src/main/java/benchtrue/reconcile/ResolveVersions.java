@@ -4,7 +4,6 @@ import benchtrue.intake.TableRows;
 import benchtrue.intake.columns.Column;
 import benchtrue.intake.columns.InputFile;
 import benchtrue.intake.columns.Kind;
-import benchtrue.intake.columns.Table;
 import benchtrue.shop.Ints;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -61,7 +60,7 @@ final class ResolveVersions {
 
     private void resolve(int place) {
         InputFile file = rows.files().get(place);
-        if (rows.table() == Table.PRICE_BOOK) {
+        if (rows.table().versioned()) {
             forget();
         }
         Map<Integer, Integer> gone = twins.in(file);

@@ -45,6 +45,10 @@ public final class CarryForward {
                     ? type.at(now.get().bookSeconds(), now.get().bookLabour())
                     : type;
         });
-        return new PriceBook(coming.book().effective(), types);
+        boolean tookOver = coming.book().surcharges().equals(was.surcharges());
+        return new PriceBook(
+                coming.book().effective(),
+                types,
+                tookOver ? is.surcharges() : coming.book().surcharges());
     }
 }

@@ -4,6 +4,8 @@ import benchtrue.reconcile.Ledger;
 import benchtrue.shop.Absent;
 import benchtrue.shop.PriceBook;
 import benchtrue.shop.RepairType;
+import benchtrue.shop.Surcharge;
+import benchtrue.shop.Ticket;
 import java.util.List;
 import java.util.Optional;
 
@@ -12,10 +14,13 @@ import java.util.Optional;
  *
  * @param from first day of the version before; of the first version, the beginning of time
  * @param effective first day of the newest version
+ * @param earlier the version before
+ * @param newest the newest version
  * @param before by repair-type code, the entry before, null where its hours and price stayed
  * @param since the entry since, likewise
  */
-record ChangedTypes(int from, int effective, RepairType[] before, RepairType[] since) {
+record ChangedTypes(
+        int from, int effective, PriceBook earlier, PriceBook newest, RepairType[] before, RepairType[] since) {
     /** Returns the change; empty where only one version has been in force, or the newest changed nothing. */
     static Optional<ChangedTypes> of(Ledger ledger) {
         List<PriceBook> inForce = ledger.books().versions().stream()
@@ -28,7 +33,8 @@ record ChangedTypes(int from, int effective, RepairType[] before, RepairType[] s
         PriceBook earlier = inForce.get(inForce.size() - 2);
         int from = inForce.size() == 2 ? Absent.DAY : earlier.effective();
         int types = ledger.repairTypes().size();
-        ChangedTypes changed = new ChangedTypes(from, newest.effective(), new RepairType[types], new RepairType[types]);
+        ChangedTypes changed = new ChangedTypes(
+                from, newest.effective(), earlier, newest, new RepairType[types], new RepairType[types]);
         boolean any = false;
         for (int type = 0; type < types; type++) {
             any |= changed.take(type, earlier, newest, ledger.repairTypes().name(type));
@@ -39,12 +45,31 @@ record ChangedTypes(int from, int effective, RepairType[] before, RepairType[] s
     private boolean take(int type, PriceBook earlier, PriceBook newest, String key) {
         Optional<RepairType> was = earlier.type(key);
         Optional<RepairType> is = newest.type(key);
-        boolean differs = was.isPresent() && is.isPresent() && !was.get().quotesAs(is.get());
+        boolean differs = was.isPresent()
+                && is.isPresent()
+                && !(was.get().quotesAs(is.get()) && of(earlier, key).equals(of(newest, key)));
         if (differs) {
             before[type] = was.get();
             since[type] = is.get();
         }
         return differs;
+    }
+
+    private static List<Surcharge> of(PriceBook book, String key) {
+        return book.surcharges().stream()
+                .filter(line -> line.repairType().equals(key))
+                .toList();
+    }
+
+    /** Returns the money that surcharges of the newest version ask for a visit's repair beyond those of the one before. */
+    long surcharges(String key, Ticket ticket) {
+        return labour(newest, key, ticket) - labour(earlier, key, ticket);
+    }
+
+    private static long labour(PriceBook book, String key, Ticket ticket) {
+        return book.surcharges(key, ticket).stream()
+                .mapToLong(Surcharge::labour)
+                .sum();
     }
 
     boolean changed(int type) {

@@ -11,12 +11,24 @@ import java.util.List;
  * @param draft SHA-256 of the {@code revision.csv} that the draft was made from
  * @param file name of the workbook, for messages
  * @param decisions one a repair type; rows with a fault are left out
+ * @param surcharges decisions on lines with conditions
  * @param faults what can't be used
  */
-public record DecidedDraft(String draft, String file, List<Decision> decisions, List<CellFault> faults) {
+public record DecidedDraft(
+        String draft,
+        String file,
+        List<Decision> decisions,
+        List<SurchargeDecision> surcharges,
+        List<CellFault> faults) {
     public DecidedDraft {
         decisions = List.copyOf(decisions);
+        surcharges = List.copyOf(surcharges);
         faults = List.copyOf(faults);
+    }
+
+    /** Returns whether nothing at all was decided. */
+    boolean isOpen() {
+        return surcharges.isEmpty() && decided().isEmpty();
     }
 
     /** Returns the rows on which something was decided. */

@@ -25,6 +25,8 @@ final class FollowLastChange {
     private final SpanSums[] before;
     private final SpanSums[] since;
     private final int[] yearBefore;
+    private final long[] surchargesBefore;
+    private final long[] surchargesSince;
 
     private FollowLastChange(JobLines jobs, ChangedTypes changed) {
         this.jobs = jobs;
@@ -35,6 +37,8 @@ final class FollowLastChange {
         before = new SpanSums[types];
         since = new SpanSums[types];
         yearBefore = new int[types];
+        surchargesBefore = new long[types];
+        surchargesSince = new long[types];
         Arrays.setAll(before, type -> new SpanSums());
         Arrays.setAll(since, type -> new SpanSums());
     }
@@ -88,7 +92,9 @@ final class FollowLastChange {
         sums.quoted(accepted);
         if (accepted && day >= changed.effective() - YEAR && day < changed.effective()) {
             yearBefore[type]++;
+            surchargesBefore[type] += surcharges(line);
         }
+        surchargesSince[type] += accepted && day >= changed.effective() ? surcharges(line) : 0;
         long labour = Absent.firstOf(lines.billedLabour(line), lines.quotedLabour(line));
         if (accepted && Absent.has(labour)) {
             sums.charged(labour);
@@ -98,17 +104,25 @@ final class FollowLastChange {
         }
     }
 
+    private long surcharges(int line) {
+        return changed.surcharges(
+                jobs.ledger().repairTypes().name(lines.repairType(line)),
+                jobs.ledger().tickets().get(lines.ticket(line)));
+    }
+
     private long forecast(int type, double yearsBefore) {
         long step = changed.since()[type].bookLabour() - changed.before()[type].bookLabour();
         double jobsADay = yearsBefore > 0 ? yearBefore[type] / (yearsBefore * YEAR) : 0;
-        return (long) StrictMath.rint(step * jobsADay * days);
+        double surchargesADay = yearsBefore > 0 ? surchargesBefore[type] / (yearsBefore * YEAR) : 0;
+        return (long) StrictMath.rint((step * jobsADay + surchargesADay) * days);
     }
 
     /** Lines quoted above or below the book moved by the same share as the book did. */
     private long realised(int type) {
         double is = changed.since()[type].bookLabour();
         double was = changed.before()[type].bookLabour();
-        return is > 0 ? (long) StrictMath.rint(since[type].labour() * (1 - was / is)) : 0;
+        long standard = since[type].labour() - surchargesSince[type];
+        return surchargesSince[type] + (is > 0 ? (long) StrictMath.rint(standard * (1 - was / is)) : 0);
     }
 
     /** Quotes and jobs of one span of time, added up. Mutable. */

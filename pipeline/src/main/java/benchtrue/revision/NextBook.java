@@ -7,6 +7,7 @@ import benchtrue.shop.ExitCode;
 import benchtrue.shop.PriceBook;
 import benchtrue.shop.Refusal;
 import benchtrue.shop.RepairType;
+import benchtrue.shop.Surcharge;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -49,8 +50,9 @@ public final class NextBook {
     public PriceBook decide(DecidedDraft draft, int effective) {
         List<CellFault> faults = new ArrayList<>();
         draft.decided().forEach(decision -> check(decision, effective).ifPresent(faults::add));
+        draft.surcharges().forEach(decision -> check(decision).ifPresent(faults::add));
         draft.expectSound(faults);
-        if (draft.decided().isEmpty()) {
+        if (draft.isOpen()) {
             throw new Refusal(
                     ExitCode.UNUSABLE_FILE,
                     draft.file()
@@ -62,7 +64,29 @@ public final class NextBook {
                 types.computeIfPresent(decision.repairType(), (key, type) -> changed(type, decision));
             }
         }
-        return new PriceBook(effective, types);
+        return new PriceBook(effective, types, surcharges(draft));
+    }
+
+    private List<Surcharge> surcharges(DecidedDraft draft) {
+        List<Surcharge> lines = new ArrayList<>(before.surcharges());
+        for (SurchargeDecision decision : draft.surcharges()) {
+            lines.removeIf(decision.line()::standsFor);
+            if (decision.choice() != SurchargeDecision.Choice.DROP) {
+                lines.add(decision.line());
+            }
+        }
+        return lines;
+    }
+
+    private Optional<CellFault> check(SurchargeDecision decision) {
+        boolean known = before.type(decision.line().repairType()).isPresent();
+        boolean sound =
+                known && decision.line().seconds() > 0 && decision.line().labour() >= 0;
+        return sound
+                ? Optional.empty()
+                : Optional.of(decision.fault(
+                        known ? "no hours above zero" : "a repair type that is not in the price book",
+                        "hours above zero, for a repair of the book that the next one begins from"));
     }
 
     private Optional<CellFault> check(Decision decision, int effective) {

@@ -86,6 +86,7 @@ public final class ProposeRevision {
                 FollowLastChange.follow(costs.jobs(), settings.figures()),
                 backTest,
                 DraftSurcharges.of(findings.drivers(), costs.shopRate(), settings),
+                DraftConditions.of(findings, ledger, against, costs.shopRate(), settings),
                 decided.coming());
     }
 

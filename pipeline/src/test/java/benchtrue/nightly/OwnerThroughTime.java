@@ -184,7 +184,7 @@ final class OwnerThroughTime {
                 .adopt(
                         shop,
                         Settings.DEFAULTS,
-                        new DecidedDraft(draft, "decided.xlsx", decisions, List.<CellFault>of()),
+                        new DecidedDraft(draft, "decided.xlsx", decisions, List.of(), List.<CellFault>of()),
                         adoption);
     }
 

@@ -122,7 +122,7 @@ class SafeHoursTest {
                 EFFECTIVE + 90,
                 new Decision.Cell("Decide", "M13"));
         PriceBook today = new PriceBook(20_000, Map.of("job", type));
-        DecidedDraft draft = new DecidedDraft("digest", "decided.xlsx", List.of(decision), List.of());
+        DecidedDraft draft = new DecidedDraft("digest", "decided.xlsx", List.of(decision), List.of(), List.of());
         NextBook next = new NextBook(today, today, new TreeMap<>(), Settings.DEFAULTS.figures());
         boolean unsafe = choice != Decision.Choice.KEEP
                 && (Absent.has(type.leastSeconds()) && seconds < type.leastSeconds()

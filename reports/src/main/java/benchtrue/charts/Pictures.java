@@ -19,6 +19,7 @@ public final class Pictures {
         List<Picture> pictures = new ArrayList<>();
         pictures.add(new QuotedAgainstActual(subject).picture());
         new MoneyLost(subject).picture().ifPresent(pictures::add);
+        pictures.addAll(causes(subject));
         pictures.addAll(histories(subject));
         pictures.add(new EveryRepair(subject).picture());
         new WhatTheBookDid(subject).picture().ifPresent(pictures::add);
@@ -43,6 +44,13 @@ public final class Pictures {
         new FoundPairs(subject).picture().ifPresent(pictures::add);
         new WaitingByReason(subject).picture().ifPresent(pictures::add);
         return pictures;
+    }
+
+    /** One picture for each cause that is told, the most money first. */
+    private static List<Picture> causes(ChartContext subject) {
+        return subject.review().answers().causes().stream()
+                .map(cause -> new JobsByCause(subject, cause).picture())
+                .toList();
     }
 
     /** One picture for each type that is under-quoted or got slower, the most money first. */

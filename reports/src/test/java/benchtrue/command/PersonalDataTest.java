@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import benchtrue.intake.columns.Table;
 import benchtrue.mapping.WriteDraft;
 import benchtrue.sample.SampleOptions;
+import benchtrue.sample.Slowing;
+import benchtrue.sample.Tidiness;
 import benchtrue.sample.WriteSample;
 import benchtrue.settings.ReadSettings;
 import benchtrue.shop.ExitCode;
@@ -23,6 +25,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
@@ -43,6 +46,8 @@ class PersonalDataTest {
     private static final String[] PLANTED = {"Quistgaard", "555-01-0199", "Elmwick", "q@example.org", "bad-debtor"};
     private static final String CUSTOMER = "Ola Quistgaard";
     private static final String OTHERS = ",555-01-0199,\"9 Elmwick Row, Town\",q@example.org,bad-debtor";
+
+    private static final List<String> STAFF = List.of("Wren", "Marek", "Ines", "Tobias", "Odile", "Yusuf", "Lena");
 
     @TempDir
     Path folder;
@@ -82,6 +87,51 @@ class PersonalDataTest {
         Files.writeString(folder.resolve(ReadSettings.FILE), rules);
         slipOver();
         checkAndReview();
+    }
+
+    /** One technician takes more than twice as long on setups: where that lies is told, with whom it lies is not. */
+    @Test
+    void withFiguresAboutPeopleOffNoOutputTellsOnePersonFromAnother() throws IOException {
+        Path tidy = folder.resolve("tidy");
+        WriteSample.write(SampleOptions.standard(tidy).with(Tidiness.TIDY).with(Slowing.NONE));
+        slower(tidy, "Marek", "full-setup");
+        folder = tidy;
+        for (Path table : tables()) {
+            String text = Files.readString(table);
+            for (String person : STAFF) {
+                text = text.replaceAll("(?m)(^|,)" + person + "(,|\r)", "$1Quistgaard-" + person + "$2");
+            }
+            Files.writeString(table, text);
+        }
+        assertThat(run("check")).as(words.toString()).isZero();
+        assertThat(run("nightly", "--as-of", "2026-10-31")).as(words.toString()).isZero();
+        assertThat(Files.readString(folder.resolve("out/latest/causes.csv"))).contains("full-setup,few-hands,,,,,,,,");
+        assertThat(words.toString()).doesNotContainIgnoringCase(PLANTED);
+        searchAll(folder.resolve("out"));
+    }
+
+    private static void slower(Path shop, String person, String repairType) throws IOException {
+        List<String[]> quoted = Files.readAllLines(shop.resolve("exports/quoted-lines.csv")).stream()
+                .map(row -> row.split(",", -1))
+                .toList();
+        Map<String, Long> count = quoted.stream().collect(Collectors.groupingBy(c -> c[0], Collectors.counting()));
+        Set<String> lines = quoted.stream()
+                .filter(cells -> cells[2].equals(repairType))
+                .flatMap(cells -> count.get(cells[0]) == 1
+                        ? Stream.of(cells[0] + ",", cells[0] + "," + cells[1])
+                        : Stream.of(cells[0] + "," + cells[1]))
+                .collect(Collectors.toSet());
+        Path log = shop.resolve("exports/time-log.csv");
+        List<String> rows = new ArrayList<>();
+        for (String row : Files.readAllLines(log)) {
+            String[] cells = row.split(",", -1);
+            boolean does = cells[3].equals(repairType) || lines.contains(cells[1] + "," + cells[2]);
+            if (cells[4].equals(person) && does) {
+                cells[6] = Double.toString(2.2 * Double.parseDouble(cells[6]));
+            }
+            rows.add(String.join(",", cells));
+        }
+        Files.write(log, rows);
     }
 
     @Test

@@ -5,5 +5,7 @@ public enum Need {
     REQUIRED,
     /** Worked out from what else is there where no file says it, and said so. */
     DERIVED,
-    OPTIONAL
+    OPTIONAL,
+    /** Nothing is left out without it. */
+    EXTRA
 }

@@ -25,6 +25,13 @@ public enum Table {
             "one repair type at its standard hours and price",
             BookColumn.values(),
             BookColumn.REPAIR_TYPE),
+    SURCHARGES(
+            "surcharges",
+            Need.EXTRA,
+            "one line of the price book that holds on a condition",
+            SurchargeColumn.values(),
+            SurchargeColumn.REPAIR_TYPE,
+            SurchargeColumn.WHEN),
     TECHNICIANS(
             "technicians",
             Need.OPTIONAL,
@@ -82,6 +89,11 @@ public enum Table {
     /** Returns what one row is, in words. */
     public String oneRow() {
         return oneRow;
+    }
+
+    /** Returns whether each of its files is a version of its own, in a folder of its own, named by its first day. */
+    public boolean versioned() {
+        return this == PRICE_BOOK || this == SURCHARGES;
     }
 
     /** Returns the columns in the contract's order; a column's place is its ordinal. */

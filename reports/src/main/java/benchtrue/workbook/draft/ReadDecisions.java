@@ -3,6 +3,7 @@ package benchtrue.workbook.draft;
 import benchtrue.revision.CellFault;
 import benchtrue.revision.DecidedDraft;
 import benchtrue.revision.Decision;
+import benchtrue.revision.SurchargeDecision;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Refusal;
 import java.io.ByteArrayInputStream;
@@ -64,6 +65,7 @@ public final class ReadDecisions {
                 cells.named(DecideInputs.Input.DRAFT_DIGEST.title()).text(),
                 file.toString(),
                 rows(cells, sheet, prices, faults),
+                surcharges(file, workbook, prices, faults),
                 faults);
     }
 
@@ -73,6 +75,14 @@ public final class ReadDecisions {
         if (!List.of(DecideInputs.OWN, DecideInputs.SIMPLER).contains(chosen.text())) {
             faults.add(chosen.fault("", "own or simpler"));
         }
+    }
+
+    private static List<SurchargeDecision> surcharges(
+            Path file, XSSFWorkbook workbook, RowPrices prices, List<CellFault> faults) {
+        Sheet sheet = workbook.getSheet(SurchargesSheet.NAME);
+        return sheet == null
+                ? List.of()
+                : SurchargesSheet.read(new DecidedCells(file.toString(), workbook, sheet), sheet, prices, faults);
     }
 
     private static Refusal notADraft(Path file, String found, Exception cause) {

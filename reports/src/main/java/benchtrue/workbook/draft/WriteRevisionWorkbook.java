@@ -59,6 +59,7 @@ public final class WriteRevisionWorkbook implements Report {
         jobs.write(workbook.createSheet(JobsSheet.NAME), look);
         jobs.name(workbook);
         new DecideSheet(review, draft, families).write(decide, look);
+        SurchargesSheet.write(review, families, workbook.createSheet(SurchargesSheet.NAME), look);
         new FirstLookSheet(review).write(workbook.createSheet(FirstLookSheet.NAME), look);
         new PastJobsSheet(review).write(workbook.createSheet(PastJobsSheet.NAME), look);
         new NotesSheet(review).write(workbook.createSheet(NotesSheet.NAME), look);

@@ -45,6 +45,9 @@ public final class WriteWorkbook implements Report {
                 List.of(CrossSheet.Across.months(review, NEWEST_MONTHS), CrossSheet.Across.classes(review))) {
             new CrossSheet(review, lines, across).write(workbook.createSheet(across.sheet()), look);
         }
+        if (!review.findings().writers().isEmpty()) {
+            WritersSheet.write(review.findings().writers(), workbook.createSheet(WritersSheet.NAME), look);
+        }
         findings.write(repairs, look);
         new MoneySheet(review).write(money, look);
         new OpenTicketsSheet(review).write(open, look);

@@ -1,0 +1,210 @@
+package benchtrue.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import benchtrue.Office;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Random;
+import java.util.stream.Stream;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A line for banjos is drafted, taken, quoted with, and known to what comes after: findings, follow-up, the next draft. */
+class SurchargeLoopTest {
+    private static final String FIRST = "2026-06-30";
+    private static final String BOOK = "2026-08-01";
+    private static final String LATER = "2026-10-31";
+    private static final int DECISION = 5;
+    private static final int REPAIR_TYPE = 9;
+    private static final String TAKE = """
+              Dim sheet As Object
+              sheet = book.Sheets.getByName("Surcharges")
+              sheet.getCellByPosition(5, 4).String = "take"
+            """;
+
+    @TempDir
+    Path shop;
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+    private final StringBuilder tickets = new StringBuilder("ticket,opened,closed,status,instrument_class\n");
+    private final StringBuilder lines =
+            new StringBuilder("ticket,line,repair_type,quoted_hours,quoted_labour,outcome\n");
+    private final StringBuilder log = new StringBuilder("entry,ticket,line,technician,work_date,hours\n");
+    private final Random random = new Random(3);
+
+    @BeforeEach
+    void nutsOnBanjosTakeTwiceAsLong() throws IOException {
+        Files.createDirectories(shop.resolve("exports"));
+        Files.createDirectories(shop.resolve("price-book"));
+        Files.writeString(shop.resolve("shop.toml"), "currency = \"EUR\"\nshop_rate = 100\n");
+        Files.writeString(
+                shop.resolve("price-book/2023-01-01.csv"),
+                "repair_type,title,family,book_hours,book_labour\n"
+                        + "nut,Nut,fretwork,2,200\nsetup,Setup,setup,1.5,150\n");
+        jobs("A", LocalDate.of(2024, 1, 8), 220, 4, 2);
+        write();
+    }
+
+    /** Jobs in turn nuts and setups, each quoted at the book. */
+    private void jobs(String key, LocalDate from, int count, int apart, double banjoQuote) {
+        for (int i = 0; i < count; i++) {
+            boolean nut = i % 2 == 0;
+            boolean banjo = random.nextInt(4) == 0;
+            double quoted = nut ? (banjo ? banjoQuote : 2) : 1.5;
+            double taken = (nut ? (banjo ? 4 : 2) : 1.5) * Math.exp(0.15 * random.nextGaussian());
+            LocalDate day = from.plusDays((long) i * apart);
+            tickets.append(String.format(
+                    Locale.ROOT,
+                    "%s%03d,%s,%s,closed,%s%n",
+                    key,
+                    i,
+                    day,
+                    day.plusDays(3),
+                    banjo ? "banjo" : "flat-top"));
+            lines.append(String.format(
+                    Locale.ROOT,
+                    "%s%03d,1,%s,%.2f,%.0f,accepted%n",
+                    key,
+                    i,
+                    nut ? "nut" : "setup",
+                    quoted,
+                    100 * quoted));
+            log.append(String.format(
+                    Locale.ROOT, "E%s%03d,%s%03d,1,Ada,%s,%.2f%n", key, i, key, i, day.plusDays(1), taken));
+        }
+    }
+
+    private void write() throws IOException {
+        Files.writeString(shop.resolve("exports/tickets.csv"), tickets);
+        Files.writeString(shop.resolve("exports/quoted-lines.csv"), lines);
+        Files.writeString(shop.resolve("exports/time-log.csv"), log);
+    }
+
+    @Test
+    void aLineOfABookThatIsWithdrawnGoesWithIt() throws Exception {
+        night();
+        run("adopt", taken().toString(), "--effective", BOOK, "--as-of", FIRST);
+        run("withdraw", "--effective", BOOK, "--reason", "too early", "--as-of", FIRST);
+        assertThat(shop.resolve("surcharges/" + BOOK + ".csv")).doesNotExist();
+        assertThat(shop.resolve("price-book/" + BOOK + ".csv")).doesNotExist();
+        try (Stream<Path> kept = Files.list(shop.resolve("decisions"))) {
+            assertThat(kept).anyMatch(file -> file.getFileName().toString().startsWith("surcharges-"));
+        }
+        run("nightly", "--as-of", FIRST);
+        assertThat(rows(FIRST, "causes.csv", "nut")).as("asked again").hasSize(1);
+    }
+
+    @Test
+    void aLineTakenInTheWorkbookIsQuotedAndKnownAfterwards() throws Exception {
+        night();
+        takenAndQuoted(taken());
+    }
+
+    private Path taken() throws Exception {
+        Path decided = shop.resolve("decided.xlsx");
+        try (XSSFWorkbook workbook = new XSSFWorkbook(draft().toFile());
+                OutputStream file = Files.newOutputStream(decided)) {
+            row(workbook.getSheet("Surcharges")).getCell(DECISION).setCellValue("take");
+            workbook.getCreationHelper().createFormulaEvaluator().evaluateAll();
+            workbook.write(file);
+        }
+        return decided;
+    }
+
+    @Test
+    @Tag("office")
+    void theSameThroughAnotherProgram() throws Exception {
+        night();
+        Path decided = shop.resolve("decided.xlsx");
+        new Office(shop.resolve("office")).edit(draft(), decided, TAKE);
+        takenAndQuoted(decided);
+    }
+
+    private Path draft() throws IOException {
+        return shop.resolve("out/" + FIRST + "/price-book-revision.xlsx").toRealPath();
+    }
+
+    private void night() throws IOException {
+        run("nightly", "--as-of", FIRST);
+        assertThat(rows(FIRST, "causes.csv", "nut")).singleElement().satisfies(row -> {
+            assertThat(row).startsWith("nut,instrument-class,banjo,");
+            assertThat(row).endsWith("\"a line of its own for them, the others' price stays\"");
+        });
+        assertThat(Files.readString(shop.resolve("out/" + FIRST + "/charts/cause-nut-instrument-class.svg")))
+                .contains("times as long as the others", "on flat top instruments");
+        List<String> nut = List.of(rows(FIRST, "revision.csv", "nut").get(0).split(","));
+        assertThat(Double.parseDouble(nut.get(2))).as("the others' hours stay").isBetween(1.9, 2.1);
+    }
+
+    private void takenAndQuoted(Path decided) throws Exception {
+        run("adopt", decided.toString(), "--effective", BOOK, "--as-of", FIRST);
+        assertThat(out.toString()).contains("+ Nut, on banjo instruments");
+        String line =
+                Files.readAllLines(shop.resolve("surcharges/" + BOOK + ".csv")).get(1);
+        assertThat(line).startsWith("nut,banjo,");
+        double more = Double.parseDouble(line.split(",")[2]);
+        assertThat(more).isBetween(1.5, 2.5);
+        jobs("B", LocalDate.parse(BOOK), 60, 1, 2 + more);
+        write();
+        run("nightly", "--as-of", LATER);
+        assertThat(rows(LATER, "causes.csv", "nut")).noneMatch(row -> row.contains("banjo"));
+        List<String> found = List.of(rows(LATER, "findings.csv", "nut").get(0).split(","));
+        assertThat(Double.parseDouble(found.get(6))).as("hours per quoted hour").isBetween(0.9, 1.1);
+        assertThat(Files.readString(shop.resolve("out/" + LATER + "/review.html")))
+                .as("the follow-up knows what the line changed")
+                .contains("changed 1 repair", "It worked: jobs took 1.")
+                .doesNotContain("It changed takings by 0 ");
+        assertThat(Files.readAllLines(shop.resolve("out/" + LATER + "/backtest.csv")))
+                .hasSizeGreaterThan(1);
+        List<String[]> told = Files.readAllLines(shop.resolve("out/" + LATER + "/lines.csv")).stream()
+                .map(row -> row.split(",", -1))
+                .toList();
+        int then = List.of(told.get(0)).indexOf("book_hours_then");
+        assertThat(told)
+                .as("a banjo's quote stands against book and line together")
+                .filteredOn(row -> row[0].startsWith("B") && row[2].equals("nut"))
+                .extracting(row -> row[4] + " " + Double.parseDouble(row[then]))
+                .containsOnly("flat-top 2.0", "banjo " + (2 + more));
+    }
+
+    private Row row(Sheet sheet) {
+        return Stream.iterate(0, number -> number <= sheet.getLastRowNum(), number -> number + 1)
+                .map(sheet::getRow)
+                .filter(row -> row != null && row.getCell(REPAIR_TYPE) != null)
+                .filter(row -> row.getCell(REPAIR_TYPE).getStringCellValue().equals("nut"))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private List<String> rows(String night, String table, String repairType) throws IOException {
+        return Files.readAllLines(shop.resolve("out/" + night + "/" + table)).stream()
+                .filter(row -> row.startsWith(repairType + ","))
+                .toList();
+    }
+
+    private void run(String command, String... more) {
+        Clock clock = Clock.fixed(Instant.parse("2026-11-01T02:00:00Z"), ZoneOffset.UTC);
+        String[] arguments = Stream.concat(Stream.of(command, "--shop", shop.toString()), Stream.of(more))
+                .toArray(String[]::new);
+        int exit = new Program(new PrintWriter(out), new PrintWriter(err), false, clock, Map.of()).run(arguments);
+        assertThat(exit).as(err.toString()).isZero();
+    }
+}
