@@ -78,6 +78,7 @@ class SimplerMethodTest {
                 own.revision().lastChange(),
                 new BackTest(List.of(), PastMethod.PLAIN_AVERAGE, "tried"),
                 own.revision().surcharges(),
+                own.revision().conditions(),
                 own.revision().coming());
         return new Review(
                 own.settings(),
