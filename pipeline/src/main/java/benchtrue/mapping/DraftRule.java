@@ -146,9 +146,7 @@ final class DraftRule {
         }
         Column column = match.column();
         lines.add("[files.values." + column.header() + "]");
-        String choice = column.cell().words().isEmpty()
-                ? "a repair type of the price book, or one-off"
-                : "one of " + String.join(", ", column.cell().words());
+        String choice = "one of " + String.join(", ", column.cell().words());
         for (Map.Entry<String, Optional<String>> word : told.entrySet()) {
             if (word.getValue().isPresent()) {
                 lines.add(TomlText.quoted(word.getKey()) + " = "
