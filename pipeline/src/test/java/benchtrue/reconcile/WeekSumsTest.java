@@ -15,6 +15,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -73,7 +74,7 @@ class WeekSumsTest {
         }
         assertThat(sum).isEqualTo((long) (Double.parseDouble(hours) * 3_600));
         assertThat(result.balances()).allMatch(Balance::holds);
-        assertThat(notice(result.notices(), "entries-are-sums").isPresent()).isEqualTo(days > 1);
+        assertThat(notice(result, "entries-are-sums").isPresent()).isEqualTo(days > 1);
     }
 
     @Test
@@ -98,7 +99,7 @@ class WeekSumsTest {
     @Test
     void oneLongEntryAmongManyIsNoSum() {
         String[] rows = new String[40];
-        java.util.Arrays.fill(rows, "T1,Ada,2026-03-02,2.5");
+        Arrays.fill(rows, "T1,Ada,2026-03-02,2.5");
         rows[3] = "T1,Ada,2026-03-02,35";
         shop(rows);
         assertThat(new DraftMapping()

@@ -3,7 +3,7 @@ package benchtrue.command;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import benchtrue.format.Spelling;
+import benchtrue.command.TwoPeopleShop.Spelling;
 import benchtrue.mapping.WriteDraft;
 import benchtrue.settings.ReadSettings;
 import java.io.IOException;
