@@ -52,6 +52,7 @@ class ArchitectureTest {
             Map.entry("com.google.gson", Set.of("nightly")),
             Map.entry("org.tomlj", Set.of("settings")),
             Map.entry("org.apache.commons.statistics", Set.of("statistics")),
+            Map.entry("org.apache.commons.text", Set.of("format")),
             Map.entry("org.ejml", Set.of("statistics")),
             Map.entry("org.jfree", Set.of("charts")),
             Map.entry("org.apache.batik", Set.of("charts")),

@@ -6,16 +6,20 @@ import benchtrue.intake.cells.DateSystem;
 import benchtrue.intake.cells.DateText;
 import benchtrue.intake.cells.NumberText;
 import benchtrue.intake.cells.ReadCell;
+import benchtrue.intake.cells.Reading;
 import benchtrue.intake.cells.WrittenCells;
 import benchtrue.intake.columns.Column;
 import benchtrue.intake.columns.Kind;
 import benchtrue.intake.columns.Problem;
+import benchtrue.intake.columns.TimeColumn;
 import benchtrue.intake.dialects.DialectEvidence;
 import benchtrue.intake.dialects.PointedMinutes;
 import benchtrue.settings.DateOrder;
+import benchtrue.shop.Hours;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -98,6 +102,19 @@ public record ColumnProfile(String header, Optional<Column> known, long filled, 
         });
         numbers.sort(null);
         return numbers;
+    }
+
+    /** Returns what can be read of it as hours, one a cell, in ascending order. */
+    public List<Double> hours() {
+        List<Double> hours = new ArrayList<>();
+        texts.forEach((text, count) -> {
+            Reading reading = ReadCell.read(TimeColumn.HOURS.cell(), DAY_FIRST.canonical(TimeColumn.HOURS, text));
+            if (reading.problem() == Problem.NONE) {
+                hours.addAll(Collections.nCopies((int) Math.min(count, MOST_TEXTS), Hours.of(reading.value())));
+            }
+        });
+        hours.sort(null);
+        return hours;
     }
 
     /** Returns both readings of its hours where minutes may stand behind their sign; empty where they do not. */

@@ -1,6 +1,6 @@
 package benchtrue.intake;
 
-import benchtrue.format.NearestName;
+import benchtrue.format.Spelling;
 import benchtrue.intake.columns.ExportFile;
 import benchtrue.intake.columns.MappedTable;
 import benchtrue.intake.columns.Mapping;
@@ -218,7 +218,7 @@ final class Inbox {
         for (Table table : Table.values()) {
             if (files(table).isEmpty() && (table.need() == Need.REQUIRED || mayBeUnread(table))) {
                 String folder = table == Table.PRICE_BOOK ? BOOKS : "exports";
-                String near = NearestName.to(table.title() + ".csv", unreadNames())
+                String near = Spelling.mistyped(table.title() + ".csv", unreadNames())
                         .map(name -> " The nearest name there is \"" + name + "\": rename it.")
                         .orElse(
                                 unread.isEmpty()
@@ -237,7 +237,7 @@ final class Inbox {
                 && unread.stream()
                         .anyMatch(name -> table == Table.PRICE_BOOK
                                 ? name.startsWith(BOOKS)
-                                : NearestName.to(table.title() + ".csv", unreadNames())
+                                : Spelling.mistyped(table.title() + ".csv", unreadNames())
                                         .isPresent());
     }
 

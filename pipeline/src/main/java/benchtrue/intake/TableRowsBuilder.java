@@ -190,7 +190,7 @@ final class TableRowsBuilder {
 
         private String translate(String text) {
             if (kind == Kind.TEXT) {
-                return words.getOrDefault(Mapping.plain(text), text);
+                return words.getOrDefault(Mapping.plain(text), text.strip());
             }
             List<String> parts = new ArrayList<>();
             for (String part : text.split(";")) {

@@ -42,8 +42,14 @@ public final class DraftMapping {
         Map<Guess, List<FileProfile>> found = guesses(files);
         List<Guess> guesses = List.copyOf(found.keySet());
         askForTables(known, guesses);
-        List<String> rules = rules(files, known, found);
-        return new Draft(rules.isEmpty() ? "" : text(settings, own, guesses, rules), this.found, questions);
+        List<String> rules = rules(files, found);
+        RepairWords repairs = new RepairWords(known, guesses, settings);
+        repairs.question().ifPresent(questions::add);
+        boolean nothing = rules.isEmpty() && repairs.lines().isEmpty();
+        return new Draft(
+                nothing ? "" : text(settings, repairs.into(own.strip()), guesses, repairs.after(own, rules)),
+                this.found,
+                questions);
     }
 
     /** Returns a guess for each system's files, of which those of different months have the same columns. */
@@ -82,10 +88,8 @@ public final class DraftMapping {
         return files.stream().filter(file -> file.table().isPresent()).toList();
     }
 
-    private List<String> rules(
-            List<FileProfile> files, List<FileProfile> known, Map<Guess, List<FileProfile>> guesses) {
-        List<Guess> all = List.copyOf(guesses.keySet());
-        ValueWords values = new ValueWords(words, new Overlap(known, all), known, all);
+    private List<String> rules(List<FileProfile> files, Map<Guess, List<FileProfile>> guesses) {
+        ValueWords values = new ValueWords(words);
         List<String> lines = new ArrayList<>();
         guesses.forEach((guess, alike) -> {
             List<String> names = alike.stream().map(DraftMapping::plainName).toList();

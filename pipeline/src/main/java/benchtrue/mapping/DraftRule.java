@@ -7,6 +7,8 @@ import benchtrue.intake.columns.Column;
 import benchtrue.intake.columns.Kind;
 import benchtrue.intake.columns.Table;
 import benchtrue.intake.columns.TicketColumn;
+import benchtrue.intake.columns.TimeColumn;
+import benchtrue.settings.EntrySpan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +20,12 @@ import java.util.stream.Collectors;
 final class DraftRule {
     /** More words than these in one column are keys or free text, and asking for each would help nobody. */
     private static final int MOST_QUESTIONS = 40;
+
+    private static final int A_DAY = 24;
+    private static final int FEWEST_SUMS = 3;
+
+    /** Less than one entry in so many with more than a day is mistyped. */
+    private static final int LEAST_PART = 20;
 
     private final Guess guess;
     private final ValueWords words;
@@ -46,6 +54,7 @@ final class DraftRule {
                 + guess.table().oneRow());
         UnitOfHours.of(guess).ifPresent(this::hours);
         dates();
+        span();
         columns();
         missing();
         derived();
@@ -60,6 +69,27 @@ final class DraftRule {
                 .ifPresent(readings -> ask(
                         "what stands behind the sign of its hours? " + readings + ".",
                         "hours = \"hours\"  # in place of the line above, where it is hundredths"));
+    }
+
+    /** Entries of more than a day that are no few are sums over longer. */
+    private void span() {
+        List<Double> hours = guess.matches().stream()
+                .filter(match -> match.isSure() && match.column() == TimeColumn.HOURS)
+                .flatMap(match -> match.source().hours().stream())
+                .sorted()
+                .toList();
+        long over = hours.stream().filter(entry -> entry > A_DAY).count();
+        if (UnitOfHours.of(guess).isPresent() || over < FEWEST_SUMS || over * LEAST_PART < hours.size()) {
+            return;
+        }
+        double most = hours.get(hours.size() - 1);
+        EntrySpan span = most <= EntrySpan.WEEK.days() * A_DAY ? EntrySpan.WEEK : EntrySpan.MONTH;
+        ask(
+                over + " of " + hours.size() + " entries have more than 24 hours, at most " + Math.round(most)
+                        + ": is an entry the sum of a " + Words.of(span) + "?",
+                "if not: take the next two lines out");
+        lines.add("[files.entries]");
+        lines.add("span = " + TomlText.quoted(Words.of(span)) + "  # 80 %: so many have more than a day");
     }
 
     private void dates() {
@@ -146,9 +176,7 @@ final class DraftRule {
         }
         Column column = match.column();
         lines.add("[files.values." + column.header() + "]");
-        String choice = column.cell().words().isEmpty()
-                ? "a repair type of the price book, or one-off"
-                : "one of " + String.join(", ", column.cell().words());
+        String choice = "one of " + String.join(", ", column.cell().words());
         for (Map.Entry<String, Optional<String>> word : told.entrySet()) {
             if (word.getValue().isPresent()) {
                 lines.add(TomlText.quoted(word.getKey()) + " = "

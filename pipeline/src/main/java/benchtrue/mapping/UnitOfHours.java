@@ -27,6 +27,9 @@ record UnitOfHours(HoursUnit unit, int percent, String reason, Optional<String> 
         this(unit, percent, reason, Optional.empty());
     }
 
+    /** Hours that one person may log in a week; minutes go beyond that soon, and most of them are a multiple of five. */
+    private static final double A_LONG_WEEK = 84;
+
     /** Returns the unit; empty for hours. */
     static Optional<UnitOfHours> of(Guess guess) {
         return guess.matches().stream()
@@ -58,6 +61,9 @@ record UnitOfHours(HoursUnit unit, int percent, String reason, Optional<String> 
         List<Double> numbers = match.source().numbers();
         boolean whole = numbers.stream().allMatch(number -> number == StrictMath.rint(number));
         if (numbers.isEmpty() || !whole || numbers.get(numbers.size() / 2) < LONG_IN_HOURS) {
+            return Stream.empty();
+        }
+        if (numbers.get(numbers.size() - 1) <= A_LONG_WEEK && share(numbers, 5) < 0.5) {
             return Stream.empty();
         }
         double quarters = share(numbers, 15);

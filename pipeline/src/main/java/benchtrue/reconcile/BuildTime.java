@@ -3,11 +3,14 @@ package benchtrue.reconcile;
 import benchtrue.intake.TableRows;
 import benchtrue.intake.columns.TimeColumn;
 import benchtrue.shop.Absent;
+import benchtrue.shop.Ints;
+import benchtrue.shop.Longs;
 import benchtrue.shop.TimeEntries;
 import benchtrue.shop.TimeEntry;
 import benchtrue.shop.TimeKind;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.stream.IntStream;
 
 /** Builds the time entries by ticket then day. */
 final class BuildTime {
@@ -19,6 +22,7 @@ final class BuildTime {
     private final LineKeys lines;
     private final EntryTickets tickets;
     private final EntryHours hours;
+    private final EntrySpans spans;
     private final int[] lineOf;
     private final int[] typeOf;
     private final int[] technicianOf;
@@ -26,8 +30,17 @@ final class BuildTime {
     private BitSet cancelled = new BitSet();
     private int[] order = {};
     private long sharedAway;
+    private long spread;
 
-    BuildTime(RowDispositions table, TicketKeys keys, TypeKeys types, LineKeys lines, People people, EntryHours hours) {
+    BuildTime(
+            RowDispositions table,
+            TicketKeys keys,
+            TypeKeys types,
+            LineKeys lines,
+            People people,
+            EntryHours hours,
+            EntrySpans spans) {
+        this.spans = spans;
         this.table = table;
         rows = table.rows();
         this.keys = keys;
@@ -53,10 +66,43 @@ final class BuildTime {
         int[] counting = Arrays.stream(RowOrder.accepted(table))
                 .filter(row -> !cancelled.get(row))
                 .toArray();
+        if (spans.any()) {
+            return entries(spread(counting, asOf));
+        }
         order = RowOrder.sorted(counting, tickets::ticket, row -> rows.day(TimeColumn.WORK_DATE, row));
         TimeEntries.Builder entries = new TimeEntries.Builder(order.length);
         for (int row : order) {
-            add(entries, row);
+            add(entries, row, rows.day(TimeColumn.WORK_DATE, row), seconds[row]);
+        }
+        return entries.build();
+    }
+
+    /** Entries of which some are sums, a piece a day: the row of each, its day and its seconds. */
+    private record Pieces(int[] rows, int[] days, long[] seconds) {}
+
+    private Pieces spread(int[] counting, int asOf) {
+        Ints ofRow = new Ints();
+        Ints days = new Ints();
+        Longs parts = new Longs();
+        for (int row : counting) {
+            int[] over = spans.days(row, seconds[row], asOf);
+            spread += over.length > 1 ? 1 : 0;
+            for (int piece = 0; piece < over.length; piece++) {
+                ofRow.add(row);
+                days.add(over[piece]);
+                parts.add(seconds[row] * (piece + 1) / over.length - seconds[row] * piece / over.length);
+            }
+        }
+        return new Pieces(ofRow.toArray(), days.toArray(), parts.toArray());
+    }
+
+    private TimeEntries entries(Pieces pieces) {
+        int[] all = IntStream.range(0, pieces.rows.length).toArray();
+        int[] sorted = RowOrder.sorted(all, piece -> tickets.ticket(pieces.rows[piece]), piece -> pieces.days[piece]);
+        order = Arrays.stream(sorted).map(piece -> pieces.rows[piece]).toArray();
+        TimeEntries.Builder entries = new TimeEntries.Builder(order.length);
+        for (int piece : sorted) {
+            add(entries, pieces.rows[piece], pieces.days[piece], pieces.seconds[piece]);
         }
         return entries.build();
     }
@@ -81,15 +127,15 @@ final class BuildTime {
         return typeOf[rows.code(TimeColumn.REPAIR_TYPE, row)];
     }
 
-    private void add(TimeEntries.Builder entries, int row) {
+    private void add(TimeEntries.Builder entries, int row, int day, long part) {
         int ticket = tickets.ticket(row);
         TimeEntry entry = new TimeEntry(
                 ticket,
                 line(row, ticket),
                 type(row),
                 technicianOf[rows.code(TimeColumn.TECHNICIAN, row)],
-                rows.day(TimeColumn.WORK_DATE, row),
-                seconds[row],
+                day,
+                part,
                 kind(row, ticket));
         if (ticket == TimeEntries.SHARED) {
             entries.addShared(entry, tickets.shared(row));
@@ -120,6 +166,11 @@ final class BuildTime {
             return TimeKind.SHOP;
         }
         return KINDS[(int) word];
+    }
+
+    /** Returns how many entries were spread over several days. */
+    long spread() {
+        return spread;
     }
 
     /** Returns the seconds that were read but counted once only, because clock times overlap. */

@@ -17,12 +17,14 @@ final class EntryHours {
     private static final long MINUTE = 60;
     private final TableRows rows;
     private final ClockChanges changes;
+    private final EntrySpans spans;
     private final TextColumn hours;
     private final TextColumn starts;
     private final TextColumn ends;
 
-    EntryHours(TableRows rows, ZoneId zone) {
+    EntryHours(TableRows rows, ZoneId zone, EntrySpans spans) {
         this.rows = rows;
+        this.spans = spans;
         changes = new ClockChanges(zone);
         hours = rows.column(TimeColumn.HOURS);
         starts = rows.column(TimeColumn.START);
@@ -89,8 +91,12 @@ final class EntryHours {
             }
             return;
         }
-        if (Math.abs(seconds) > DAY) {
-            table.setAside(row, TimeColumn.HOURS, hours.text(hours.code(row)), "at most 24 hours in one entry");
+        if (Math.abs(seconds) > spans.most(row)) {
+            table.setAside(
+                    row,
+                    TimeColumn.HOURS,
+                    hours.text(hours.code(row)),
+                    "at most " + spans.most(row) / 3_600 + " hours in one entry");
         }
         long span = span(row);
         if (Absent.has(span) && isStated(row) && Math.abs(span - seconds) >= MINUTE) {

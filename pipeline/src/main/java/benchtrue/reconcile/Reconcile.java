@@ -161,9 +161,11 @@ public final class Reconcile {
             BuildPay pay = new BuildPay(people, asOf);
             List<Wage> wages = pay.wages(table(Table.TECHNICIANS));
             List<PaidHours> paid = pay.paid(table(Table.PAID_HOURS));
-            EntryHours hours = new EntryHours(exports.rows(Table.TIME_LOG), settings.zone());
-            BuildTime buildTime = new BuildTime(table(Table.TIME_LOG), keys, types, lineKeys, people, hours);
+            EntrySpans spans = new EntrySpans(exports.rows(Table.TIME_LOG), settings);
+            EntryHours hours = new EntryHours(exports.rows(Table.TIME_LOG), settings.zone(), spans);
+            BuildTime buildTime = new BuildTime(table(Table.TIME_LOG), keys, types, lineKeys, people, hours, spans);
             TimeEntries time = time(buildTime, tickets, lines, wages, people);
+            derived.addAll(spans.notices(buildTime.spread()));
             balances.add(Balances.hours(table(Table.TIME_LOG), hours, buildTime.sharedAway(), seconds(time)));
             List<Overhead> overheads = shop.overheads(table(Table.OVERHEADS));
             PartUses parts = building.join();

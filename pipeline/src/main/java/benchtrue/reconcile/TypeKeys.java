@@ -1,6 +1,6 @@
 package benchtrue.reconcile;
 
-import benchtrue.format.NearestName;
+import benchtrue.format.Spelling;
 import benchtrue.intake.TextColumn;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Names;
@@ -46,7 +46,7 @@ final class TypeKeys {
 
     String expected(String key) {
         return "a repair type of the price book"
-                + NearestName.to(key, names.all())
+                + Spelling.mistyped(key, names.all())
                         .map(near -> " (the nearest there is \"" + near + "\")")
                         .orElse("");
     }

@@ -16,6 +16,7 @@ enum FileKey {
             "hours",
             "\"hours\", \"minutes\", \"hundredths\" or \"hours-minutes\" (1.30 is 1 h 30 min)",
             "what a number for hours counts"),
+    ENTRIES("entries", "a section with span = \"day\", \"week\" or \"month\"", "over which days one entry is a sum"),
     COLUMNS("columns", "canonical column = \"the file's header\"", "which of the file's columns is which"),
     VALUES("values", "a section a column, in it \"the file's word\" = \"the contract's word\"", "what its words mean"),
     CONSTANTS("constants", "canonical column = \"a text\"", "what holds for every row");

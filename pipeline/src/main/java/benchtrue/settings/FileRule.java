@@ -24,6 +24,7 @@ import java.util.regex.Pattern;
  * @param totalsRow whether the last row is a total
  * @param sheet of a workbook
  * @param hours what a number for hours counts
+ * @param span over which days one entry is a sum
  * @param columns canonical column = the file's header
  * @param values how the file's words become the contract's
  * @param constants canonical column = one text for every row
@@ -41,6 +42,7 @@ public record FileRule(
         Optional<TotalsRow> totalsRow,
         Optional<String> sheet,
         Optional<HoursUnit> hours,
+        Optional<EntrySpan> span,
         List<Pair> columns,
         List<ValueMap> values,
         List<Pair> constants,

@@ -11,6 +11,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.function.Function;
 import org.tomlj.TomlArray;
 import org.tomlj.TomlPosition;
@@ -23,6 +24,9 @@ final class ReadFileRules {
 
     /** The section of words that mean the same in every file. */
     static final String WORDS = "words";
+
+    /** The key within the section of entries. */
+    static final String SPAN = "span";
 
     private static final int LAST_HEADER_LINE = 10_000;
     private final TomlTable rule;
@@ -60,6 +64,7 @@ final class ReadFileRules {
                 value(FileKey.TOTALS_ROW, found -> found instanceof Boolean b ? totals(b) : null),
                 text(FileKey.SHEET, sheet -> sheet),
                 text(FileKey.HOURS, word -> word(HoursUnit.class, word)),
+                span(),
                 pairs(FileKey.COLUMNS),
                 values(),
                 pairs(FileKey.CONSTANTS),
@@ -104,6 +109,16 @@ final class ReadFileRules {
 
     private static Refusal unusable(FileKey key, TomlPosition place, Object found) {
         return SettingsFile.unusable(place, SECTION + "." + key.path(), found, key.expected());
+    }
+
+    private Optional<EntrySpan> span() {
+        return value(
+                FileKey.ENTRIES,
+                found -> found instanceof TomlTable table
+                                && table.keySet().equals(Set.of(SPAN))
+                                && table.get(List.of(SPAN)) instanceof String text
+                        ? word(EntrySpan.class, text)
+                        : null);
     }
 
     private OptionalInt headerLine() {

@@ -203,6 +203,7 @@ public record Settings(
             rule.totalsRow().ifPresent(row -> record.put(FileKey.TOTALS_ROW, row == TotalsRow.PRESENT));
             rule.sheet().ifPresent(sheet -> record.put(FileKey.SHEET, sheet));
             rule.hours().ifPresent(unit -> record.put(FileKey.HOURS, Words.of(unit)));
+            rule.span().ifPresent(span -> record.put(FileKey.ENTRIES, Map.of(ReadFileRules.SPAN, Words.of(span))));
             record.putPairs(FileKey.COLUMNS, rule.columns());
             record.putPairs(FileKey.CONSTANTS, rule.constants());
             if (!rule.values().isEmpty()) {

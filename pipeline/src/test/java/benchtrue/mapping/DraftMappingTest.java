@@ -102,9 +102,42 @@ class DraftMappingTest {
                         "Job,Worker,Day,Hours,Operation",
                         "T1,Ada,2026-03-03,1,Refret",
                         "T1,Ada,2026-03-03,1,Buffing"));
-        assertThat(draft.text()).contains("[files.values.repair_type]", "\"Refret\" = \"refret\"");
+        assertThat(draft.text())
+                .contains(
+                        "[words.repair_type]",
+                        "\"Refret\" = \"refret\"  # 99 %: 1 row",
+                        "\"Buffing\" = \"one-off\"  # ASKED: what is it (1 row)? The nearest: ");
         assertThat(draft.questions())
-                .containsExactly("exports/clock.csv: what does \"Buffing\" in \"Operation\" mean (1 row)?");
+                .containsExactly(
+                        "repairs: what is \"Buffing\"? Until [words.repair_type] of the draft says, such work counts"
+                                + " as one-off and is not judged.");
+    }
+
+    @Test
+    void aSpellingThatTurnsUpLaterIsAskedAndOldAnswersStay() throws IOException {
+        String own =
+                "[[files]]\nname = \"clock.csv\"\ntable = \"time-log\"\n[files.columns]\nticket = \"Job\"\ntechnician"
+                        + " = \"Worker\"\nwork_date = \"Day\"\nhours = \"Hours\"\nrepair_type = \"Operation\"\n"
+                        + "[words.repair_type]\n\"Buffing\" = \"setup\"\n";
+        ShopFolder shop = shop().file("shop.toml", own)
+                .file(
+                        "exports/clock.csv",
+                        "Job,Worker,Day,Hours,Operation",
+                        "T1,Ada,2026-03-03,1,Buffing",
+                        "T1,Ada,2026-03-03,1,Re-fret",
+                        "T1,Ada,2026-03-03,1,Sanding");
+        Draft draft = draft(shop, own);
+        assertThat(draft.questions())
+                .singleElement()
+                .asString()
+                .contains("Sanding")
+                .doesNotContain("Buffing");
+        assertThat(draft.text())
+                .containsOnlyOnce("[words.repair_type]")
+                .contains("\"Buffing\" = \"setup\"", "\"Re-fret\" = \"refret\"  # 99 %");
+        Files.writeString(folder.resolve(ReadSettings.FILE), draft.text());
+        assertThat(shop.reconciled().setAside().tables()).isEmpty();
+        assertThat(draft(shop, draft.text()).text()).as("nothing is new").isEmpty();
     }
 
     @Test

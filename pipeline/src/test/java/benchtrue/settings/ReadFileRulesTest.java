@@ -67,6 +67,7 @@ class ReadFileRulesTest {
                         Optional.of(TotalsRow.PRESENT),
                         Optional.of("March"),
                         Optional.of(HoursUnit.MINUTES),
+                        Optional.empty(),
                         List.of(new Pair("ticket", "Auftrag", 15)),
                         List.of(new ValueMap("kind", List.of(new Pair("Werkbank", "bench", 17)), 16)),
                         List.of(new Pair("technician", "t1", 19)),

@@ -49,6 +49,15 @@ final class TwoPeopleShop {
         this.spelling = spelling;
     }
 
+    /** Returns the repair that a spelling is one of. */
+    static String repair(String name) {
+        return SPELLINGS.entrySet().stream()
+                .filter(entry -> entry.getKey().equals(name) || entry.getValue().contains(name))
+                .findFirst()
+                .orElseThrow()
+                .getKey();
+    }
+
     /** Writes the shop's two files and returns the hours in its log. */
     static double write(Path shop, long seed, Spelling spelling) throws IOException {
         TwoPeopleShop made = new TwoPeopleShop(seed, spelling);

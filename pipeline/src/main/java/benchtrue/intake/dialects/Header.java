@@ -1,6 +1,6 @@
 package benchtrue.intake.dialects;
 
-import benchtrue.format.NearestName;
+import benchtrue.format.Spelling;
 import benchtrue.intake.columns.Column;
 import benchtrue.intake.columns.Dictionary;
 import benchtrue.intake.columns.Mapping;
@@ -95,7 +95,7 @@ public final class Header {
         }
         Map<String, String> misspelt = new LinkedHashMap<>();
         for (String stranger : strangers) {
-            Optional<String> near = NearestName.to(stranger, open);
+            Optional<String> near = Spelling.mistyped(stranger, open);
             near.ifPresent(name -> misspelt.put(stranger, name));
         }
         return misspelt;
@@ -199,12 +199,12 @@ public final class Header {
         private boolean isNeeded(Column column, List<String> strangers) {
             Need need = column.cell().need();
             boolean misspelt = mapping.rule().isEmpty()
-                    && NearestName.to(column.header(), strangers).isPresent();
+                    && Spelling.mistyped(column.header(), strangers).isPresent();
             return need == Need.REQUIRED || need == Need.DERIVED && misspelt;
         }
 
         private static String nearest(String wanted, Collection<String> names) {
-            return NearestName.to(wanted, names)
+            return Spelling.mistyped(wanted, names)
                     .map(near -> " (the nearest there is \"" + Problem.shown(near) + "\")")
                     .orElse("");
         }
