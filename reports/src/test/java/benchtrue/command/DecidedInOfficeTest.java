@@ -125,7 +125,7 @@ class DecidedInOfficeTest {
     }
 
     private void run(String command, String... more) {
-        Clock clock = Clock.fixed(Instant.parse("2026-11-21T02:00:00Z"), ZoneOffset.UTC);
+        Clock clock = Clock.fixed(Instant.parse("2027-01-06T12:00:00Z"), ZoneOffset.UTC);
         String[] arguments = Stream.concat(Stream.of(command, "--shop", shop.toString()), Stream.of(more))
                 .toArray(String[]::new);
         int exit = new Program(new PrintWriter(new StringWriter()), new PrintWriter(err), false, clock, Map.of())
