@@ -133,7 +133,7 @@ final class BreakdownCommand implements Callable<Integer> {
             answers.add(facts.jobs(question, figures));
         }
         if (out != null) {
-            new SaveBreakdown(settings, result.asOf()).save(answers, out);
+            new SaveBreakdown(settings, result.asOf()).save(answers, out.toAbsolutePath());
         }
         if (!loudness.quiet()) {
             for (Breakdown answer : answers) {
