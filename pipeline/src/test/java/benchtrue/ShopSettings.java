@@ -93,6 +93,7 @@ public final class ShopSettings {
                 from.mostUnreadShare(),
                 from.files(),
                 from.words(),
-                from.finishedAfterDays());
+                from.finishedAfterDays(),
+                from.breakdowns());
     }
 }

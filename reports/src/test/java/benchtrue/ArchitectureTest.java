@@ -36,6 +36,7 @@ class ArchitectureTest {
             "revision",
             "answers",
             "tables",
+            "breakdown",
             "nightly",
             "charts",
             "workbook",
@@ -60,6 +61,7 @@ class ArchitectureTest {
             Map.entry("org.apache.commons.compress", Set.of("workbook")),
             Map.entry("gg.jte", Set.of("page")),
             Map.entry("picocli", Set.of("command")),
+            Map.entry("tech.tablesaw", Set.of("breakdown")),
             Map.entry("java.awt", Set.of("charts", "workbook")));
 
     /** What is used of a package's rooms from outside it: whole rooms by name, else single classes. */
@@ -69,7 +71,9 @@ class ArchitectureTest {
             "benchtrue.workbook.books.WriteBookSheets",
             "benchtrue.workbook.draft.ReadDecisions",
             "benchtrue.workbook.draft.WriteRevisionWorkbook",
-            "benchtrue.workbook.review.WriteWorkbook");
+            "benchtrue.workbook.review.WriteWorkbook",
+            "benchtrue.workbook.review.WriteBreakdowns",
+            "benchtrue.workbook.review.BreakdownSheet");
 
     private static final JavaClasses CLASSES = new ClassFileImporter()
             .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)

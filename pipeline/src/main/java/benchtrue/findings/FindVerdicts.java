@@ -16,7 +16,7 @@ import java.util.concurrent.ForkJoinTask;
 /** Finds which repair types are under- or over-quoted, from the shop's own records. */
 public final class FindVerdicts {
     /** Tickets with a repair type below which nothing is said about it. */
-    static final int ENOUGH_TICKETS = 5;
+    public static final int ENOUGH_TICKETS = 5;
 
     /** Returns one finding for each repair type of today's or an earlier price book, and what stands beside them. */
     public Findings find(CostedLines costs, Settings settings) {

@@ -101,6 +101,7 @@ public final class Night {
     }
 
     private Published stages(Path shop, Settings settings, int asOf, Publish publish) {
+        StandingQuestions.of(settings, asOf); // What can't be meant is told before the work, not after it.
         Stages stages = new Stages(STAGES, noted(asOf, publish), clock);
         List<String> notes = new ArrayList<>(publish.clear());
         Reconciled rows = rows(shop, settings, asOf, stages);
@@ -153,7 +154,8 @@ public final class Night {
                 ProveBalances.prove(rows.balances(), costs, calendar.balance()),
                 rows.notices(),
                 Seals.of(shop).restatements(costs, settings),
-                counts(rows.setAside()));
+                counts(rows.setAside()),
+                List.of());
     }
 
     private List<Report> reports(Path shop, Reconciled rows) {

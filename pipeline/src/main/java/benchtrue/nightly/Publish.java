@@ -91,13 +91,15 @@ final class Publish {
         return orCannotWrite(() -> HandedOut.write(review, reports, out));
     }
 
-    private void write(Review review, Inputs inputs, List<Report> reports, RunFolder run) throws IOException {
+    private void write(Review study, Inputs inputs, List<Report> reports, RunFolder run) throws IOException {
         Path folder = run.path();
         // The draft workbook tells which revision.csv it was made from, so that stands first.
-        WriteTables tables = new WriteTables(review.costs(), review.calendar(), review.findings(), review.settings());
-        tables.small(review.revision(), folder);
+        WriteTables tables = new WriteTables(study.costs(), study.calendar(), study.findings(), study.settings());
+        tables.small(study.revision(), folder);
+        Review review = answered(study, tables, folder);
         SideBySide.run(writings(review, tables, reports, run));
-        text(folder.resolve("datapackage.json"), Json.text(tables.described(folder)));
+        List<Map<String, Object>> answers = StandingQuestions.write(review.breakdowns(), folder);
+        text(folder.resolve("datapackage.json"), Json.text(tables.described(folder, answers)));
         Optional<PublishedResults.Result> earlier =
                 shelf.before(LocalDate.ofEpochDay(review.ledger().asOf()));
         Optional<PublishedResults.Result> waiting = waiting(review);
@@ -107,12 +109,26 @@ final class Publish {
                 RunRecord.text(version, review, inputs, comparedWith(earlier, waiting), run.digests()));
     }
 
+    /** Standing questions are asked of the lines, which then stand before all that shows the answers. */
+    private static Review answered(Review study, WriteTables tables, Path folder) throws IOException {
+        StandingQuestions questions =
+                StandingQuestions.of(study.settings(), study.ledger().asOf());
+        if (questions.none()) {
+            return study;
+        }
+        tables.lines(folder);
+        return study.answering(questions.answers(
+                folder.resolve(WriteTables.LINES), study.jobs().size()));
+    }
+
     private static List<SideBySide.Work> writings(
             Review review, WriteTables tables, List<Report> reports, RunFolder run) {
         Path folder = run.path();
         List<SideBySide.Work> writings = new ArrayList<>();
         writings.add(() -> {
-            tables.lines(folder);
+            if (review.breakdowns().isEmpty()) {
+                tables.lines(folder);
+            }
             run.digest(folder.resolve(WriteTables.LINES));
         });
         if (!review.restatements().isEmpty()) {

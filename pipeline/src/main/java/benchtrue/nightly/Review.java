@@ -32,6 +32,7 @@ import java.util.TreeMap;
  * @param notices doubtful, changed and unread things, counted, with a few examples
  * @param restatements figures of sealed months that the records now tell otherwise
  * @param setAside how many rows of a table were set aside, by the table's name; tables without any are left out
+ * @param breakdowns answers to the owner's standing questions, in the owner's order
  */
 public record Review(
         Settings settings,
@@ -44,11 +45,13 @@ public record Review(
         List<Balance> balances,
         List<Notice> notices,
         List<Restatement> restatements,
-        SortedMap<String, Long> setAside) {
+        SortedMap<String, Long> setAside,
+        List<StandingAnswer> breakdowns) {
     public Review {
         balances = List.copyOf(balances);
         notices = List.copyOf(notices);
         restatements = List.copyOf(restatements);
+        breakdowns = List.copyOf(breakdowns);
         setAside = Collections.unmodifiableSortedMap(new TreeMap<>(setAside));
     }
 
@@ -73,7 +76,8 @@ public record Review(
                 balances,
                 List.of(),
                 List.of(),
-                new TreeMap<>());
+                new TreeMap<>(),
+                List.of());
     }
 
     /** Returns each price book to come beside the one before it. */
@@ -84,6 +88,23 @@ public record Review(
     /** Returns what whoever writes quotes needs of each repair. */
     public QuoteTable quoteTable() {
         return QuoteTable.of(jobs, findings, revision, settings.figures());
+    }
+
+    /** Returns the same review with the answers to standing questions. */
+    Review answering(List<StandingAnswer> answers) {
+        return new Review(
+                settings,
+                ledger,
+                jobs,
+                costs,
+                calendar,
+                findings,
+                revision,
+                balances,
+                notices,
+                restatements,
+                setAside,
+                answers);
     }
 
     /** Returns what every output tells first, in its order. */

@@ -25,7 +25,8 @@ public final class VerifyResult {
         }
         found.remove(RunRecord.FILE);
         List<String> differences = new ArrayList<>();
-        for (FileDigest written : outputs(real)) {
+        String text = Files.readString(real.resolve(RunRecord.FILE), StandardCharsets.UTF_8);
+        for (FileDigest written : outputs(Json.read(text))) {
             FileDigest now = found.remove(written.file());
             if (now == null) {
                 differences.add(written.file() + " is missing");
@@ -37,10 +38,10 @@ public final class VerifyResult {
         return differences;
     }
 
-    private static List<FileDigest> outputs(Path folder) throws IOException {
-        String text = Files.readString(folder.resolve(RunRecord.FILE), StandardCharsets.UTF_8);
+    /** Returns the files that a record of a run lists. */
+    static List<FileDigest> outputs(JsonObject record) throws IOException {
         List<FileDigest> outputs = new ArrayList<>();
-        for (JsonObject file : Json.read(text).objects("outputs")) {
+        for (JsonObject file : record.objects("outputs")) {
             outputs.add(new FileDigest(file.text("file"), file.whole("bytes"), file.text("sha256")));
         }
         return outputs;

@@ -1,6 +1,5 @@
 package benchtrue.settings;
 
-import benchtrue.format.Spelling;
 import benchtrue.format.Words;
 import benchtrue.shop.Absent;
 import java.util.ArrayList;
@@ -50,7 +49,9 @@ final class ReadFamilies {
     }
 
     private FamilyPolicy policy() {
-        refuseUnknownKeys();
+        List<String> known =
+                Arrays.stream(FamilyKey.values()).map(FamilyKey::path).toList();
+        SettingsFile.refuseUnknown(section, known, "[" + path(family) + "]");
         return new FamilyPolicy(
                 family,
                 value(
@@ -66,21 +67,6 @@ final class ReadFamilies {
                 amount(FamilyKey.RATE, 1, ReadSettings.MILLION),
                 amount(FamilyKey.PRICE_ROUNDING, Policy.LEAST_ROUNDING, Policy.MOST_ROUNDING),
                 place.line());
-    }
-
-    private void refuseUnknownKeys() {
-        List<String> known =
-                Arrays.stream(FamilyKey.values()).map(FamilyKey::path).toList();
-        for (String key : section.keySet()) {
-            if (!known.contains(key)) {
-                String advice = Spelling.nearest(key, known)
-                        .map(near -> "Did you mean \"" + near + "\"?")
-                        .orElse("Known keys: " + String.join(", ", known));
-                throw SettingsFile.refusal(
-                        section.inputPositionOf(List.of(key)),
-                        "unknown key \"" + key + "\" of [" + path(family) + "]. " + advice);
-            }
-        }
     }
 
     private long amount(FamilyKey key, long low, long high) {

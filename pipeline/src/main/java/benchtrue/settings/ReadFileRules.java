@@ -1,6 +1,5 @@
 package benchtrue.settings;
 
-import benchtrue.format.Spelling;
 import benchtrue.format.Words;
 import benchtrue.shop.Refusal;
 import java.nio.charset.Charset;
@@ -51,7 +50,8 @@ final class ReadFileRules {
     }
 
     private FileRule rule() {
-        refuseUnknownKeys();
+        List<String> known = Arrays.stream(FileKey.values()).map(FileKey::path).toList();
+        SettingsFile.refuseUnknown(rule, known, "[[" + SECTION + "]]");
         return new FileRule(
                 needed(FileKey.NAME, ReadFileRules::name),
                 needed(FileKey.TABLE, table -> table),
@@ -69,19 +69,6 @@ final class ReadFileRules {
                 values(),
                 pairs(FileKey.CONSTANTS),
                 place.line());
-    }
-
-    private void refuseUnknownKeys() {
-        List<String> known = Arrays.stream(FileKey.values()).map(FileKey::path).toList();
-        for (String key : rule.keySet()) {
-            if (!known.contains(key)) {
-                String advice = Spelling.nearest(key, known)
-                        .map(near -> "Did you mean \"" + near + "\"?")
-                        .orElse("Known keys: " + String.join(", ", known));
-                throw SettingsFile.refusal(
-                        rule.inputPositionOf(List.of(key)), "unknown key \"" + key + "\" of [[files]]. " + advice);
-            }
-        }
     }
 
     private <T> T needed(FileKey key, Function<String, T> reading) {

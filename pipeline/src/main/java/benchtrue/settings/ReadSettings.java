@@ -73,7 +73,8 @@ public final class ReadSettings {
                 file.number(SettingsKey.MOST_UNREAD_SHARE, 0, 0.5, absent.mostUnreadShare()),
                 file.files(),
                 file.words(),
-                (int) file.whole(SettingsKey.FINISHED_AFTER, 1, 3_650, absent.finishedAfterDays()));
+                (int) file.whole(SettingsKey.FINISHED_AFTER, 1, 3_650, absent.finishedAfterDays()),
+                file.breakdowns());
     }
 
     private static MoneyRules money(SettingsFile file, MoneyRules absent) {

@@ -35,6 +35,7 @@ import java.util.TreeMap;
  * @param words what the files' own words mean, whichever file they stand in
  * @param finishedAfterDays days without work after which a ticket of which nobody wrote the end counts as finished, or
  *     {@link Absent#DAY}: then longer than nearly all pauses that were seen
+ * @param breakdowns questions that every night answers, in the owner's order
  */
 public record Settings(
         String currency,
@@ -55,7 +56,8 @@ public record Settings(
         double mostUnreadShare,
         List<FileRule> files,
         List<ValueMap> words,
-        int finishedAfterDays) {
+        int finishedAfterDays,
+        List<AskedQuestion> breakdowns) {
     private static final int MATERIAL_HOURS = 2;
 
     /** Settings of a shop folder without {@code shop.toml}. */
@@ -78,11 +80,13 @@ public record Settings(
             0.05,
             List.of(),
             List.of(),
-            Absent.DAY);
+            Absent.DAY,
+            List.of());
 
     public Settings {
         files = List.copyOf(files);
         words = List.copyOf(words);
+        breakdowns = List.copyOf(breakdowns);
     }
 
     /** Takes everything but the rules for costs, how much is kept and the rules for files, which have their defaults. */
@@ -119,7 +123,8 @@ public record Settings(
                 DEFAULTS.mostUnreadShare,
                 DEFAULTS.files,
                 DEFAULTS.words,
-                DEFAULTS.finishedAfterDays);
+                DEFAULTS.finishedAfterDays,
+                DEFAULTS.breakdowns);
     }
 
     /** Returns figures as this shop's people read them; every sentence, page, picture and sheet uses them. */
@@ -178,6 +183,11 @@ public record Settings(
         }
         if (!words.isEmpty()) {
             values.put(ReadFileRules.WORDS, RuleRecord.maps(words));
+        }
+        if (!breakdowns.isEmpty()) {
+            values.put(
+                    ReadBreakdowns.SECTION,
+                    breakdowns.stream().map(AskedQuestion::byKey).toList());
         }
         return values;
     }

@@ -54,13 +54,18 @@ final class SettingsFile {
                         .thenComparingInt(path -> place(path).column()))
                 .ifPresent(path -> {
                     String name = String.join(".", path);
-                    throw refusal(place(path), "unknown key \"" + name + "\". " + advice(name));
+                    List<String> known = new ArrayList<>(Arrays.stream(SettingsKey.values())
+                            .map(SettingsKey::path)
+                            .toList());
+                    known.addAll(SECTIONS);
+                    throw refusal(place(path), "unknown key \"" + name + "\". " + advice(name, known));
                 });
     }
 
     private boolean known(List<String> path) {
         boolean section = path.size() == 1 && SECTIONS.contains(path.get(0)) && values.isTable(path);
-        boolean rules = path.equals(List.of(ReadFileRules.SECTION)) && values.isArray(path);
+        boolean rules = (path.equals(List.of(ReadFileRules.SECTION)) || path.equals(List.of(ReadBreakdowns.SECTION)))
+                && values.isArray(path);
         boolean families = path.size() >= ReadFamilies.SECTION.size()
                 && path.subList(0, ReadFamilies.SECTION.size()).equals(ReadFamilies.SECTION)
                 && values.isTable(ReadFamilies.SECTION);
@@ -77,12 +82,19 @@ final class SettingsFile {
         return values.inputPositionOf(path);
     }
 
-    private static String advice(String name) {
-        List<String> known =
-                Arrays.stream(SettingsKey.values()).map(SettingsKey::path).toList();
-        List<String> names = new ArrayList<>(known);
-        names.addAll(SECTIONS);
-        return Spelling.nearest(name, names)
+    /** Refuses a key of a section of its own that is not one of the known ones. */
+    static void refuseUnknown(TomlTable section, List<String> known, String name) {
+        for (String key : section.keySet()) {
+            if (!known.contains(key)) {
+                throw refusal(
+                        section.inputPositionOf(List.of(key)),
+                        "unknown key \"" + key + "\" of " + name + ". " + advice(key, known));
+            }
+        }
+    }
+
+    private static String advice(String name, List<String> known) {
+        return Spelling.nearest(name, known)
                 .map(key -> "Did you mean \"" + key + "\"?")
                 .orElse("Known keys: " + String.join(", ", known));
     }
@@ -140,6 +152,11 @@ final class SettingsFile {
     /** Returns what words mean in whichever file they stand, by column. */
     List<ValueMap> words() {
         return ReadFileRules.values(values.getTableOrEmpty(List.of(ReadFileRules.WORDS)));
+    }
+
+    /** Returns the questions that every night answers, in the file's order. */
+    List<AskedQuestion> breakdowns() {
+        return ReadBreakdowns.read(values.getArrayOrEmpty(List.of(ReadBreakdowns.SECTION)));
     }
 
     /** Returns the families with values of their own, by name. */

@@ -50,7 +50,7 @@ public final class ResultTable<R> {
      * @param name of its file, without the ending
      * @param description what one row is
      */
-    static <R> ResultTable<R> of(String name, String description) {
+    public static <R> ResultTable<R> of(String name, String description) {
         return new ResultTable<>(name, description);
     }
 
@@ -59,7 +59,8 @@ public final class ResultTable<R> {
         return this;
     }
 
-    ResultTable<R> text(String header, String description, Function<R, String> text) {
+    /** Adds text. */
+    public ResultTable<R> text(String header, String description, Function<R, String> text) {
         return column(header, "string", description, row -> FormulaGuard.written(text.apply(row)));
     }
 
@@ -75,7 +76,8 @@ public final class ResultTable<R> {
         return column(header, "date", description, row -> CellText.day(day.applyAsInt(row)));
     }
 
-    ResultTable<R> count(String header, String description, ToLongFunction<R> count) {
+    /** Adds a whole number. */
+    public ResultTable<R> count(String header, String description, ToLongFunction<R> count) {
         return column(header, "integer", description, row -> CellText.count(count.applyAsLong(row)));
     }
 
@@ -85,7 +87,7 @@ public final class ResultTable<R> {
     }
 
     /** Adds hours that are counted in seconds. */
-    ResultTable<R> seconds(String header, String description, ToLongFunction<R> seconds) {
+    public ResultTable<R> seconds(String header, String description, ToLongFunction<R> seconds) {
         return column(header, "number", description + ", hours", row -> CellText.hours(seconds.applyAsLong(row)));
     }
 
@@ -94,7 +96,8 @@ public final class ResultTable<R> {
         return column(header, "number", description + ", hours", row -> CellText.hours(hours.applyAsDouble(row)));
     }
 
-    ResultTable<R> money(String header, String description, ToLongFunction<R> tenThousandths) {
+    /** Adds money in ten-thousandths. */
+    public ResultTable<R> money(String header, String description, ToLongFunction<R> tenThousandths) {
         return column(
                 header,
                 "number",
@@ -102,7 +105,8 @@ public final class ResultTable<R> {
                 row -> CellText.money(tenThousandths.applyAsLong(row)));
     }
 
-    ResultTable<R> ratio(String header, String description, ToDoubleFunction<R> ratio) {
+    /** Adds a ratio. */
+    public ResultTable<R> ratio(String header, String description, ToDoubleFunction<R> ratio) {
         return column(header, "number", description, row -> CellText.ratio(ratio.applyAsDouble(row)));
     }
 
@@ -121,12 +125,12 @@ public final class ResultTable<R> {
     }
 
     /** Writes the table into a folder that exists. */
-    void write(Iterable<R> rows, Path folder) throws IOException {
+    public void write(Iterable<R> rows, Path folder) throws IOException {
         writeTo(rows, folder.resolve(file()));
     }
 
     /** Writes the table into a file of another name. */
-    void writeTo(Iterable<R> rows, Path file) throws IOException {
+    public void writeTo(Iterable<R> rows, Path file) throws IOException {
         try (Writer out = FileOut.text(file);
                 CSVPrinter printer = new CSVPrinter(out, FORMAT)) {
             printer.printRecord(columns.stream().map(Column::header));
@@ -157,7 +161,7 @@ public final class ResultTable<R> {
     }
 
     /** Returns the table as a resource of a data package: Table Schema, an empty cell for what is not known. */
-    Map<String, Object> described() {
+    public Map<String, Object> described() {
         List<Map<String, Object>> fields = new ArrayList<>();
         for (Column<R> column : columns) {
             Map<String, Object> field = new LinkedHashMap<>();

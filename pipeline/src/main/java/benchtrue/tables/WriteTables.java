@@ -73,8 +73,8 @@ public final class WriteTables {
         new CallsFile(costs.jobs().ledger(), settings.figures()).write(calendar, folder);
     }
 
-    /** Returns what describes the tables that stand in a folder: an open Data Package with their Table Schemas. */
-    public Map<String, Object> described(Path folder) {
+    /** Returns what describes the tables that stand in a folder, and others: an open Data Package with their Table Schemas. */
+    public Map<String, Object> described(Path folder, List<Map<String, Object>> others) {
         Ledger ledger = costs.jobs().ledger();
         Map<String, Object> described = new LinkedHashMap<>();
         described.put("name", "benchtrue-results");
@@ -82,17 +82,19 @@ public final class WriteTables {
         described.put("profile", "tabular-data-package");
         described.put(
                 "resources",
-                Stream.of(
-                                LinesTable.of(costs, findings, settings),
-                                SmallTables.findings(ledger),
-                                SmallTables.causes(ledger),
-                                SmallTables.revision(ledger),
-                                SmallTables.backTest(),
-                                SmallTables.openLines(costs),
-                                OpenTicketsTable.of(ledger, calendar),
-                                SmallTables.restatements())
-                        .filter(table -> Files.exists(folder.resolve(table.file())))
-                        .map(ResultTable::described)
+                Stream.concat(
+                                Stream.of(
+                                                LinesTable.of(costs, findings, settings),
+                                                SmallTables.findings(ledger),
+                                                SmallTables.causes(ledger),
+                                                SmallTables.revision(ledger),
+                                                SmallTables.backTest(),
+                                                SmallTables.openLines(costs),
+                                                OpenTicketsTable.of(ledger, calendar),
+                                                SmallTables.restatements())
+                                        .filter(table -> Files.exists(folder.resolve(table.file())))
+                                        .map(ResultTable::described),
+                                others.stream())
                         .toList());
         return described;
     }

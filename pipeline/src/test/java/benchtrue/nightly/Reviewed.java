@@ -23,6 +23,7 @@ final class Reviewed {
                 plain.costs().balances(),
                 plain.notices(),
                 restatements,
-                setAside);
+                setAside,
+                List.of());
     }
 }

@@ -87,7 +87,8 @@ class ReadSettingsTest {
                         0.02,
                         List.of(),
                         List.of(),
-                        21));
+                        21,
+                        List.of()));
     }
 
     @Test

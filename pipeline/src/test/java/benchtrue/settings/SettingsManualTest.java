@@ -41,6 +41,15 @@ class SettingsManualTest {
         assertThat(cells[3]).isEqualTo(key.meaning());
     }
 
+    @ParameterizedTest
+    @EnumSource(BreakdownKey.class)
+    void everyKeyOfAStandingQuestionIsDocumentedWithItsValuesAndItsUse(BreakdownKey key) throws IOException {
+        String[] cells = row("breakdown." + key.path());
+        assertThat(cells).as(key.path()).hasSize(5);
+        assertThat(cells[2]).isEqualTo(key.expected());
+        assertThat(cells[3]).isEqualTo(key.meaning());
+    }
+
     private static String[] row(String path) throws IOException {
         return Files.readAllLines(README).stream()
                 .filter(line -> line.startsWith("| `" + path + "` |"))

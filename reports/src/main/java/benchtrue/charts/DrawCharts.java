@@ -11,6 +11,7 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.zip.CRC32;
@@ -25,7 +26,9 @@ public final class DrawCharts implements Report {
     public void write(Review review, Path folder) throws IOException {
         Path charts = Files.createDirectories(folder.resolve("charts"));
         // Every picture ends before the first failure is told, so that nothing is written once the caller clears up.
-        List<IOException> failures = Pictures.of(review).parallelStream()
+        List<Picture> pictures = new ArrayList<>(Pictures.of(review));
+        pictures.addAll(Pictures.ofQuestions(review));
+        List<IOException> failures = pictures.parallelStream()
                 .flatMap(picture -> write(picture, charts).stream())
                 .toList();
         if (!failures.isEmpty()) {

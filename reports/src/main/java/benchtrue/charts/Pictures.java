@@ -3,6 +3,7 @@ package benchtrue.charts;
 import benchtrue.findings.Verdict;
 import benchtrue.hours.JobLines;
 import benchtrue.nightly.Review;
+import benchtrue.settings.Disclosure;
 import benchtrue.shop.Ints;
 import benchtrue.shop.QuotedLines;
 import java.util.ArrayList;
@@ -32,6 +33,18 @@ public final class Pictures {
         new HoursByKind(subject).picture().ifPresent(pictures::add);
         new MonthMoved(subject).picture().ifPresent(pictures::add);
         return pictures;
+    }
+
+    /** Returns the pictures of the owner's standing questions that have rows and ask for one. */
+    static List<Picture> ofQuestions(Review review) {
+        return review.breakdowns().stream()
+                .filter(asked -> asked.picture() == Disclosure.SHOWN
+                        && !asked.answer().rows().isEmpty())
+                .map(asked -> BreakdownPicture.of(
+                        "question-" + asked.name(),
+                        asked.answer(),
+                        review.settings().figures()))
+                .toList();
     }
 
     /** Returns the pictures that may hang on the wall of the bench: hours alone, no money, no ticket, no name. */

@@ -12,6 +12,7 @@ import benchtrue.settings.Settings;
 import benchtrue.shop.ExitCode;
 import benchtrue.workbook.books.WriteBookSheets;
 import benchtrue.workbook.draft.WriteRevisionWorkbook;
+import benchtrue.workbook.review.WriteBreakdowns;
 import benchtrue.workbook.review.WriteWorkbook;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,7 +34,12 @@ final class NightlyCommand implements Callable<Integer> {
     static final List<Report> HANDED_OUT = List.of(new WriteBookSheets(), new WriteBookPages());
 
     static final List<Report> REPORTS = Stream.concat(
-                    Stream.of(new WriteWorkbook(), new WriteRevisionWorkbook(), new DrawCharts(), new WritePage()),
+                    Stream.of(
+                            new WriteWorkbook(),
+                            new WriteBreakdowns(),
+                            new WriteRevisionWorkbook(),
+                            new DrawCharts(),
+                            new WritePage()),
                     HANDED_OUT.stream())
             .toList();
 

@@ -96,6 +96,7 @@ final class Program implements Runnable {
                 .addSubcommand(new AdoptCommand(console))
                 .addSubcommand(new WithdrawCommand(console))
                 .addSubcommand(new CloseCommand(console))
+                .addSubcommand(new BreakdownCommand(console))
                 .addSubcommand(new VerifyCommand(console))
                 .addSubcommand(new CommandLine.HelpCommand())
                 .registerConverter(LocalDate.class, text -> day(text, LocalDate::parse, "a day such as 2026-10-31"))

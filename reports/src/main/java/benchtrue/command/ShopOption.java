@@ -7,6 +7,7 @@ import benchtrue.shop.Refusal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Optional;
 import picocli.CommandLine.Option;
 
 /** Which shop, and up to which day; the same options on every command that reads a shop folder. */
@@ -37,6 +38,11 @@ final class ShopOption {
                     shop + ": found no such folder, expected the shop's folder. Name it with --shop.");
         }
         return new ReadSettings().read(shop);
+    }
+
+    /** Returns the day that was named; empty where none was. */
+    Optional<LocalDate> day() {
+        return Optional.ofNullable(asOf);
     }
 
     /** Returns the last day that counts, in days since 1970-01-01. */

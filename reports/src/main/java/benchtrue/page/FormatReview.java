@@ -41,6 +41,7 @@ final class FormatReview {
                         new FormatBenchHour(told).tell(pictures)),
                 shown(pictures).parallelStream().map(FormatReview::illustration).toList(),
                 more(pictures),
+                new FormatBreakdowns(told.figures()).standing(told.review().breakdowns()),
                 new FormatHourMonths(told).tell(),
                 new FormatGifts(told).all(),
                 new FormatRepairs(told).tell(),

@@ -9,6 +9,7 @@ import java.util.List;
  * @param answers the five answers
  * @param pictures the evidence
  * @param more where pictures that the page leaves out stand; empty where it has all
+ * @param answered answers to the owner's standing questions
  * @param hour the months behind the bench hour
  * @param gifts each time something was given away
  * @param repairs the figures, one row a repair type
@@ -29,6 +30,7 @@ record ReviewView(
         Answers answers,
         List<Illustration> pictures,
         String more,
+        List<Answered> answered,
         HourMonths hour,
         List<GiftList> gifts,
         List<Repair> repairs,
@@ -152,6 +154,30 @@ record ReviewView(
      * @param href its rows
      */
     record Illustration(String id, String title, String note, String wide, String narrow, String href) {}
+
+    /**
+     * The answer to a question of the owner's own.
+     *
+     * @param id where links land
+     * @param names what each row is named by
+     * @param headings of its figures
+     * @param rows the last is the total
+     * @param more how many of the rows are shown; empty where all are
+     * @param file that has all; empty where there is none
+     * @param pictures one, or none
+     */
+    record Answered(
+            String id,
+            String title,
+            List<String> notes,
+            List<String> names,
+            List<String> headings,
+            List<AnswerRow> rows,
+            String more,
+            String file,
+            List<Illustration> pictures) {}
+
+    record AnswerRow(List<String> names, List<String> figures) {}
 
     /** One row of the table of repair types. */
     record Repair(

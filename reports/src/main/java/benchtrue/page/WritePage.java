@@ -1,13 +1,16 @@
 package benchtrue.page;
 
+import benchtrue.breakdown.Breakdown;
 import benchtrue.charts.Picture;
 import benchtrue.charts.Pictures;
+import benchtrue.format.Figures;
 import benchtrue.nightly.Report;
 import benchtrue.nightly.Review;
 import benchtrue.revision.ProposedChange;
 import benchtrue.settings.Disclosure;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
@@ -23,6 +26,22 @@ public final class WritePage implements Report {
                     folder.resolve("review-wall.html"),
                     page -> JtewallGenerated.render(page, null, new TellWall(review).tell(), Style.sheet()));
         }
+    }
+
+    /** Writes answers to a question of the owner's own as a page that needs nothing else. */
+    public static void answers(List<Breakdown> answers, Figures figures, Path file) throws IOException {
+        FormatBreakdowns format = new FormatBreakdowns(figures);
+        List<ReviewView.Answered> told = new ArrayList<>();
+        for (Breakdown answer : answers) {
+            told.add(format.answered(
+                    answer,
+                    String.valueOf(told.size() + 1),
+                    told.isEmpty() ? Disclosure.SHOWN : Disclosure.HIDDEN,
+                    ""));
+        }
+        WriteBookPages.save(
+                file,
+                page -> JtequestionGenerated.render(page, null, answers.get(0).title(), told, Style.sheet()));
     }
 
     /** Puts a review into the words of the copy for the wall. */

@@ -10,7 +10,6 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
@@ -47,7 +46,8 @@ record OneNight(Path shop, String out, String err) {
             Runtime.getRuntime().addShutdownHook(new Thread(() -> delete(folder)));
             Path shop = folder.resolve("shop");
             WriteSample.write(SampleOptions.standard(shop).withTickets(TICKETS).withYears(2));
-            Files.writeString(shop.resolve("shop.toml"), "wall_copy = true\n", StandardOpenOption.APPEND);
+            Path settings = shop.resolve("shop.toml");
+            Files.writeString(settings, "wall_copy = true\n" + Files.readString(settings));
             program("nightly", "--shop", shop.toString(), "--as-of", MONTH_BEFORE);
             OneNight said = program("nightly", "--shop", shop.toString(), "--as-of", AS_OF, "--verbose");
             return new OneNight(shop, said.out, said.err);

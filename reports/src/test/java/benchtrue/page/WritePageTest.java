@@ -217,7 +217,8 @@ class WritePageTest {
                 night.balances(),
                 night.notices(),
                 List.of(changed),
-                night.setAside()));
+                night.setAside(),
+                List.of()));
         assertThat(page)
                 .contains("Sep\u00a02026</th><td>earned labour cost</td><td class=\"n\">12.5000</td>")
                 .contains("<td class=\"n\">not known</td><td>ticket T00001 labour cost</td>");

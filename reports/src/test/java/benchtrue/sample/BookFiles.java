@@ -18,6 +18,30 @@ final class BookFiles {
             zone = "America/Chicago"
             locale = "en-US"
             shop_rate = 95
+
+            [[breakdown]]
+            title = "Fretwork, repair by repair"
+            by = ["repair"]
+            where = ["family = fretwork"]
+            from = "24 months"
+            show = ["jobs", "quoted", "taken", "load", "range", "margin"]
+            picture = true
+
+            [[breakdown]]
+            title = "What each payer leaves, quarter by quarter"
+            by = ["payer"]
+            across = "quarter"
+            from = "12 months"
+            date = "closed"
+            show = ["jobs", "margin"]
+
+            [[breakdown]]
+            title = "Hours of a refret, month by month"
+            by = ["month"]
+            where = ["repair in refret, refret-bound"]
+            from = "24 months"
+            show = ["each", "jobs"]
+            picture = true
             """;
 
     private BookFiles() {}

@@ -11,9 +11,11 @@ import benchtrue.workbook.sheet.Amounts;
 import benchtrue.workbook.sheet.CellStyles;
 import benchtrue.workbook.sheet.Grid;
 import benchtrue.workbook.sheet.RowFlow;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.apache.poi.xssf.streaming.SXSSFSheet;
 
 /** The shop's money: months and why they moved, the bench hour, and groups of jobs; parts add up by formulas. */
@@ -39,11 +41,8 @@ public final class MoneySheet {
         flow.skip(drawn ? CHART_ROWS + 1 : 1);
         months(flow, rowOfMonth);
         if (drawn) {
-            new MarginChart(sheet, shop.earned())
-                    .draw(
-                            chartRow,
-                            chartRow + CHART_ROWS - 1,
-                            flow.row() - shop.earned().size() + 1);
+            new FigureChart(sheet, "Margin of the jobs finished, by month", "Margin", "#,##0")
+                    .draw(chartRow, chartRow + CHART_ROWS - 1, margins(flow.row()));
         }
         new MoneyBridges(shop).write(flow, rowOfMonth);
         new MoneyBenchHour(review).write(flow, rowOfMonth);
@@ -51,6 +50,19 @@ public final class MoneySheet {
         groups(flow);
         restatements(flow);
         flow.finish(1);
+    }
+
+    private FigureChart.Bars margins(int lastRow) {
+        return new FigureChart.Bars(
+                lastRow - shop.earned().size() + 1,
+                0,
+                shop.earned().stream()
+                        .map(month -> MoneyRow.month(month.month()))
+                        .toList(),
+                MoneyRow.MARGIN - 'A',
+                shop.earned().stream()
+                        .map(month -> Absent.has(month.margin()) ? Amounts.money(month.margin()) : null)
+                        .collect(Collectors.toCollection(ArrayList::new)));
     }
 
     private void months(RowFlow flow, Map<Integer, Integer> rowOfMonth) {
