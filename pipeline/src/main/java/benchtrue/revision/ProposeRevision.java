@@ -70,10 +70,8 @@ public final class ProposeRevision {
                         settings.figures());
                 Row row = new Row(type, today(ledger, type), finding, decided);
                 changes.add(row.change(
-                        own.careful(
-                                unread.careful(finding.repairType(), own.factor()), settings.figures()),
-                        simpler.careful(
-                                unread.careful(finding.repairType(), simpler.factor()), settings.figures()),
+                        own.careful(unread.careful(finding.repairType(), own.factor()), settings.figures()),
+                        simpler.careful(unread.careful(finding.repairType(), simpler.factor()), settings.figures()),
                         backTest.used(),
                         past,
                         costs.shopRate(),
