@@ -40,6 +40,7 @@ final class Inbox {
     private final Path shop;
     private final List<ExportFile> files = new ArrayList<>();
     private final List<String> unread = new ArrayList<>();
+    private final List<String> left = new ArrayList<>();
 
     private final Rules rules;
 
@@ -83,6 +84,14 @@ final class Inbox {
                     unread.size(),
                     unread.subList(0, Math.min(5, unread.size()))));
         }
+        if (!left.isEmpty()) {
+            notices.add(new Notice(
+                    "unread-sheet",
+                    "Sheets of a workbook that no rule of shop.toml reads: where one holds a table, draft a rule with"
+                            + " benchtrue map.",
+                    left.size(),
+                    left.subList(0, Math.min(5, left.size()))));
+        }
         return notices;
     }
 
@@ -115,19 +124,18 @@ final class Inbox {
     private void export(Path path) {
         String file = path.getFileName().toString();
         String lower = file.toLowerCase(Locale.ROOT);
-        Optional<MappedTable> found =
-                rules.of("exports", file).or(() -> isTable(lower) ? table(lower).map(rules::plain) : Optional.empty());
+        List<MappedTable> found = rules.of("exports", file);
+        if (found.isEmpty() && isTable(lower)) {
+            found = table(lower).map(rules::plain).stream().toList();
+        }
         if (found.isEmpty()) {
             unread.add("exports/" + file);
             return;
         }
         requireInside(path, "exports/" + file);
-        files.add(new ExportFile(
-                path,
-                "exports/" + file,
-                found.get().table(),
-                FileDay.of(file),
-                found.get().mapping()));
+        FindSheets sheets = FindSheets.of(path, "exports/" + file, found);
+        files.addAll(sheets.found());
+        left.addAll(sheets.left());
     }
 
     private static boolean isTable(String file) {
@@ -146,7 +154,11 @@ final class Inbox {
     /** A book that the program wrote is read as it is, also where the name of a rule for others fits it. */
     private void book(Path path) {
         String file = path.getFileName().toString();
-        Optional<MappedTable> rule = rules.of("price-book", file)
+        List<MappedTable> fitting = rules.of("price-book", file);
+        Optional<MappedTable> rule = fitting.stream()
+                .filter(found -> found.table() == Table.PRICE_BOOK)
+                .findFirst()
+                .or(() -> fitting.stream().findFirst())
                 .filter(found -> !(found.mapping().renames() && ForeignBook.OwnBook.is(path)));
         rule.filter(found -> found.table() != Table.PRICE_BOOK).ifPresent(found -> {
             throw new Refusal(
@@ -161,7 +173,10 @@ final class Inbox {
         }
         requireInside(path, "price-book/" + file);
         Mapping mapping = rule.orElse(rules.plain(Table.PRICE_BOOK)).mapping();
-        files.add(new ExportFile(path, "price-book/" + file, Table.PRICE_BOOK, effective(file), mapping));
+        Optional<String> sheet =
+                mapping.rule().flatMap(said -> said.shape().sheets().stream().findFirst());
+        files.add(new ExportFile(
+                path, "price-book/" + file, sheet, Table.PRICE_BOOK, effective(file), mapping, List.of()));
     }
 
     private static int effective(String file) {
@@ -197,9 +212,8 @@ final class Inbox {
     private void requireOneBookADay() {
         Map<Integer, String> known = new HashMap<>();
         for (ExportFile file : files) {
-            String earlier = file.table() == Table.PRICE_BOOK && file.name().startsWith("price-book/")
-                    ? known.put(file.day(), file.name())
-                    : null;
+            String earlier =
+                    file.table() == Table.PRICE_BOOK && file.isBook() ? known.put(file.day(), file.name()) : null;
             if (earlier != null) {
                 throw new Refusal(
                         ExitCode.UNUSABLE_FILE,

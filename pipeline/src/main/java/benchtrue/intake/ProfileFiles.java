@@ -56,9 +56,14 @@ public final class ProfileFiles {
                 ExportFile export = new ExportFile(
                         path,
                         folder + "/" + file,
+                        Optional.empty(),
                         null,
                         0,
-                        known.of(folder, file).map(MappedTable::mapping).orElse(Mapping.NONE));
+                        known.of(folder, file).stream()
+                                .findFirst()
+                                .map(MappedTable::mapping)
+                                .orElse(Mapping.NONE),
+                        List.of());
                 profiles.add(profile(export, table(known, folder, file), familiar));
             }
         }
@@ -87,7 +92,7 @@ public final class ProfileFiles {
     }
 
     private static Optional<Table> table(Rules rules, String folder, String file) {
-        Optional<Table> ruled = rules.of(folder, file).map(MappedTable::table);
+        Optional<Table> ruled = rules.of(folder, file).stream().findFirst().map(MappedTable::table);
         return ruled.isPresent() || !folder.equals("exports") ? ruled : Inbox.table(file.toLowerCase(Locale.ROOT));
     }
 
@@ -114,7 +119,7 @@ public final class ProfileFiles {
         KnownKinds.requireTable(beginning, 0, beginning.length, file.name());
         Encoding encoding = Encoding.of(file.path(), file.rule().flatMap(FileRule::encoding));
         List<String> lines = DialectDetector.lines(beginning, encoding, Files.size(file.path()));
-        return new TextFile(encoding, LayoutDetector.of(lines, file.rule(), familiar));
+        return new TextFile(encoding, LayoutDetector.of(lines, file.rule(), familiar), "");
     }
 
     private static FileProfile read(ExportFile file, Optional<Table> table, Records records) throws IOException {

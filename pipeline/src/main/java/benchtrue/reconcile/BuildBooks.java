@@ -16,7 +16,6 @@ import java.util.Map;
 
 /** Builds the versions of the price book. */
 final class BuildBooks {
-    static final String FOLDER = "price-book/";
     private final RowDispositions table;
     private final TableRows rows;
 
@@ -29,7 +28,7 @@ final class BuildBooks {
         Map<Integer, Map<String, RepairType>> types = new HashMap<>();
         for (int row = 0; row < table.size(); row++) {
             InputFile version = rows.files().get(table.file(row));
-            if (table.accepted(row) && !version.name().startsWith(FOLDER)) {
+            if (table.accepted(row) && !Absent.has(version.day())) {
                 table.setAside(
                         row, BookColumn.REPAIR_TYPE, type(row).repairType(), "a row that came from a price book");
             }
@@ -40,7 +39,7 @@ final class BuildBooks {
         }
         List<PriceBook> versions = new ArrayList<>();
         for (InputFile file : rows.files()) {
-            if (file.name().startsWith(FOLDER)) {
+            if (Absent.has(file.day())) {
                 versions.add(version(file, types.getOrDefault(file.day(), Map.of())));
             }
         }
