@@ -239,10 +239,10 @@ class ShapesTest {
     @Test
     void aWideColumnOrASheetThatIsNotThereIsNamed() {
         assertThatThrownBy(() -> shop(WIDE + DAYS + "header = \"weekday\"\nafter = \"Week of\"\n")
-                        .file("exports/times.csv", "Week,Who,Job,Mon", "2026-03-02,Ada,T1,1")
+                        .file("exports/times.csv", "Week off,Who,Job,Mon", "2026-03-02,Ada,T1,1")
                         .exports())
                 .hasMessageContaining("found no column \"Week of\"")
-                .hasMessageContaining("the nearest there is \"Week\"");
+                .hasMessageContaining("the nearest there is \"Week off\"");
         assertThatThrownBy(() -> shop(TIMES + "sheet = \"Juni\"\n")
                         .without("exports/times.csv")
                         .bytes("exports/times.xlsx", Sheets.of(Map.of("Juli", List.of("technician|work_date"))))

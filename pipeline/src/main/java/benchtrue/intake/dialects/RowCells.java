@@ -91,6 +91,11 @@ final class RowCells {
         }
     }
 
+    /** Returns whether a row without numbers may still be one. */
+    boolean isKeyed() {
+        return keyed;
+    }
+
     int numbers() {
         return numbers.size();
     }

@@ -117,7 +117,7 @@ final class RowForms {
         return filled > 0
                 && filled <= MOST_LABELS
                 && filled + 1 < cells.wanted()
-                && cells.empty(row) > 0
+                && (cells.empty(row) > 0 || !cells.isKeyed() && sums.length > 0)
                 && IntStream.range(0, sums.length).allMatch(i -> cells.isBlank(row, i));
     }
 
