@@ -7,9 +7,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import benchtrue.Sheets;
 import benchtrue.ShopFolder;
-import benchtrue.intake.Table;
+import benchtrue.intake.columns.Table;
 import benchtrue.intake.TableRows;
-import benchtrue.intake.TimeColumn;
+import benchtrue.intake.columns.TimeColumn;
 import benchtrue.shop.Balance;
 import java.nio.file.Path;
 import java.util.ArrayList;

@@ -28,7 +28,8 @@ public record Mapping(
         Map<Column, Pattern> patterns,
         HoursUnit hours) {
     /** Files in the contract's own words. */
-    public static final Mapping NONE = new Mapping(Optional.empty(), Map.of(), Map.of(), Map.of(), Map.of(), HoursUnit.HOURS);
+    public static final Mapping NONE =
+            new Mapping(Optional.empty(), Map.of(), Map.of(), Map.of(), Map.of(), HoursUnit.HOURS);
 
     public Mapping {
         headers = Map.copyOf(headers);

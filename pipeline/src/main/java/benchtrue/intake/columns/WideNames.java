@@ -25,8 +25,8 @@ public final class WideNames {
     /** A day and a month without a year. */
     public static final Pattern DAY_AND_MONTH = Pattern.compile("(\\d{1,2})[./-](\\d{1,2})[./-]?");
 
-    private static final Pattern DATED =
-            Pattern.compile("\\d{1,4}[./-] ?\\d{1,2}[./-] ?\\d{2,4}(?: 00:00.*)?|\\d{1,2}[. -]{1,2}\\p{L}{3,10}\\.?[ -]\\d{2,4}");
+    private static final Pattern DATED = Pattern.compile(
+            "\\d{1,4}[./-] ?\\d{1,2}[./-] ?\\d{2,4}(?: 00:00.*)?|\\d{1,2}[. -]{1,2}\\p{L}{3,10}\\.?[ -]\\d{2,4}");
 
     private WideNames() {}
 
@@ -34,7 +34,9 @@ public final class WideNames {
     public static boolean isOf(UnpivotHeader kind, String name) {
         return switch (kind) {
             case TEXT -> !name.isBlank();
-            case DATE -> DATED.matcher(bare(name)).matches() || DAY_AND_MONTH.matcher(bare(name)).matches();
+            case DATE ->
+                DATED.matcher(bare(name)).matches()
+                        || DAY_AND_MONTH.matcher(bare(name)).matches();
             case WEEKDAY -> weekday(name).isPresent();
             case DAY -> DAY.matcher(plain(name)).matches();
         };

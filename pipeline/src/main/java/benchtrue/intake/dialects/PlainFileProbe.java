@@ -1,12 +1,11 @@
 package benchtrue.intake.dialects;
 
-import benchtrue.intake.columns.SourceColumn;
-
 import benchtrue.intake.columns.Column;
 import benchtrue.intake.columns.ColumnNames;
 import benchtrue.intake.columns.ExportFile;
 import benchtrue.intake.columns.Need;
 import benchtrue.intake.columns.Shape;
+import benchtrue.intake.columns.SourceColumn;
 import benchtrue.intake.files.TextLine;
 import benchtrue.intake.files.Utf8Letters;
 import benchtrue.settings.FileRule;

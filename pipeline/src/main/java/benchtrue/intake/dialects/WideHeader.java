@@ -1,8 +1,8 @@
 package benchtrue.intake.dialects;
 
-import benchtrue.intake.columns.WideNames;
 import benchtrue.intake.cells.DateSystem;
 import benchtrue.intake.cells.DateText;
+import benchtrue.intake.columns.WideNames;
 import benchtrue.settings.DateOrder;
 import benchtrue.settings.Unpivot;
 import benchtrue.settings.UnpivotHeader;
