@@ -3,10 +3,20 @@ package benchtrue.mapping;
 import benchtrue.format.TomlText;
 import benchtrue.format.Words;
 import benchtrue.intake.ColumnProfile;
+import benchtrue.intake.WideColumns;
+import benchtrue.intake.columns.BookColumn;
 import benchtrue.intake.columns.Column;
 import benchtrue.intake.columns.Kind;
+import benchtrue.intake.columns.Made;
+import benchtrue.intake.columns.Need;
+import benchtrue.intake.columns.OverheadColumn;
+import benchtrue.intake.columns.PartColumn;
 import benchtrue.intake.columns.Table;
 import benchtrue.intake.columns.TicketColumn;
+import benchtrue.intake.columns.TimeColumn;
+import benchtrue.intake.columns.WageColumn;
+import benchtrue.settings.UnpivotHeader;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +28,21 @@ import java.util.stream.Collectors;
 final class DraftRule {
     /** More words than these in one column are keys or free text, and asking for each would help nobody. */
     private static final int MOST_QUESTIONS = 40;
+
+    /** Columns emptier than this are written once above their rows. */
+    private static final double MOSTLY = 0.7;
+
+    private static final double FITS = 0.9;
+    private static final int MOST_CANDIDATES = 4;
+
+    /** What holds for all rows until somebody says better; an empty text is the first day of the files. */
+    private static final Map<Column, String> DEFAULTS = Map.of(
+            BookColumn.FAMILY, "repairs",
+            TimeColumn.TECHNICIAN, "the bench",
+            WageColumn.EFFECTIVE_FROM, "",
+            OverheadColumn.ACCOUNT, "overhead",
+            PartColumn.PART, "part",
+            PartColumn.QUANTITY, "1");
 
     private final Guess guess;
     private final ValueWords words;
@@ -38,19 +63,119 @@ final class DraftRule {
      * Returns the lines of the rule.
      *
      * @param pattern of the files' names
+     * @param place the files and sheets that it is for
+     * @param firstDay first day that stands in the shop's files
      */
-    List<String> lines(String pattern) {
+    List<String> lines(String pattern, RulePlace place, LocalDate firstDay) {
         lines.add("[[files]]");
         lines.add("name = " + TomlText.quoted(pattern));
         lines.add("table = " + TomlText.quoted(guess.table().title()) + "  # one row is "
                 + guess.table().oneRow());
+        lines.addAll(place.sheets(pattern));
+        place.effective(pattern, firstDay).forEach(this::effective);
+        fillDown();
         UnitOfHours.of(guess).ifPresent(this::hours);
         dates();
         columns();
         missing();
         derived();
+        sections(firstDay);
         guess.matches().stream().filter(Match::isSure).forEach(this::words);
-        return List.copyOf(lines);
+        boolean isUsable = stillMissing().isEmpty() || guess.table().need() == Need.REQUIRED;
+        return isUsable ? List.copyOf(lines) : leftOut();
+    }
+
+    /** A table that a night can do without is not read where it lacks what its rows need: it would stop the run. */
+    private List<String> leftOut() {
+        List<String> said = new ArrayList<>();
+        said.add("# Left out, since its rows lack what is asked below; take the # away where it is answered.");
+        lines.forEach(line -> said.add(line.startsWith("#") ? line : "# " + line));
+        return said;
+    }
+
+    private void effective(LocalDate day) {
+        ask(
+                "from which day does this price list hold?",
+                "it holds for all that stands in the files, as drafted, or from another day");
+        lines.add("effective = \"" + day + "\"");
+    }
+
+    /** Cells that were merged, or written once above their rows, hold for the rows below. */
+    private void fillDown() {
+        List<String> headers = guess.matches().stream()
+                .filter(match -> match.isSure() && match.column().cell().need() == Need.REQUIRED)
+                .map(Match::source)
+                .filter(source -> !Made.isMade(source.header()) && source.filled() > 0)
+                .filter(source -> source.filled() < MOSTLY * guess.file().rows())
+                .map(ColumnProfile::header)
+                .distinct()
+                .map(TomlText::quoted)
+                .toList();
+        if (!headers.isEmpty()) {
+            lines.add("fill_down = [" + String.join(", ", headers)
+                    + "]  # many of its cells are empty: each holds for the rows below");
+        }
+    }
+
+    /** Returns needed columns that neither the file nor a default says. */
+    private List<Column> stillMissing() {
+        return guess.missing().stream()
+                .filter(column -> DEFAULTS.get(column) == null && copied(column).isEmpty())
+                .toList();
+    }
+
+    /** A price list with one name a repair has no other. */
+    private Optional<Match> copied(Column column) {
+        Column other = column == BookColumn.TITLE ? BookColumn.REPAIR_TYPE : BookColumn.TITLE;
+        return column == BookColumn.TITLE || column == BookColumn.REPAIR_TYPE
+                ? guess.matches().stream()
+                        .filter(match -> match.column() == other && match.isSure())
+                        .findFirst()
+                : Optional.empty();
+    }
+
+    private void sections(LocalDate firstDay) {
+        List<Column> told = guess.missing().stream()
+                .filter(column -> DEFAULTS.get(column) != null)
+                .toList();
+        if (!told.isEmpty()) {
+            lines.add("[files.constants]");
+            told.forEach(column -> lines.add(column.header() + " = "
+                    + TomlText.quoted(DEFAULTS.get(column).isEmpty() ? firstDay.toString() : DEFAULTS.get(column))));
+        }
+        List<Match> parts = guess.matches().stream()
+                .filter(match -> match.isSure() && !match.pattern().isEmpty())
+                .toList();
+        if (!parts.isEmpty()) {
+            lines.add("[files.patterns]");
+            parts.forEach(match -> lines.add(match.column().header() + " = " + TomlText.quoted(match.pattern())
+                    + "  # what the tickets look like; a text without a figure is time for the shop"));
+        }
+        guess.wide().ifPresent(this::unpivot);
+    }
+
+    private void unpivot(WideColumns wide) {
+        lines.add("[files.unpivot]");
+        lines.add("header = " + TomlText.quoted(Words.of(wide.header())) + "  # "
+                + wide.columns().size()
+                + " columns hold one entry a cell: \"(column)\" is the header, \"(cell)\" the cell");
+        if (wide.header() == UnpivotHeader.TEXT) {
+            lines.add("columns = ["
+                    + wide.columns().stream()
+                            .map(column -> TomlText.quoted(column.header()))
+                            .collect(Collectors.joining(", "))
+                    + "]");
+        }
+        wide.anchor()
+                .ifPresent(anchor ->
+                        lines.add(anchor.key() + " = " + TomlText.quoted(anchor.name()) + "  # " + anchor.reason()));
+        if (wide.anchor().isEmpty() && (wide.header() == UnpivotHeader.DAY || wide.header() == UnpivotHeader.WEEKDAY)) {
+            ask(
+                    "which column names the week or month that the headers \""
+                            + wide.columns().get(0).header() + "\" to \""
+                            + wide.columns().get(wide.columns().size() - 1).header() + "\" belong to?",
+                    "after = \"its header\"");
+        }
     }
 
     private void hours(UnitOfHours unit) {
@@ -76,7 +201,7 @@ final class DraftRule {
     }
 
     private void ask(String question, String line) {
-        questions.add(guess.file().name() + ": " + question);
+        questions.add(guess.file().shown() + ": " + question);
         lines.add("# ASKED: " + question);
         lines.add("# " + line);
     }
@@ -99,10 +224,20 @@ final class DraftRule {
 
     private void missing() {
         for (Column column : guess.missing()) {
-            String question = "which column says " + column.cell().meaning() + "?";
-            ask(question, column.header() + " = \"its header\"  # or, where one answer holds for all rows, below");
-            lines.add("# [files.constants]");
-            lines.add("# " + column.header() + " = \"the answer\"");
+            Optional<Match> copied = copied(column);
+            if (copied.isPresent()) {
+                lines.add(column.header() + " = "
+                        + TomlText.quoted(copied.get().source().header()) + "  # no other column says "
+                        + column.cell().meaning());
+            } else {
+                String question = "which column says " + column.cell().meaning() + "?" + candidates(column);
+                ask(
+                        question,
+                        column.header() + " = \"its header\""
+                                + (DEFAULTS.get(column) == null
+                                        ? "  # or, where one answer holds for all rows, in [files.constants]"
+                                        : "  # then without the constant below"));
+            }
         }
         if (guess.table() == Table.TIME_LOG && !hasHours()) {
             ask("which column says how long, or when it began and ended?", "hours = \"its header\"");
@@ -128,6 +263,16 @@ final class DraftRule {
             lines.add(
                     "# no column says when a ticket was finished: it counts as finished after a long silence in the time log");
         }
+    }
+
+    /** Names the columns not read that could be meant by what stands in them. */
+    private String candidates(Column column) {
+        List<String> near = guess.unused().stream()
+                .filter(source -> source.filled() > 0 && !Made.isMade(source.header()) && source.fits(column) >= FITS)
+                .map(source -> TomlText.quoted(source.header()))
+                .limit(MOST_CANDIDATES)
+                .toList();
+        return near.isEmpty() ? "" : " It may be " + String.join(" or ", near) + ".";
     }
 
     private boolean hasHours() {

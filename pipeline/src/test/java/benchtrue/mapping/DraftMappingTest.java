@@ -215,12 +215,13 @@ class DraftMappingTest {
     }
 
     @Test
-    void aPriceListInTheInboxIsToBeMoved() {
+    void aPriceListInTheInboxIsReadFromADayThatIsAsked() {
         Draft draft = draft(shop().file(
                         "exports/Preisliste.csv",
                         "Leistungsnr,Bezeichnung,Gruppe,Richtzeit,Preis",
                         "a,Neu,fretwork,12,1200"));
         assertThat(draft.questions())
-                .anySatisfy(question -> assertThat(question).contains("Move it to price-book"));
+                .anySatisfy(question -> assertThat(question).contains("from which day does this price list hold?"));
+        assertThat(draft.text()).contains("effective = \"");
     }
 }

@@ -7,8 +7,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import benchtrue.Sheets;
 import benchtrue.ShopFolder;
-import benchtrue.intake.columns.Table;
 import benchtrue.intake.TableRows;
+import benchtrue.intake.columns.Table;
 import benchtrue.intake.columns.TimeColumn;
 import benchtrue.shop.Balance;
 import java.nio.file.Path;

@@ -56,7 +56,7 @@ public final class SheetDetector {
         try (Workbook workbook = Workbook.open(file.path(), file.name())) {
             Candidate best = new Candidate(-1, 1, -1);
             for (int sheet = 0; sheet < workbook.sheets().size(); sheet++) {
-                if (isRead(workbook.sheets().get(sheet), Optional.empty())) {
+                if (isRead(workbook.sheets().get(sheet), file.sheet())) {
                     try (SheetRecords records =
                             workbook.records(workbook.sheets().get(sheet))) {
                         for (int rows = 0; rows < MOST_TITLE_ROWS && records.next(); rows++) {

@@ -5,7 +5,7 @@ import java.util.Set;
 import java.util.regex.Pattern;
 
 /** Words with which a row says that it adds up others. */
-final class TotalWords {
+public final class TotalWords {
     private static final Set<String> WORDS = Set.of(
             "total",
             "totals",
@@ -56,7 +56,7 @@ final class TotalWords {
     }
 
     /** Returns whether a cell says of what its row is a total, such as {@code Total March}. */
-    static boolean isPhrase(String cell) {
+    public static boolean isPhrase(String cell) {
         String plain = plain(cell);
         return plain.length() <= LONGEST
                 && (WORDS.contains(plain) || BEGINS.matcher(plain).matches());

@@ -18,7 +18,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** What the header of a wide table's column says: a date, a weekday or day that counts from another cell, or words. */
-final class WideHeader {
+public final class WideHeader {
     private static final Pattern DATE = Pattern.compile("\\d{1,4}[./-]\\d{1,2}[./-]\\d{2,4}");
     private static final Pattern WEEK =
             Pattern.compile("(?i)(?:KW|CW|W|week|wk|woche|semaine|sem|s)[ .-]?(\\d{1,2})\\b");
@@ -90,7 +90,7 @@ final class WideHeader {
     }
 
     /** Returns the first day that a text names: of a date, a week (ISO 8601) or a month. */
-    static Optional<LocalDate> anchor(String text, Supplier<DateOrder> order) {
+    public static Optional<LocalDate> anchor(String text, Supplier<DateOrder> order) {
         Optional<LocalDate> whole = date(text, order);
         if (whole.isPresent()) {
             return whole;
