@@ -124,7 +124,7 @@ class DraftMappingTest {
     void whatIsMissingIsAskedForInPlainWords() {
         Draft draft = draft(shop().file("exports/Stunden.csv", "Auftrag,Tag,Stunden", "T1,2026-03-03,1"));
         assertThat(draft.questions()).containsExactly("exports/Stunden.csv: which column says who did the work?");
-        assertThat(draft.text()).contains("# technician = \"its header\"", "# [files.constants]");
+        assertThat(draft.text()).contains("# technician = \"its header\"", "technician = \"the bench\"");
     }
 
     @Test
