@@ -52,7 +52,11 @@ public final class DraftMapping {
         List<Guess> guesses = List.copyOf(found.keySet());
         askForTables(known, guesses);
         List<String> rules = rules(files, known, found);
-        return new Draft(rules.isEmpty() ? "" : text(settings, own, guesses, rules), this.found, questions);
+        CarriedOver carried = new CarriedOver(
+                own, known, found.values().stream().flatMap(List::stream).toList());
+        this.found.addAll(carried.newColumns(settings.files()));
+        String text = rules.isEmpty() ? "" : text(settings, carried.lines(settings.files()), guesses, rules);
+        return new Draft(text, this.found, questions);
     }
 
     private List<String> rules(
@@ -126,7 +130,7 @@ public final class DraftMapping {
         }
     }
 
-    private String text(Settings settings, String own, List<Guess> guesses, List<String> rules) {
+    private String text(Settings settings, List<String> carried, List<Guess> guesses, List<String> rules) {
         List<String> lines = new ArrayList<>();
         lines.add(
                 "# Drafted by benchtrue map from the files of this shop. Behind each column stand how sure the draft is, in");
@@ -138,12 +142,10 @@ public final class DraftMapping {
             lines.add("currency = " + TomlText.quoted(currencies.iterator().next()) + "  # it stands in the amounts");
         }
         lines.addAll(derived);
-        if (own.isBlank()) {
+        if (carried.stream().allMatch(line -> line.isBlank() || line.startsWith("# Carried"))) {
             lines.add("# zone = \"Europe/Dublin\"  # the shop's time zone");
         } else {
-            lines.add("");
-            lines.add("# Carried over from " + ReadSettings.FILE + ":");
-            own.strip().lines().forEach(lines::add);
+            lines.addAll(carried);
         }
         lines.addAll(rules);
         return String.join("\n", lines) + "\n";

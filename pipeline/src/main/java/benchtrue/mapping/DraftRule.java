@@ -3,7 +3,6 @@ package benchtrue.mapping;
 import benchtrue.format.TomlText;
 import benchtrue.format.Words;
 import benchtrue.intake.ColumnProfile;
-import benchtrue.intake.WideColumns;
 import benchtrue.intake.columns.BookColumn;
 import benchtrue.intake.columns.Column;
 import benchtrue.intake.columns.Kind;
@@ -15,7 +14,6 @@ import benchtrue.intake.columns.Table;
 import benchtrue.intake.columns.TicketColumn;
 import benchtrue.intake.columns.TimeColumn;
 import benchtrue.intake.columns.WageColumn;
-import benchtrue.settings.UnpivotHeader;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,9 +26,6 @@ import java.util.stream.Collectors;
 final class DraftRule {
     /** More words than these in one column are keys or free text, and asking for each would help nobody. */
     private static final int MOST_QUESTIONS = 40;
-
-    /** Columns emptier than this are written once above their rows. */
-    private static final double MOSTLY = 0.7;
 
     private static final double FITS = 0.9;
     private static final int MOST_CANDIDATES = 4;
@@ -48,10 +43,12 @@ final class DraftRule {
     private final ValueWords words;
     private final List<String> lines = new ArrayList<>();
     private final List<String> questions = new ArrayList<>();
+    private final DraftShape shape;
 
     DraftRule(Guess guess, ValueWords words) {
         this.guess = guess;
         this.words = words;
+        shape = new DraftShape(guess, lines, this::ask);
     }
 
     /** Returns what a person must still say, one sentence each. */
@@ -73,7 +70,7 @@ final class DraftRule {
                 + guess.table().oneRow());
         lines.addAll(place.sheets(pattern));
         place.effective(pattern, firstDay).forEach(this::effective);
-        fillDown();
+        shape.fillDown();
         UnitOfHours.of(guess).ifPresent(this::hours);
         dates();
         columns();
@@ -98,23 +95,6 @@ final class DraftRule {
                 "from which day does this price list hold?",
                 "it holds for all that stands in the files, as drafted, or from another day");
         lines.add("effective = \"" + day + "\"");
-    }
-
-    /** Cells that were merged, or written once above their rows, hold for the rows below. */
-    private void fillDown() {
-        List<String> headers = guess.matches().stream()
-                .filter(match -> match.isSure() && match.column().cell().need() == Need.REQUIRED)
-                .map(Match::source)
-                .filter(source -> !Made.isMade(source.header()) && source.filled() > 0)
-                .filter(source -> source.filled() < MOSTLY * guess.file().rows())
-                .map(ColumnProfile::header)
-                .distinct()
-                .map(TomlText::quoted)
-                .toList();
-        if (!headers.isEmpty()) {
-            lines.add("fill_down = [" + String.join(", ", headers)
-                    + "]  # many of its cells are empty: each holds for the rows below");
-        }
     }
 
     /** Returns needed columns that neither the file nor a default says. */
@@ -143,39 +123,7 @@ final class DraftRule {
             told.forEach(column -> lines.add(column.header() + " = "
                     + TomlText.quoted(DEFAULTS.get(column).isEmpty() ? firstDay.toString() : DEFAULTS.get(column))));
         }
-        List<Match> parts = guess.matches().stream()
-                .filter(match -> match.isSure() && !match.pattern().isEmpty())
-                .toList();
-        if (!parts.isEmpty()) {
-            lines.add("[files.patterns]");
-            parts.forEach(match -> lines.add(match.column().header() + " = " + TomlText.quoted(match.pattern())
-                    + "  # what the tickets look like; a text without a figure is time for the shop"));
-        }
-        guess.wide().ifPresent(this::unpivot);
-    }
-
-    private void unpivot(WideColumns wide) {
-        lines.add("[files.unpivot]");
-        lines.add("header = " + TomlText.quoted(Words.of(wide.header())) + "  # "
-                + wide.columns().size()
-                + " columns hold one entry a cell: \"(column)\" is the header, \"(cell)\" the cell");
-        if (wide.header() == UnpivotHeader.TEXT) {
-            lines.add("columns = ["
-                    + wide.columns().stream()
-                            .map(column -> TomlText.quoted(column.header()))
-                            .collect(Collectors.joining(", "))
-                    + "]");
-        }
-        wide.anchor()
-                .ifPresent(anchor ->
-                        lines.add(anchor.key() + " = " + TomlText.quoted(anchor.name()) + "  # " + anchor.reason()));
-        if (wide.anchor().isEmpty() && (wide.header() == UnpivotHeader.DAY || wide.header() == UnpivotHeader.WEEKDAY)) {
-            ask(
-                    "which column names the week or month that the headers \""
-                            + wide.columns().get(0).header() + "\" to \""
-                            + wide.columns().get(wide.columns().size() - 1).header() + "\" belong to?",
-                    "after = \"its header\"");
-        }
+        shape.sections();
     }
 
     private void hours(UnitOfHours unit) {

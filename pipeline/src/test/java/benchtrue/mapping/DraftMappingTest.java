@@ -170,6 +170,26 @@ class DraftMappingTest {
     }
 
     @Test
+    void aSecondDraftKeepsWhatWorksAndReplacesOnlyTheRuleOfAFileThatChanged() throws IOException {
+        ShopFolder shop = shop().file("exports/clock.csv", "Job,Worker,Day,Hours", "T1,Ada,2026-03-03,1")
+                .file("exports/Waits.csv", "Job,From,To,Why", "T1,2026-03-03,2026-03-04,parts");
+        String first = draft(shop).text();
+        Files.writeString(folder.resolve(ReadSettings.FILE), first);
+        assertThat(draft(shop, first).text()).isEmpty();
+
+        shop.file("exports/clock.csv", "Order,Worker,Day,Hours,Mood", "T1,Ada,2026-03-03,1,fine")
+                .file("exports/Waits.csv", "Job,From,To,Why,Where", "T1,2026-03-03,2026-03-04,parts,shelf");
+        Draft second = draft(shop, first);
+        assertThat(second.text())
+                .contains("# Replaced below", "# name = \"clock.csv\"", "ticket = \"Order\"")
+                .containsOnlyOnce("name = \"Waits.csv\"");
+        assertThat(second.found()).contains("exports/Waits.csv: the column \"Where\" is new, and not read.");
+        Files.writeString(folder.resolve(ReadSettings.FILE), second.text());
+        assertThat(shop.exports().rows(Table.TIME_LOG).size()).isEqualTo(1);
+        assertThat(draft(shop, second.text()).text()).isEmpty();
+    }
+
+    @Test
     void aDraftThatSomebodyChangedIsNeverWrittenOver() throws IOException {
         WriteDraft write = new WriteDraft();
         Path draft = write.write(folder, "a = 1\n");
