@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param refusal why it can't be read
  * @param sheet of a workbook with several, else empty
  * @param title what stands above the column names
+ * @param headings different texts that stand alone in their rows
  */
 public record FileProfile(
         String name,
@@ -23,9 +24,11 @@ public record FileProfile(
         long rows,
         Optional<String> refusal,
         Optional<String> sheet,
-        String title) {
+        String title,
+        List<String> headings) {
     public FileProfile {
         columns = List.copyOf(columns);
+        headings = List.copyOf(headings);
     }
 
     /** Returns one profile of files with the same columns, by the name of the first. */
@@ -40,7 +43,8 @@ public record FileProfile(
             columns.add(together);
         }
         long rows = alike.stream().mapToLong(FileProfile::rows).sum();
-        return new FileProfile(first.name, first.table, columns, rows, first.refusal, first.sheet, first.title);
+        return new FileProfile(
+                first.name, first.table, columns, rows, first.refusal, first.sheet, first.title, first.headings);
     }
 
     /** Returns the file's name without its folder. */

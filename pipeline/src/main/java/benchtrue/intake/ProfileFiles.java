@@ -30,10 +30,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.ToIntFunction;
 import java.util.stream.Stream;
 
@@ -41,6 +43,9 @@ import java.util.stream.Stream;
 public final class ProfileFiles {
     /** Rows of one file that are looked at. */
     private static final int MOST_ROWS = 200_000;
+
+    /** In a narrower table a row may well have one cell. */
+    private static final int FEWEST_COLUMNS = 3;
 
     /**
      * Returns what stands in each file, in order of their names.
@@ -146,7 +151,8 @@ public final class ProfileFiles {
     }
 
     private static FileProfile unread(ExportFile file, String why) {
-        return new FileProfile(file.file(), Optional.empty(), List.of(), 0, Optional.of(why), file.sheet(), "");
+        return new FileProfile(
+                file.file(), Optional.empty(), List.of(), 0, Optional.of(why), file.sheet(), "", List.of());
     }
 
     /** Returns how to open a file of which no table is known, by the header that looks most like one. */
@@ -172,10 +178,12 @@ public final class ProfileFiles {
         List<Map<String, Long>> counts = new ArrayList<>();
         headers.forEach(header -> counts.add(new LinkedHashMap<>()));
         long[] filled = new long[headers.size()];
+        Set<String> headings = new LinkedHashSet<>();
         int rows = 0;
         while (rows < MOST_ROWS && records.next()) {
             List<String> row = texts(records);
             if (repeatsOrNames(row, headers)) {
+                row.stream().filter(text -> isHeading(row, text)).forEach(headings::add);
                 continue;
             }
             rows++;
@@ -195,14 +203,22 @@ public final class ProfileFiles {
             Optional<Column> column = known.map(found -> new ColumnNames(found, file.mapping()).column(header));
             columns.add(new ColumnProfile(header, column, filled[cell], counts.get(cell)));
         }
-        return new FileProfile(file.file(), known, columns, rows, Optional.empty(), file.sheet(), title);
+        return new FileProfile(
+                file.file(), known, columns, rows, Optional.empty(), file.sheet(), title, List.copyOf(headings));
+    }
+
+    private static boolean isHeading(List<String> row, String text) {
+        return !text.isEmpty()
+                && row.stream().filter(other -> !other.isEmpty()).count() == 1
+                && text.matches("\\p{L}[\\p{L} .'&-]+")
+                && !TotalWords.isPhrase(text);
     }
 
     /** Returns whether a row is a heading or a total by its looks: it tells nothing of what stands in the columns. */
     private static boolean repeatsOrNames(List<String> row, List<String> headers) {
         long filled = row.stream().filter(text -> !text.isEmpty()).count();
         return filled == 0
-                || headers.size() > 3 && filled == 1
+                || headers.size() >= FEWEST_COLUMNS && filled == 1
                 || row.equals(headers)
                 || filled < headers.size() && row.stream().anyMatch(TotalWords::isPhrase);
     }

@@ -10,11 +10,13 @@ import benchtrue.settings.UnpivotHeader;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * The columns of a file that hold hours a cell, one a day or a person, as far as their headers and cells tell.
@@ -113,7 +115,14 @@ public record WideColumns(
                 columns,
                 anchor,
                 new FileProfile(
-                        file.name(), file.table(), rest, file.rows(), file.refusal(), file.sheet(), file.title()));
+                        file.name(),
+                        file.table(),
+                        rest,
+                        file.rows(),
+                        file.refusal(),
+                        file.sheet(),
+                        file.title(),
+                        file.headings()));
     }
 
     private static boolean dated(UnpivotHeader kind, List<ColumnProfile> columns) {
@@ -121,8 +130,28 @@ public record WideColumns(
                 && columns.stream().allMatch(column -> day(column.header()).isPresent());
     }
 
+    /** Returns whether a text without a year names a month. */
+    public static boolean isMonth(String text) {
+        return day(text + " 2000").isPresent();
+    }
+
     private static Optional<LocalDate> day(String text) {
-        return WideHeader.anchor(text, () -> DateOrder.DAY_MONTH_YEAR);
+        return WideHeader.anchor(text, () -> DateOrder.DAY_MONTH_YEAR)
+                .or(() -> WideHeader.anchor(text, () -> DateOrder.MONTH_DAY_YEAR));
+    }
+
+    /** Returns the weekdays of a column's dates, in the order of day and month in which they are the fewest. */
+    private static List<DayOfWeek> weekdays(ColumnProfile column) {
+        return Stream.of(DateOrder.DAY_MONTH_YEAR, DateOrder.MONTH_DAY_YEAR)
+                .map(order -> column.texts().keySet().stream()
+                        .map(text -> WideHeader.anchor(text, () -> order))
+                        .flatMap(Optional::stream)
+                        .map(LocalDate::getDayOfWeek)
+                        .distinct()
+                        .toList())
+                .filter(days -> !days.isEmpty())
+                .min(Comparator.comparingInt(List::size))
+                .orElse(List.of());
     }
 
     private static Optional<Anchor> anchor(
@@ -196,12 +225,7 @@ public record WideColumns(
         String plain = " " + column.header().toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}]+", " ") + " ";
         boolean ends = ENDS.stream().anyMatch(word -> plain.contains(" " + word));
         if (kind == UnpivotHeader.WEEKDAY) {
-            List<DayOfWeek> days = column.texts().keySet().stream()
-                    .map(WideColumns::day)
-                    .flatMap(Optional::stream)
-                    .map(LocalDate::getDayOfWeek)
-                    .distinct()
-                    .toList();
+            List<DayOfWeek> days = weekdays(column);
             DayOfWeek first = WideNames.weekday(columns.get(0).header()).orElseThrow();
             if (days.size() == 1 && (ends || days.get(0) != first && days.get(0).compareTo(DayOfWeek.FRIDAY) >= 0)) {
                 return new Anchor(

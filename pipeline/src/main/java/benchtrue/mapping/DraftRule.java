@@ -74,9 +74,9 @@ final class DraftRule {
         UnitOfHours.of(guess).ifPresent(this::hours);
         dates();
         columns();
-        missing();
+        missing(place);
         derived();
-        sections(firstDay);
+        sections(place, firstDay);
         guess.matches().stream().filter(Match::isSure).forEach(this::words);
         boolean isUsable = stillMissing().isEmpty() || guess.table().need() == Need.REQUIRED;
         return isUsable ? List.copyOf(lines) : leftOut();
@@ -114,9 +114,10 @@ final class DraftRule {
                 : Optional.empty();
     }
 
-    private void sections(LocalDate firstDay) {
+    private void sections(RulePlace place, LocalDate firstDay) {
         List<Column> told = guess.missing().stream()
-                .filter(column -> DEFAULTS.get(column) != null)
+                .filter(column ->
+                        DEFAULTS.get(column) != null && place.named(column).isEmpty())
                 .toList();
         if (!told.isEmpty()) {
             lines.add("[files.constants]");
@@ -170,10 +171,14 @@ final class DraftRule {
         }
     }
 
-    private void missing() {
+    private void missing(RulePlace place) {
         for (Column column : guess.missing()) {
             Optional<Match> copied = copied(column);
-            if (copied.isPresent()) {
+            if (place.named(column).isPresent()) {
+                lines.add(column.header() + " = "
+                        + TomlText.quoted(place.named(column).get()) + "  # no column says "
+                        + column.cell().meaning() + "; the sheets or headings name them");
+            } else if (copied.isPresent()) {
                 lines.add(column.header() + " = "
                         + TomlText.quoted(copied.get().source().header()) + "  # no other column says "
                         + column.cell().meaning());

@@ -10,6 +10,7 @@ import benchtrue.settings.UnpivotHeader;
 import java.util.List;
 import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The lines of a drafted rule that say how the rows of its files lie. */
 final class DraftShape {
@@ -34,11 +35,10 @@ final class DraftShape {
 
     /** Cells that were merged, or written once above their rows, hold for the rows below. */
     void fillDown() {
-        List<String> headers = guess.matches().stream()
-                .filter(match -> match.isSure() && match.column().cell().need() == Need.REQUIRED)
-                .map(Match::source)
-                .filter(source -> !Made.isMade(source.header()) && source.filled() > 0)
-                .filter(source -> source.filled() < MOSTLY * guess.file().rows())
+        boolean merged = needed().anyMatch(
+                        source -> source.filled() < MOSTLY * guess.file().rows());
+        List<String> headers = needed().filter(
+                        source -> merged && source.filled() < guess.file().rows())
                 .map(ColumnProfile::header)
                 .distinct()
                 .map(TomlText::quoted)
@@ -47,6 +47,13 @@ final class DraftShape {
             lines.add("fill_down = [" + String.join(", ", headers)
                     + "]  # many of its cells are empty: each holds for the rows below");
         }
+    }
+
+    private Stream<ColumnProfile> needed() {
+        return guess.matches().stream()
+                .filter(match -> match.isSure() && match.column().cell().need() == Need.REQUIRED)
+                .map(Match::source)
+                .filter(source -> !Made.isMade(source.header()) && source.filled() > 0);
     }
 
     /** Adds the sections behind the columns. */

@@ -2,10 +2,16 @@ package benchtrue.mapping;
 
 import benchtrue.format.TomlText;
 import benchtrue.intake.FileProfile;
+import benchtrue.intake.WideColumns;
+import benchtrue.intake.columns.BookColumn;
+import benchtrue.intake.columns.Column;
+import benchtrue.intake.columns.Made;
 import benchtrue.intake.columns.Table;
+import benchtrue.intake.columns.TimeColumn;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -13,6 +19,7 @@ import java.util.regex.Pattern;
 final class RulePlace {
     private static final Pattern YEAR = Pattern.compile("(?<!\\d)(20\\d\\d)(?!\\d)");
     private static final int MANY = 3;
+    private static final int MOST_NAMES = 30;
 
     private final Guess guess;
     private final List<FileProfile> alike;
@@ -64,6 +71,28 @@ final class RulePlace {
                                         ", ",
                                         mine.stream().map(TomlText::quoted).toList()) + "]";
         return List.of("sheet = " + sheet);
+    }
+
+    /** Returns where the technician or the family stands that no column says: a sheet or a heading for each. */
+    Optional<String> named(Column column) {
+        if (column != TimeColumn.TECHNICIAN && column != BookColumn.FAMILY) {
+            return Optional.empty();
+        }
+        List<String> sheets =
+                alike.stream().flatMap(file -> file.sheet().stream()).distinct().toList();
+        boolean people =
+                sheets.size() > 1 && sheets.stream().allMatch(name -> name.matches("[^\\d]+")) && !areMonths(sheets);
+        if (people && column == TimeColumn.TECHNICIAN) {
+            return Optional.of(Made.SHEET);
+        }
+        List<String> headings = alike.get(0).headings();
+        boolean named = headings.size() > 1 && headings.size() <= MOST_NAMES && !areMonths(headings);
+        return named ? Optional.of(Made.HEADING) : Optional.empty();
+    }
+
+    /** A name may begin like a month's, but not half of them. */
+    private static boolean areMonths(List<String> texts) {
+        return 2 * texts.stream().filter(WideColumns::isMonth).count() >= texts.size();
     }
 
     /**
