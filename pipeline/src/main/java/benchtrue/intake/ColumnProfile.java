@@ -54,6 +54,21 @@ public record ColumnProfile(String header, Optional<Column> known, long filled, 
         return new ColumnProfile(header, known, filled + other.filled, all);
     }
 
+    /** Returns the headers of columns as texts, each as often as the column is filled. */
+    static Map<String, Long> names(List<ColumnProfile> columns) {
+        Map<String, Long> names = new LinkedHashMap<>();
+        columns.forEach(column -> names.merge(column.header, column.filled, Long::sum));
+        return names;
+    }
+
+    /** Returns the column without the cells that say something. */
+    ColumnProfile without(Predicate<String> said) {
+        Map<String, Long> left = new LinkedHashMap<>(texts);
+        left.keySet().removeIf(said);
+        long filled = left.values().stream().mapToLong(count -> count).sum();
+        return new ColumnProfile(header, known, filled, left);
+    }
+
     /** Returns the share of its cells that can be read as a canonical column's; 0 without any. */
     public double fits(Column column) {
         long all = texts.values().stream().mapToLong(count -> count).sum();
@@ -122,6 +137,14 @@ public record ColumnProfile(String header, Optional<Column> known, long filled, 
         PointedMinutes pointed = new PointedMinutes();
         texts.forEach(pointed::take);
         return pointed.likely() ? Optional.of(pointed.readings()) : Optional.empty();
+    }
+
+    /** Returns the first of its days; empty where it holds none. */
+    public Optional<LocalDate> earliest() {
+        return texts.keySet().stream()
+                .map(text -> DateText.read(text, () -> DateOrder.DAY_MONTH_YEAR, DateSystem.FROM_1900))
+                .flatMap(Optional::stream)
+                .min(LocalDate::compareTo);
     }
 
     /** Returns how many of its different dates can be read with the day or the month first, and nothing tells which. */

@@ -124,7 +124,8 @@ public final class ForeignBook {
         } catch (CharacterCodingException noSuchLetter) {
             return Optional.empty();
         }
-        ExportFile again = new ExportFile(anew, file.name(), file.table(), book.effective(), file.mapping());
+        ExportFile again = new ExportFile(
+                anew, file.file(), file.sheet(), file.table(), book.effective(), file.mapping(), List.of());
         Optional<ForeignBook> back = read(again);
         if (back.isPresent()
                 && back.get().rows().filter(found -> found.isOf(book)).isPresent()) {

@@ -40,6 +40,7 @@ final class Inbox {
     private final Path shop;
     private final List<ExportFile> files = new ArrayList<>();
     private final List<String> unread = new ArrayList<>();
+    private final List<String> left = new ArrayList<>();
 
     private final Rules rules;
 
@@ -85,6 +86,14 @@ final class Inbox {
                     unread.size(),
                     unread.subList(0, Math.min(5, unread.size()))));
         }
+        if (!left.isEmpty()) {
+            notices.add(new Notice(
+                    "unread-sheet",
+                    "Sheets of a workbook that no rule of shop.toml reads: where one holds a table, draft a rule with"
+                            + " benchtrue map.",
+                    left.size(),
+                    left.subList(0, Math.min(5, left.size()))));
+        }
         return notices;
     }
 
@@ -117,19 +126,18 @@ final class Inbox {
     private void export(Path path) {
         String file = path.getFileName().toString();
         String lower = file.toLowerCase(Locale.ROOT);
-        Optional<MappedTable> found =
-                rules.of("exports", file).or(() -> isTable(lower) ? table(lower).map(rules::plain) : Optional.empty());
+        List<MappedTable> found = rules.of("exports", file);
+        if (found.isEmpty() && isTable(lower)) {
+            found = table(lower).map(rules::plain).stream().toList();
+        }
         if (found.isEmpty()) {
             unread.add("exports/" + file);
             return;
         }
         requireInside(path, "exports/" + file);
-        files.add(new ExportFile(
-                path,
-                "exports/" + file,
-                found.get().table(),
-                FileDay.of(file),
-                found.get().mapping()));
+        FindSheets sheets = FindSheets.of(path, "exports/" + file, found);
+        files.addAll(sheets.found());
+        left.addAll(sheets.left());
     }
 
     private static boolean isTable(String file) {
@@ -149,7 +157,11 @@ final class Inbox {
     private void version(Table table, Path path) {
         String file = path.getFileName().toString();
         String name = table.title() + "/" + file;
-        Optional<MappedTable> rule = rules.of(table.title(), file)
+        List<MappedTable> fitting = rules.of(table.title(), file);
+        Optional<MappedTable> rule = fitting.stream()
+                .filter(found -> found.table() == table)
+                .findFirst()
+                .or(() -> fitting.stream().findFirst())
                 .filter(found -> !(found.mapping().renames() && ForeignBook.OwnBook.is(path)));
         rule.filter(found -> found.table() != table).ifPresent(found -> {
             throw new Refusal(
@@ -164,7 +176,9 @@ final class Inbox {
         }
         requireInside(path, name);
         Mapping mapping = rule.orElse(rules.plain(table)).mapping();
-        files.add(new ExportFile(path, name, table, effective(name, file), mapping));
+        Optional<String> sheet =
+                mapping.rule().flatMap(said -> said.shape().sheets().stream().findFirst());
+        files.add(new ExportFile(path, name, sheet, table, effective(name, file), mapping, List.of()));
     }
 
     private static int effective(String name, String file) {
@@ -200,9 +214,8 @@ final class Inbox {
     private void requireOneBookADay() {
         Map<String, String> known = new HashMap<>();
         for (ExportFile file : files) {
-            String folder = file.table().title() + "/";
-            String earlier = file.table().versioned() && file.name().startsWith(folder)
-                    ? known.put(folder + file.day(), file.name())
+            String earlier = file.table().versioned() && file.isBook()
+                    ? known.put(file.table().title() + "/" + file.day(), file.name())
                     : null;
             if (earlier != null) {
                 throw new Refusal(

@@ -24,11 +24,12 @@ record MappedCells(CellFormat written, Mapping mapping) implements CellFormat {
         if (mapping.constants().containsKey(column)) {
             return text;
         }
-        String word = mapping.words().getOrDefault(column, Map.of()).get(Mapping.plain(text));
+        String part = mapping.part(column, text);
+        String word = mapping.words().getOrDefault(column, Map.of()).get(Mapping.plain(part));
         if (word != null) {
             return word;
         }
-        String canonical = written.canonical(column, text);
+        String canonical = written.canonical(column, part);
         return DialectEvidence.isHours(column) ? HoursText.counted(canonical.strip(), mapping.hours()) : canonical;
     }
 }

@@ -13,10 +13,13 @@ import benchtrue.intake.dialects.PlainFileProbe;
 import benchtrue.intake.dialects.SheetDetector;
 import benchtrue.intake.dialects.Source;
 import benchtrue.intake.dialects.TextFile;
+import benchtrue.intake.dialects.TotalWords;
 import benchtrue.intake.files.DigestedFile;
 import benchtrue.intake.files.Encoding;
 import benchtrue.intake.files.KnownKinds;
 import benchtrue.intake.files.Records;
+import benchtrue.intake.files.TextLayout;
+import benchtrue.intake.files.Workbook;
 import benchtrue.settings.FileRule;
 import benchtrue.settings.Settings;
 import benchtrue.shop.ExitCode;
@@ -27,10 +30,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.ToIntFunction;
 import java.util.stream.Stream;
 
@@ -38,6 +43,9 @@ import java.util.stream.Stream;
 public final class ProfileFiles {
     /** Rows of one file that are looked at. */
     private static final int MOST_ROWS = 200_000;
+
+    /** In a narrower table a row may well have one cell. */
+    private static final int FEWEST_COLUMNS = 3;
 
     /**
      * Returns what stands in each file, in order of their names.
@@ -53,14 +61,54 @@ public final class ProfileFiles {
         for (String folder : List.of("exports", "price-book")) {
             for (Path path : list(shop.resolve(folder))) {
                 String file = path.getFileName().toString();
-                ExportFile export = new ExportFile(
-                        path,
-                        folder + "/" + file,
-                        null,
-                        0,
-                        known.of(folder, file).map(MappedTable::mapping).orElse(Mapping.NONE));
-                profiles.add(profile(export, table(known, folder, file), familiar));
+                for (Optional<String> sheet : sheets(path, folder + "/" + file)) {
+                    profiles.addAll(profiles(known, folder, path, sheet, familiar));
+                }
             }
+        }
+        return profiles;
+    }
+
+    /** Returns the visible sheets of a workbook that has several; one without a name for any other file. */
+    private static List<Optional<String>> sheets(Path path, String name) {
+        if (!name.toLowerCase(Locale.ROOT).endsWith(".xlsx")) {
+            return List.of(Optional.empty());
+        }
+        try (Workbook workbook = Workbook.open(path, name)) {
+            List<Optional<String>> visible = workbook.sheets().stream()
+                    .filter(sheet -> sheet.visibility() == Workbook.Visibility.VISIBLE)
+                    .map(sheet -> Optional.of(sheet.name()))
+                    .toList();
+            return visible.size() > 1 ? visible : List.of(Optional.empty());
+        } catch (Refusal | IOException toldWhenItIsRead) {
+            return List.of(Optional.empty());
+        }
+    }
+
+    /** Returns a profile for each rule that reads a file or sheet; one where none does. */
+    private static List<FileProfile> profiles(
+            Rules known, String folder, Path path, Optional<String> sheet, ToIntFunction<List<String>> familiar) {
+        String file = path.getFileName().toString();
+        List<MappedTable> rules = known.of(folder, file).stream()
+                .filter(rule -> sheet.isEmpty()
+                        || rule.mapping().rule().orElseThrow().shape().sheets().isEmpty()
+                        || rule.mapping().rule().orElseThrow().shape().sheets().stream()
+                                .anyMatch(pattern -> FileRule.fits(pattern, sheet.get())))
+                .toList();
+        List<FileProfile> profiles = new ArrayList<>();
+        for (MappedTable rule : rules) {
+            profiles.add(profile(
+                    new ExportFile(path, folder + "/" + file, sheet, rule.table(), 0, rule.mapping(), List.of()),
+                    Optional.of(rule.table()),
+                    familiar));
+        }
+        if (rules.isEmpty()) {
+            Optional<Table> table =
+                    folder.equals("exports") ? Inbox.table(file.toLowerCase(Locale.ROOT)) : Optional.empty();
+            profiles.add(profile(
+                    new ExportFile(path, folder + "/" + file, sheet, null, 0, Mapping.NONE, List.of()),
+                    table,
+                    familiar));
         }
         return profiles;
     }
@@ -86,23 +134,25 @@ public final class ProfileFiles {
         }
     }
 
-    private static Optional<Table> table(Rules rules, String folder, String file) {
-        Optional<Table> ruled = rules.of(folder, file).map(MappedTable::table);
-        return ruled.isPresent() || !folder.equals("exports") ? ruled : Inbox.table(file.toLowerCase(Locale.ROOT));
-    }
-
     private static FileProfile profile(ExportFile file, Optional<Table> table, ToIntFunction<List<String>> familiar) {
-        try (DigestedFile bytes = new DigestedFile(file.path(), file.name());
-                Records records = source(file, familiar).open(bytes, file.name())) {
-            return read(file, table, records);
+        try (DigestedFile bytes = new DigestedFile(file.path(), file.name())) {
+            Source source = source(file, familiar);
+            try (Records records = source.open(bytes, file.name())) {
+                return read(file, table, records, source.title());
+            }
         } catch (Refusal refusal) {
-            return new FileProfile(file.name(), Optional.empty(), List.of(), 0, Optional.of(refusal.getMessage()));
+            return unread(file, refusal.getMessage());
         } catch (IOException failed) {
             throw new Refusal(
                     ExitCode.READ_FAILED,
                     file.name() + ": reading failed part-way: " + failed.getMessage() + ".",
                     failed);
         }
+    }
+
+    private static FileProfile unread(ExportFile file, String why) {
+        return new FileProfile(
+                file.file(), Optional.empty(), List.of(), 0, Optional.of(why), file.sheet(), "", List.of());
     }
 
     /** Returns how to open a file of which no table is known, by the header that looks most like one. */
@@ -114,21 +164,29 @@ public final class ProfileFiles {
         KnownKinds.requireTable(beginning, 0, beginning.length, file.name());
         Encoding encoding = Encoding.of(file.path(), file.rule().flatMap(FileRule::encoding));
         List<String> lines = DialectDetector.lines(beginning, encoding, Files.size(file.path()));
-        return new TextFile(encoding, LayoutDetector.of(lines, file.rule(), familiar));
+        TextLayout layout = LayoutDetector.of(lines, file.rule(), familiar);
+        return new TextFile(
+                encoding, layout, String.join(" ", lines.subList(0, Math.min(lines.size(), layout.headerLine() - 1))));
     }
 
-    private static FileProfile read(ExportFile file, Optional<Table> table, Records records) throws IOException {
+    private static FileProfile read(ExportFile file, Optional<Table> table, Records records, String title)
+            throws IOException {
         if (!records.next()) {
-            return new FileProfile(
-                    file.name(), Optional.empty(), List.of(), 0, Optional.of(file.name() + ": is empty"));
+            return unread(file, file.name() + ": is empty");
         }
         List<String> headers = texts(records);
         List<Map<String, Long>> counts = new ArrayList<>();
         headers.forEach(header -> counts.add(new LinkedHashMap<>()));
         long[] filled = new long[headers.size()];
+        Set<String> headings = new LinkedHashSet<>();
         int rows = 0;
-        for (; rows < MOST_ROWS && records.next(); rows++) {
+        while (rows < MOST_ROWS && records.next()) {
             List<String> row = texts(records);
+            if (repeatsOrNames(row, headers)) {
+                row.stream().filter(text -> isHeading(row, text)).forEach(headings::add);
+                continue;
+            }
+            rows++;
             for (int cell = 0; cell < Math.min(row.size(), filled.length); cell++) {
                 if (!row.get(cell).isEmpty()) {
                     filled[cell]++;
@@ -137,7 +195,7 @@ public final class ProfileFiles {
             }
         }
         Optional<Table> known = table.or(
-                        () -> file.name().startsWith("price-book/") ? Optional.of(Table.PRICE_BOOK) : table)
+                        () -> file.file().startsWith("price-book/") ? Optional.of(Table.PRICE_BOOK) : table)
                 .filter(found -> new ColumnNames(found, file.mapping()).complete(headers));
         List<ColumnProfile> columns = new ArrayList<>();
         for (int cell = 0; cell < filled.length; cell++) {
@@ -145,7 +203,24 @@ public final class ProfileFiles {
             Optional<Column> column = known.map(found -> new ColumnNames(found, file.mapping()).column(header));
             columns.add(new ColumnProfile(header, column, filled[cell], counts.get(cell)));
         }
-        return new FileProfile(file.name(), known, columns, rows, Optional.empty());
+        return new FileProfile(
+                file.file(), known, columns, rows, Optional.empty(), file.sheet(), title, List.copyOf(headings));
+    }
+
+    private static boolean isHeading(List<String> row, String text) {
+        return !text.isEmpty()
+                && row.stream().filter(other -> !other.isEmpty()).count() == 1
+                && text.matches("\\p{L}[\\p{L} .'&-]+")
+                && !TotalWords.isPhrase(text);
+    }
+
+    /** Returns whether a row is a heading or a total by its looks: it tells nothing of what stands in the columns. */
+    private static boolean repeatsOrNames(List<String> row, List<String> headers) {
+        long filled = row.stream().filter(text -> !text.isEmpty()).count();
+        return filled == 0
+                || headers.size() >= FEWEST_COLUMNS && filled == 1
+                || row.equals(headers)
+                || filled < headers.size() && row.stream().anyMatch(TotalWords::isPhrase);
     }
 
     private static void count(Map<String, Long> counts, String text) {

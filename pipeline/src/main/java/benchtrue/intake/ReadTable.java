@@ -15,6 +15,7 @@ import benchtrue.intake.dialects.Header;
 import benchtrue.intake.dialects.LookAgain;
 import benchtrue.intake.files.DigestedFile;
 import benchtrue.intake.files.Records;
+import benchtrue.shop.Absent;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Notice;
 import benchtrue.shop.Refusal;
@@ -73,8 +74,10 @@ final class ReadTable {
                     bytes.size(),
                     first,
                     rows.size() - first,
-                    file.day(),
-                    dialect.told()));
+                    file.table() == Table.PRICE_BOOK && !file.isBook() ? Absent.DAY : file.day(),
+                    dialect.told(),
+                    file.file(),
+                    file.keys()));
             notices.addAll(dialect.notices());
         } catch (Refusal refusal) {
             throw dialect == Dialect.PLAIN && DialectDetector.isForeign(file) ? new LookAgain() : refusal;
@@ -101,13 +104,16 @@ final class ReadTable {
                             + file.table().title() + ". Export it again, or take the file out.");
         }
         Header header = Header.read(records, file.table(), file.mapping(), file.name());
-        if (file.table().versioned() && file.name().startsWith("exports/") && !header.isSetAside()) {
+        if (file.table().versioned() && !file.isBook() && !header.isSetAside()) {
+            String title = file.table().title();
+            String orSay = file.table() == Table.PRICE_BOOK
+                    ? ", or say in its rule of shop.toml from which day it holds: effective = \"2026-01-01\"."
+                    : ".";
             throw new Refusal(
                     ExitCode.UNUSABLE_FILE,
-                    file.name()
-                            + ": found a file of " + file.table().title() + " in the inbox, expected it in the folder "
-                            + file.table().title() + ", named by the day it takes effect, such as "
-                            + file.table().title() + "/2026-01-01.csv. Move it there.");
+                    file.name() + ": found a file of " + title + " in the inbox, expected it in the folder " + title
+                            + ", named by the day it takes effect, such as " + title + "/2026-01-01.csv. Move it there"
+                            + orSay);
         }
         header.misspelt(file.table()).forEach((found, near) -> notices.add(misspelt(file, found, near)));
         rows.begin(header, header.isSetAside() ? Mapping.NONE : file.mapping());

@@ -10,6 +10,8 @@ import java.util.Optional;
 final class RowPlaces {
     private final Ints lines = new Ints();
     private final BitSet unreadable = new BitSet();
+    private final Map<Integer, String> columns = new HashMap<>();
+    private final Map<String, String> names = new HashMap<>();
     private final Map<Integer, Ragged> ragged = new HashMap<>();
 
     /** A row whose number of cells differs from the header's. */
@@ -19,8 +21,21 @@ final class RowPlaces {
         return lines.size();
     }
 
-    void add(int line) {
+    /**
+     * Takes the next row.
+     *
+     * @param column the column of a wide table that it was made of, else empty
+     */
+    void add(int line, String column) {
+        if (!column.isEmpty()) {
+            columns.put(size(), names.computeIfAbsent(column, name -> name));
+        }
         lines.add(line);
+    }
+
+    /** Returns the column of a wide table that a row was made of, else an empty text. */
+    String column(int row) {
+        return columns.isEmpty() ? "" : columns.getOrDefault(row, "");
     }
 
     /** Marks the newest row as one that can't be used. */

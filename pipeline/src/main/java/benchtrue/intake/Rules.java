@@ -22,6 +22,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** The owner's rules for files, and which of them found any. */
@@ -45,24 +46,34 @@ final class Rules {
     }
 
     /**
-     * Returns the rule that fits a file.
+     * Returns the rules that fit a file: one, or several of different tables or sheets.
      *
      * @param folder within the shop folder
      * @param file name without the folder
-     * @throws Refusal where two rules fit
+     * @throws Refusal where two rules say the same table of the same sheet
      */
-    Optional<MappedTable> of(String folder, String file) {
+    List<MappedTable> of(String folder, String file) {
         List<MappedTable> fitting =
                 rules.stream().filter(rule -> rule(rule).fits(file)).toList();
-        if (fitting.size() > 1) {
-            throw new Refusal(
-                    ExitCode.SETTINGS,
-                    ReadSettings.FILE + ", lines " + rule(fitting.get(0)).line() + " and "
-                            + rule(fitting.get(1)).line() + ": found two rules for " + folder + "/" + file
-                            + ", expected one. Make the pattern of one narrower.");
+        for (MappedTable one : fitting) {
+            for (MappedTable other : fitting.subList(fitting.indexOf(one) + 1, fitting.size())) {
+                requireApart(one, other, folder + "/" + file);
+            }
         }
         fitting.forEach(found -> unused.remove(rule(found)));
-        return fitting.stream().findFirst();
+        return fitting;
+    }
+
+    private static void requireApart(MappedTable one, MappedTable other, String file) {
+        boolean sheets = !rule(one).shape().sheets().isEmpty()
+                && !rule(other).shape().sheets().isEmpty();
+        if (one.table() == other.table() && !sheets) {
+            throw new Refusal(
+                    ExitCode.SETTINGS,
+                    ReadSettings.FILE + ", lines " + rule(one).line() + " and "
+                            + rule(other).line() + ": found two rules for " + file
+                            + ", expected one a table or sheet. Make the pattern of one narrower.");
+        }
     }
 
     private static FileRule rule(MappedTable rule) {
@@ -122,6 +133,7 @@ final class Rules {
                     check.headers(),
                     check.words(),
                     check.constants(),
+                    check.patterns(),
                     rule.hours().orElse(HoursUnit.HOURS));
             return new MappedTable(check.table, mapping);
         }
@@ -130,6 +142,14 @@ final class Rules {
             Map<Column, Pair> headers = new HashMap<>();
             rule.columns().forEach(pair -> headers.put(column(pair.key(), pair.line()), pair));
             return headers;
+        }
+
+        private Map<Column, Pattern> patterns() {
+            Map<Column, Pattern> patterns = new HashMap<>();
+            rule.shape()
+                    .patterns()
+                    .forEach(pair -> patterns.put(column(pair.key(), pair.line()), Pattern.compile(pair.text())));
+            return patterns;
         }
 
         private Map<Column, String> constants() {

@@ -78,6 +78,12 @@ final class SharedWords {
         }
         return all.equals(mapping.words())
                 ? mapping
-                : new Mapping(mapping.rule(), mapping.headers(), all, mapping.constants(), mapping.hours());
+                : new Mapping(
+                        mapping.rule(),
+                        mapping.headers(),
+                        all,
+                        mapping.constants(),
+                        mapping.patterns(),
+                        mapping.hours());
     }
 }

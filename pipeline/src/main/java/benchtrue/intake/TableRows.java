@@ -70,7 +70,9 @@ public final class TableRows {
 
     /** Returns where a row stands, such as {@code exports/time-log.csv line 12}. */
     public String place(int row) {
-        return files.get(file(row)).name() + " line " + line(row);
+        String column = places.column(row);
+        return files.get(file(row)).name() + " line " + line(row)
+                + (column.isEmpty() ? "" : " column \"" + Problem.shown(column) + "\"");
     }
 
     /** Returns whether any file has the column. */

@@ -90,7 +90,8 @@ final class TableRowsBuilder {
     private static TranslatedTexts translation(TextColumn column, Mapping mapping) {
         Map<String, String> words = mapping.words().get(column.column());
         Kind kind = column.column().cell().kind();
-        return words == null || !kind.isText() ? null : new TranslatedTexts(kind, words);
+        boolean asWritten = words == null && !mapping.patterns().containsKey(column.column());
+        return asWritten || !kind.isText() ? null : new TranslatedTexts(column.column(), mapping);
     }
 
     private TextColumn column(Column column) {
@@ -103,7 +104,7 @@ final class TableRowsBuilder {
 
     /** Takes one record. */
     void add(Records record, CellFormat format, int formatNumber) {
-        places.add(record.line());
+        places.add(record.line(), record.column());
         if (record.size() != headerSize) {
             addRagged(record);
             return;
@@ -168,14 +169,16 @@ final class TableRowsBuilder {
 
     /** The contract's text for each text of a column of keys, names or words; each distinct text is looked up once. */
     static final class TranslatedTexts {
+        private final Column column;
+        private final Mapping mapping;
         private final Map<String, String> words;
-        private final Kind kind;
         private final Dictionary texts = new Dictionary();
         private final List<byte[]> translated = new ArrayList<>();
 
-        TranslatedTexts(Kind kind, Map<String, String> words) {
-            this.kind = kind;
-            this.words = words;
+        TranslatedTexts(Column column, Mapping mapping) {
+            this.column = column;
+            this.mapping = mapping;
+            words = mapping.words().getOrDefault(column, Map.of());
             translated.add(new byte[0]);
         }
 
@@ -188,7 +191,8 @@ final class TableRowsBuilder {
             return translated.get(code);
         }
 
-        private String translate(String text) {
+        private String translate(String whole) {
+            String text = mapping.part(column, whole);
             if (kind == Kind.TEXT) {
                 return words.getOrDefault(Mapping.plain(text), text.strip());
             }

@@ -8,11 +8,13 @@ import benchtrue.intake.columns.Kind;
 import benchtrue.intake.columns.LineColumn;
 import benchtrue.intake.columns.Need;
 import benchtrue.intake.columns.Table;
+import benchtrue.intake.columns.TicketColumn;
+import benchtrue.intake.columns.TimeColumn;
 import benchtrue.settings.ReadSettings;
 import benchtrue.settings.Settings;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -39,88 +41,63 @@ public final class DraftMapping {
         List<FileProfile> files = new ProfileFiles().profile(shop, settings, words::familiar);
         List<FileProfile> known =
                 files.stream().filter(file -> file.table().isPresent()).toList();
-        Map<Guess, List<FileProfile>> found = guesses(files);
+        Map<Guess, List<FileProfile>> found = new FindTables(files, words).guesses();
+        files.stream()
+                .filter(file -> file.table().isEmpty())
+                .filter(file -> found.values().stream().noneMatch(alike -> alike.contains(file)))
+                .forEach(file -> this.found.add(file.shown() + ": "
+                        + file.refusal()
+                                .map(why -> "can't be read (" + why + ")")
+                                .orElse("looks like no table.")));
         List<Guess> guesses = List.copyOf(found.keySet());
         askForTables(known, guesses);
         List<String> rules = rules(files, found);
         RepairWords repairs = new RepairWords(known, guesses, settings);
         repairs.question().ifPresent(questions::add);
-        boolean nothing = rules.isEmpty() && repairs.lines().isEmpty();
-        return new Draft(
-                nothing ? "" : text(settings, repairs.into(own.strip()), guesses, repairs.after(own, rules)),
-                this.found,
-                questions);
-    }
-
-    /** Returns a guess for each system's files, of which those of different months have the same columns. */
-    private Map<Guess, List<FileProfile>> guesses(List<FileProfile> files) {
-        GuessTable guess = new GuessTable(words);
-        Map<Guess, List<FileProfile>> guesses = new LinkedHashMap<>();
-        for (List<FileProfile> alike : alike(files)) {
-            Optional<Guess> made = guess.guess(FileProfile.together(alike));
-            made.ifPresent(found -> guesses.put(found, alike));
-            if (made.isEmpty()) {
-                alike.forEach(file -> this.found.add(file.name() + ": "
-                        + file.refusal()
-                                .map(why -> "can't be read (" + why + ")")
-                                .orElse("looks like no table.")));
-            }
+        CarriedOver carried = new CarriedOver(
+                own, known, found.values().stream().flatMap(List::stream).toList());
+        this.found.addAll(carried.newColumns(settings.files()));
+        if (rules.isEmpty() && repairs.lines().isEmpty()) {
+            return new Draft("", this.found, questions);
         }
-        Overlap overlap = new Overlap(known(files), List.copyOf(guesses.keySet()));
-        Map<Guess, List<FileProfile>> weighed = new LinkedHashMap<>();
-        guesses.forEach((made, alike) -> weighed.put(overlap.weigh(made), alike));
-        return weighed;
-    }
-
-    private static List<List<FileProfile>> alike(List<FileProfile> files) {
-        Map<List<Object>, List<FileProfile>> alike = new LinkedHashMap<>();
-        for (FileProfile file : files) {
-            if (file.table().isEmpty()) {
-                Object columns = file.refusal().isPresent() ? file.name() : file.headers();
-                alike.computeIfAbsent(List.of(file.name().split("/")[0], columns), fresh -> new ArrayList<>())
-                        .add(file);
-            }
-        }
-        return List.copyOf(alike.values());
-    }
-
-    private static List<FileProfile> known(List<FileProfile> files) {
-        return files.stream().filter(file -> file.table().isPresent()).toList();
+        List<String> kept = repairs.into(String.join("\n", carried.lines(settings.files())))
+                .lines()
+                .toList();
+        return new Draft(text(settings, kept, guesses, repairs.after(own, rules)), this.found, questions);
     }
 
     private List<String> rules(List<FileProfile> files, Map<Guess, List<FileProfile>> guesses) {
         ValueWords values = new ValueWords(words);
+        List<Guess> all = List.copyOf(guesses.keySet());
         List<String> lines = new ArrayList<>();
         guesses.forEach((guess, alike) -> {
-            List<String> names = alike.stream().map(DraftMapping::plainName).toList();
-            List<String> others = files.stream()
-                    .map(DraftMapping::plainName)
-                    .filter(name -> !names.contains(name))
-                    .toList();
-            for (String pattern : FilePattern.of(names, others)) {
+            RulePlace place = new RulePlace(guess, alike, files);
+            for (String pattern : place.patterns()) {
                 DraftRule rule = new DraftRule(guess, values);
                 lines.add("");
-                lines.addAll(rule.lines(pattern));
+                lines.addAll(rule.lines(pattern, place, firstDay(all)));
                 rule.questions().stream()
                         .filter(question -> !questions.contains(question))
                         .forEach(questions::add);
             }
-            alike.forEach(file -> tell(file, guess));
+            alike.forEach(file -> found.add(file.shown() + ": " + guess.table().title() + ", "
+                    + StrictMath.round(100 * guess.confidence()) + " % sure."));
         });
         return lines;
     }
 
-    private void tell(FileProfile file, Guess guess) {
-        found.add(file.name() + ": " + guess.table().title() + ", " + StrictMath.round(100 * guess.confidence())
-                + " % sure.");
-        if (guess.table() == Table.PRICE_BOOK && file.name().startsWith("exports/")) {
-            questions.add(file.name() + ": from which day does this price book hold? Move it to price-book, named by"
-                    + " that day, such as price-book/2026-01-01.csv, and name it so in the draft.");
-        }
-    }
-
-    private static String plainName(FileProfile file) {
-        return file.name().substring(file.name().indexOf('/') + 1);
+    /** Returns the first day that stands in the files: from then on a price list without a day of its own holds. */
+    private static LocalDate firstDay(List<Guess> guesses) {
+        return guesses.stream()
+                .flatMap(guess -> guess.matches().stream())
+                .filter(match -> match.isSure()
+                        && (match.column() == TicketColumn.OPENED
+                                || match.column() == TimeColumn.WORK_DATE
+                                || match.column() == LineColumn.QUOTED_ON))
+                .map(match -> match.source().earliest())
+                .flatMap(Optional::stream)
+                .min(LocalDate::compareTo)
+                .orElse(LocalDate.of(2000, 1, 1));
     }
 
     private void askForTables(List<FileProfile> known, List<Guess> guesses) {
@@ -159,7 +136,7 @@ public final class DraftMapping {
         }
     }
 
-    private String text(Settings settings, String own, List<Guess> guesses, List<String> rules) {
+    private String text(Settings settings, List<String> carried, List<Guess> guesses, List<String> rules) {
         List<String> lines = new ArrayList<>();
         lines.add(
                 "# Drafted by benchtrue map from the files of this shop. Behind each column stand how sure the draft is, in");
@@ -171,12 +148,10 @@ public final class DraftMapping {
             lines.add("currency = " + TomlText.quoted(currencies.iterator().next()) + "  # it stands in the amounts");
         }
         lines.addAll(derived);
-        if (own.isBlank()) {
+        if (carried.stream().allMatch(line -> line.isBlank() || line.startsWith("# Carried"))) {
             lines.add("# zone = \"Europe/Dublin\"  # the shop's time zone");
         } else {
-            lines.add("");
-            lines.add("# Carried over from " + ReadSettings.FILE + ":");
-            own.strip().lines().forEach(lines::add);
+            lines.addAll(carried);
         }
         lines.addAll(rules);
         return String.join("\n", lines) + "\n";

@@ -3,12 +3,19 @@ package benchtrue.mapping;
 import benchtrue.format.TomlText;
 import benchtrue.format.Words;
 import benchtrue.intake.ColumnProfile;
+import benchtrue.intake.columns.BookColumn;
 import benchtrue.intake.columns.Column;
 import benchtrue.intake.columns.Kind;
+import benchtrue.intake.columns.Made;
+import benchtrue.intake.columns.Need;
+import benchtrue.intake.columns.OverheadColumn;
+import benchtrue.intake.columns.PartColumn;
 import benchtrue.intake.columns.Table;
 import benchtrue.intake.columns.TicketColumn;
 import benchtrue.intake.columns.TimeColumn;
 import benchtrue.settings.EntrySpan;
+import benchtrue.intake.columns.WageColumn;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -27,14 +34,28 @@ final class DraftRule {
     /** Less than one entry in so many with more than a day is mistyped. */
     private static final int LEAST_PART = 20;
 
+    private static final double FITS = 0.9;
+    private static final int MOST_CANDIDATES = 4;
+
+    /** What holds for all rows until somebody says better; an empty text is the first day of the files. */
+    private static final Map<Column, String> DEFAULTS = Map.of(
+            BookColumn.FAMILY, "repairs",
+            TimeColumn.TECHNICIAN, "the bench",
+            WageColumn.EFFECTIVE_FROM, "",
+            OverheadColumn.ACCOUNT, "overhead",
+            PartColumn.PART, "part",
+            PartColumn.QUANTITY, "1");
+
     private final Guess guess;
     private final ValueWords words;
     private final List<String> lines = new ArrayList<>();
     private final List<String> questions = new ArrayList<>();
+    private final DraftShape shape;
 
     DraftRule(Guess guess, ValueWords words) {
         this.guess = guess;
         this.words = words;
+        shape = new DraftShape(guess, lines, this::ask);
     }
 
     /** Returns what a person must still say, one sentence each. */
@@ -46,20 +67,72 @@ final class DraftRule {
      * Returns the lines of the rule.
      *
      * @param pattern of the files' names
+     * @param place the files and sheets that it is for
+     * @param firstDay first day that stands in the shop's files
      */
-    List<String> lines(String pattern) {
+    List<String> lines(String pattern, RulePlace place, LocalDate firstDay) {
         lines.add("[[files]]");
         lines.add("name = " + TomlText.quoted(pattern));
         lines.add("table = " + TomlText.quoted(guess.table().title()) + "  # one row is "
                 + guess.table().oneRow());
+        lines.addAll(place.sheets(pattern));
+        place.effective(pattern, firstDay).forEach(this::effective);
+        shape.fillDown();
         UnitOfHours.of(guess).ifPresent(this::hours);
         dates();
         span();
         columns();
-        missing();
+        missing(place);
         derived();
+        sections(place, firstDay);
         guess.matches().stream().filter(Match::isSure).forEach(this::words);
-        return List.copyOf(lines);
+        boolean isUsable = stillMissing().isEmpty() || guess.table().need() == Need.REQUIRED;
+        return isUsable ? List.copyOf(lines) : leftOut();
+    }
+
+    /** A table that a night can do without is not read where it lacks what its rows need: it would stop the run. */
+    private List<String> leftOut() {
+        List<String> said = new ArrayList<>();
+        said.add("# Left out, since its rows lack what is asked below; take the # away where it is answered.");
+        lines.forEach(line -> said.add(line.startsWith("#") ? line : "# " + line));
+        return said;
+    }
+
+    private void effective(LocalDate day) {
+        ask(
+                "from which day does this price list hold?",
+                "it holds for all that stands in the files, as drafted, or from another day");
+        lines.add("effective = \"" + day + "\"");
+    }
+
+    /** Returns needed columns that neither the file nor a default says. */
+    private List<Column> stillMissing() {
+        return guess.missing().stream()
+                .filter(column -> DEFAULTS.get(column) == null && copied(column).isEmpty())
+                .toList();
+    }
+
+    /** A price list with one name a repair has no other. */
+    private Optional<Match> copied(Column column) {
+        Column other = column == BookColumn.TITLE ? BookColumn.REPAIR_TYPE : BookColumn.TITLE;
+        return column == BookColumn.TITLE || column == BookColumn.REPAIR_TYPE
+                ? guess.matches().stream()
+                        .filter(match -> match.column() == other && match.isSure())
+                        .findFirst()
+                : Optional.empty();
+    }
+
+    private void sections(RulePlace place, LocalDate firstDay) {
+        List<Column> told = guess.missing().stream()
+                .filter(column ->
+                        DEFAULTS.get(column) != null && place.named(column).isEmpty())
+                .toList();
+        if (!told.isEmpty()) {
+            lines.add("[files.constants]");
+            told.forEach(column -> lines.add(column.header() + " = "
+                    + TomlText.quoted(DEFAULTS.get(column).isEmpty() ? firstDay.toString() : DEFAULTS.get(column))));
+        }
+        shape.sections();
     }
 
     private void hours(UnitOfHours unit) {
@@ -106,7 +179,7 @@ final class DraftRule {
     }
 
     private void ask(String question, String line) {
-        questions.add(guess.file().name() + ": " + question);
+        questions.add(guess.file().shown() + ": " + question);
         lines.add("# ASKED: " + question);
         lines.add("# " + line);
     }
@@ -127,12 +200,26 @@ final class DraftRule {
         }
     }
 
-    private void missing() {
+    private void missing(RulePlace place) {
         for (Column column : guess.missing()) {
-            String question = "which column says " + column.cell().meaning() + "?";
-            ask(question, column.header() + " = \"its header\"  # or, where one answer holds for all rows, below");
-            lines.add("# [files.constants]");
-            lines.add("# " + column.header() + " = \"the answer\"");
+            Optional<Match> copied = copied(column);
+            if (place.named(column).isPresent()) {
+                lines.add(column.header() + " = "
+                        + TomlText.quoted(place.named(column).get()) + "  # no column says "
+                        + column.cell().meaning() + "; the sheets or headings name them");
+            } else if (copied.isPresent()) {
+                lines.add(column.header() + " = "
+                        + TomlText.quoted(copied.get().source().header()) + "  # no other column says "
+                        + column.cell().meaning());
+            } else {
+                String question = "which column says " + column.cell().meaning() + "?" + candidates(column);
+                ask(
+                        question,
+                        column.header() + " = \"its header\""
+                                + (DEFAULTS.get(column) == null
+                                        ? "  # or, where one answer holds for all rows, in [files.constants]"
+                                        : "  # then without the constant below"));
+            }
         }
         if (guess.table() == Table.TIME_LOG && !hasHours()) {
             ask("which column says how long, or when it began and ended?", "hours = \"its header\"");
@@ -158,6 +245,16 @@ final class DraftRule {
             lines.add(
                     "# no column says when a ticket was finished: it counts as finished after a long silence in the time log");
         }
+    }
+
+    /** Names the columns not read that could be meant by what stands in them. */
+    private String candidates(Column column) {
+        List<String> near = guess.unused().stream()
+                .filter(source -> source.filled() > 0 && !Made.isMade(source.header()) && source.fits(column) >= FITS)
+                .map(source -> TomlText.quoted(source.header()))
+                .limit(MOST_CANDIDATES)
+                .toList();
+        return near.isEmpty() ? "" : " It may be " + String.join(" or ", near) + ".";
     }
 
     private boolean hasHours() {

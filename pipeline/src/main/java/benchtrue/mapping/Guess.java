@@ -2,11 +2,13 @@ package benchtrue.mapping;
 
 import benchtrue.intake.ColumnProfile;
 import benchtrue.intake.FileProfile;
+import benchtrue.intake.WideColumns;
 import benchtrue.intake.columns.Column;
 import benchtrue.intake.columns.Need;
 import benchtrue.intake.columns.Table;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A file taken for a table.
@@ -15,8 +17,9 @@ import java.util.List;
  * @param table what it is taken for
  * @param matches its columns, in the table's order
  * @param score how much speaks for it; only to be compared
+ * @param wide its columns that hold one entry a cell
  */
-record Guess(FileProfile file, Table table, List<Match> matches, double score) {
+record Guess(FileProfile file, Table table, List<Match> matches, double score, Optional<WideColumns> wide) {
     Guess {
         matches = List.copyOf(matches);
     }
@@ -56,6 +59,6 @@ record Guess(FileProfile file, Table table, List<Match> matches, double score) {
     }
 
     Guess with(List<Match> others) {
-        return new Guess(file, table, others, score);
+        return new Guess(file, table, others, score, wide);
     }
 }

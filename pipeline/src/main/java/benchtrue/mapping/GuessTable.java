@@ -2,17 +2,22 @@ package benchtrue.mapping;
 
 import benchtrue.intake.ColumnProfile;
 import benchtrue.intake.FileProfile;
+import benchtrue.intake.WideColumns;
 import benchtrue.intake.columns.Column;
 import benchtrue.intake.columns.Kind;
+import benchtrue.intake.columns.LineColumn;
+import benchtrue.intake.columns.Made;
 import benchtrue.intake.columns.Need;
 import benchtrue.intake.columns.Table;
 import benchtrue.intake.columns.TimeColumn;
+import benchtrue.settings.UnpivotHeader;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** Guesses which table a file is, from the names of its columns, what stands in them and the file's own name. */
@@ -36,22 +41,47 @@ final class GuessTable {
     }
 
     /** Returns the table that most speaks for; empty where no table is likely. */
-    Optional<Guess> guess(FileProfile file) {
+    Optional<Guess> guess(FileProfile file, Set<String> people) {
         fits.clear();
         boolean book = file.name().startsWith("price-book/");
+        Optional<WideColumns> wide = WideColumns.of(file, people, header -> words.familiar(List.of(header)) > 0);
         return Stream.of(Table.values())
                 .filter(table -> table != Table.SURCHARGES && (!book || table == Table.PRICE_BOOK))
-                .map(table -> guess(file, table))
+                .filter(table -> wide.isEmpty() || table == Table.TIME_LOG)
+                .map(table -> guess(wide.map(WideColumns::rest).orElse(file), table, wide))
                 .filter(guess -> guess.score() > 0 && guess.matches().size() > 1)
                 .max(Comparator.comparingDouble(Guess::score));
     }
 
-    private Guess guess(FileProfile file, Table table) {
+    /** Returns another table that stands in the rows of one: tickets whose columns stand on each of their lines. */
+    Optional<Guess> beside(Guess first, Table table) {
+        fits.clear();
+        if (first.wide().isPresent()) {
+            return Optional.empty();
+        }
+        Guess other = guess(first.file(), table, Optional.empty());
+        List<ColumnProfile> taken = first.matches().stream().map(Match::source).toList();
+        long own = other.matches().stream()
+                .filter(match -> match.isSure() && !taken.contains(match.source()))
+                .count();
+        boolean priced = other.matches().stream()
+                .anyMatch(match -> match.isSure()
+                        && (match.column() == LineColumn.QUOTED_HOURS || match.column() == LineColumn.QUOTED_LABOUR));
+        boolean whole = other.missing().isEmpty() && own >= 2 && (table != Table.QUOTED_LINES || priced);
+        return whole ? Optional.of(other) : Optional.empty();
+    }
+
+    private double likeness(Table table, FileProfile file) {
+        return file.sheet().isPresent()
+                ? words.likeness(table, file.sheet().get())
+                : words.likeness(table, file.file());
+    }
+
+    private Guess guess(FileProfile file, Table table, Optional<WideColumns> wide) {
         List<Match> matches = new ArrayList<>();
         List<ColumnProfile> taken = new ArrayList<>();
-        double score =
-                2 * words.likeness(table, file.name().substring(file.name().indexOf('/') + 1));
-        for (Pair pair : pairs(file, table)) {
+        double score = 2 * likeness(table, file);
+        for (Pair pair : pairs(file, table, wide)) {
             boolean free =
                     !taken.contains(pair.source) && matches.stream().noneMatch(match -> match.column() == pair.column);
             if (free) {
@@ -61,19 +91,20 @@ final class GuessTable {
             }
         }
         stamp(file, table, matches);
+        technician(file, table, matches);
         matches.sort(Comparator.comparingInt(match -> match.column().ordinal()));
-        Guess guess = new Guess(file, table, matches, 0);
+        Guess guess = new Guess(file, table, matches, 0, wide);
         double missing =
                 MISSING * guess.missing().size() + UNTOLD * guess.derived().size();
-        return new Guess(file, table, matches, score - missing);
+        return new Guess(file, table, matches, score - missing, wide);
     }
 
-    private List<Pair> pairs(FileProfile file, Table table) {
+    private List<Pair> pairs(FileProfile file, Table table, Optional<WideColumns> wide) {
         List<Pair> pairs = new ArrayList<>();
         for (ColumnProfile source : file.columns()) {
             for (Column column : table.columns()) {
-                double name = words.likeness(table, column, source.header());
-                double readable = name == 0 ? 0 : readable(column, source);
+                double name = likeness(table, column, source, wide);
+                double readable = name == 0 ? 0 : Made.isMade(source.header()) ? 1 : readable(column, source);
                 if (readable >= READABLE) {
                     pairs.add(new Pair(column, source, name, readable));
                 }
@@ -81,6 +112,27 @@ final class GuessTable {
         }
         pairs.sort(Comparator.comparingDouble(Pair::score).reversed());
         return pairs;
+    }
+
+    private double likeness(Table table, Column column, ColumnProfile source, Optional<WideColumns> wide) {
+        boolean people =
+                wide.filter(columns -> columns.header() == UnpivotHeader.TEXT).isPresent();
+        return switch (source.header()) {
+            case Made.COLUMN -> column == (people ? TimeColumn.TECHNICIAN : TimeColumn.WORK_DATE) ? 1 : 0;
+            case Made.CELL -> column == TimeColumn.HOURS ? 1 : 0;
+            default -> words.likeness(table, column, source.header());
+        };
+    }
+
+    private static void technician(FileProfile file, Table table, List<Match> matches) {
+        table.columns().stream()
+                .filter(column -> column.header().equals(TimeColumn.TECHNICIAN.header()))
+                .findFirst()
+                .flatMap(column -> JoinedNames.of(file, column))
+                .ifPresent(joined -> {
+                    matches.removeIf(match -> match.column() == joined.column());
+                    matches.add(joined);
+                });
     }
 
     /** Returns the share of a column's cells that the other can take; an empty column tells nothing and may be any. */

@@ -5,8 +5,10 @@ import benchtrue.intake.FileProfile;
 import benchtrue.intake.columns.BookColumn;
 import benchtrue.intake.columns.Column;
 import benchtrue.intake.columns.LineColumn;
+import benchtrue.intake.columns.Made;
 import benchtrue.intake.columns.PaidColumn;
 import benchtrue.intake.columns.PartColumn;
+import benchtrue.intake.columns.Table;
 import benchtrue.intake.columns.TicketColumn;
 import benchtrue.intake.columns.TimeColumn;
 import benchtrue.intake.columns.WageColumn;
@@ -70,8 +72,27 @@ final class Overlap {
                 unnamed(guess, column).ifPresent(matches::add);
             }
         }
+        guess.table().columns().stream()
+                .filter(column -> TARGETS.get(column) == TicketColumn.TICKET
+                        && column.header().equals("ticket"))
+                .findFirst()
+                .ifPresent(column -> keysInTexts(guess, column, matches));
         matches.sort(Comparator.comparingInt(match -> match.column().ordinal()));
         return guess.with(matches);
+    }
+
+    private void keysInTexts(Guess guess, Column column, List<Match> matches) {
+        Match named = matches.stream()
+                .filter(match -> match.column() == column)
+                .findFirst()
+                .orElse(null);
+        Set<String> there = texts(TicketColumn.TICKET).isEmpty() && guess.table() == Table.TIME_LOG
+                ? texts(LineColumn.TICKET)
+                : texts(TicketColumn.TICKET);
+        new KeysInTexts(there).in(named, guess.file().columns(), column).ifPresent(found -> {
+            matches.remove(named);
+            matches.add(found);
+        });
     }
 
     private Match weigh(Match match) {
@@ -90,6 +111,7 @@ final class Overlap {
     private Optional<Match> unnamed(Guess guess, Column column) {
         Set<String> there = texts(TARGETS.get(column));
         return guess.unused().stream()
+                .filter(source -> !Made.isMade(source.header()))
                 .filter(source -> source.texts().size() >= FEWEST_TEXTS && source.among(there) >= MANY)
                 .max(Comparator.comparingDouble(source -> source.among(there)))
                 .map(source -> new Match(

@@ -15,6 +15,7 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * Every file that a run read, in the order of their names.
@@ -39,9 +40,12 @@ record Inputs(List<FileDigest> files, SortedMap<String, List<String>> told) {
         SortedMap<String, List<String>> told = new TreeMap<>();
         for (InputFile export : exports) {
             if (!export.told().isEmpty()) {
-                told.put(export.name(), export.told());
+                told.merge(export.name(), export.told(), Inputs::together);
             }
-            files.add(new FileDigest(export.name(), export.bytes(), export.sha256()));
+            FileDigest digest = new FileDigest(export.file(), export.bytes(), export.sha256());
+            if (!files.contains(digest)) {
+                files.add(digest);
+            }
         }
         Path settings = shop.resolve(ReadSettings.FILE);
         try {
@@ -58,6 +62,10 @@ record Inputs(List<FileDigest> files, SortedMap<String, List<String>> told) {
             throw new Refusal(ExitCode.READ_FAILED, settings + ": reading failed part-way: " + e + ".", e);
         }
         return new Inputs(files, told);
+    }
+
+    private static List<String> together(List<String> one, List<String> other) {
+        return Stream.concat(one.stream(), other.stream()).distinct().toList();
     }
 
     /** Returns sixteen hexadecimal digits that stand for all names and contents. */

@@ -19,7 +19,6 @@ import java.util.TreeMap;
 
 /** Builds the versions of the price book. */
 final class BuildBooks {
-    static final String FOLDER = "price-book/";
     private static final String SURCHARGES = "surcharges/";
     private final RowDispositions table;
     private final TableRows rows;
@@ -35,7 +34,7 @@ final class BuildBooks {
         Map<Integer, Map<String, RepairType>> types = new HashMap<>();
         for (int row = 0; row < table.size(); row++) {
             InputFile version = rows.files().get(table.file(row));
-            if (table.accepted(row) && !version.name().startsWith(FOLDER)) {
+            if (table.accepted(row) && !Absent.has(version.day())) {
                 table.setAside(
                         row, BookColumn.REPAIR_TYPE, type(row).repairType(), "a row that came from a price book");
             }
@@ -47,7 +46,7 @@ final class BuildBooks {
         TreeMap<Integer, List<Surcharge>> lines = surcharges(types);
         List<PriceBook> versions = new ArrayList<>();
         for (InputFile file : rows.files()) {
-            if (file.name().startsWith(FOLDER)) {
+            if (Absent.has(file.day())) {
                 Map.Entry<Integer, List<Surcharge>> last = lines.floorEntry(file.day());
                 versions.add(version(
                         file, types.getOrDefault(file.day(), Map.of()), last == null ? List.of() : last.getValue()));

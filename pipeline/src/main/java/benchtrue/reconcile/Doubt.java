@@ -9,6 +9,7 @@ enum Doubt {
     AFTER_AS_OF("Rows dated after the as-of date: read, but in no figure."),
     KEY_CHANGED("The newer export says something else under the same key: the newer row counts."),
     KEY_TWICE_IN_FILE("One file has the same key twice with different contents: the later row counts."),
+    TICKET_AGAINST_ITSELF("The rows of a ticket's lines contradict each other on the ticket: the first row counts."),
     SOURCE_NOT_FOUND(
             "A corrected row came back, but the row it came from is not there any more: it counts as a new row."),
     UNKNOWN_LINE("The time names a line that its ticket lacks: it counts as logged to the ticket as a whole."),

@@ -197,8 +197,7 @@ public final class Reconcile {
 
         /** Returns what was usually quoted, where no price book is there. */
         private Optional<UsualQuotes> usualQuotes(Tickets tickets, TicketKeys keys) {
-            boolean there = exports.rows(Table.PRICE_BOOK).files().stream()
-                    .anyMatch(file -> file.name().startsWith(BuildBooks.FOLDER));
+            boolean there = exports.rows(Table.PRICE_BOOK).files().stream().anyMatch(file -> Absent.has(file.day()));
             if (there) {
                 return Optional.empty();
             }

@@ -114,6 +114,18 @@ final class ResolveVersions {
         table.decide(row, RowStatus.SUPERSEDED);
     }
 
+    /** A ticket's columns stand on each of its lines: the first row counts, and what a later one says otherwise is told. */
+    private void repeatOnLine(int row, int rival) {
+        table.decide(row, RowStatus.REPEATED);
+        boolean otherwise = rows.table().columns().stream()
+                .anyMatch(column -> rows.code(column, row) != 0
+                        && rows.has(column)
+                        && !rows.text(column, row).equals(rows.text(column, rival)));
+        if (otherwise) {
+            table.doubt(Doubt.TICKET_AGAINST_ITSELF, row, () -> "the first row is " + rows.place(rival));
+        }
+    }
+
     private void take(int row, int file) {
         if (!key.complete(row) || !takeKeyed(row)) {
             takeUnkeyed(row, file);
@@ -131,6 +143,11 @@ final class ResolveVersions {
         boolean buried = returned.isGone(rival);
         if (all.equal(rival, row) && !(buried && returned.isReturned(row))) {
             table.decide(row, buried ? RowStatus.SUPERSEDED : RowStatus.REPEATED);
+            return true;
+        }
+        if (table.file(rival) == table.file(row)
+                && rows.files().get(table.file(row)).keys() == InputFile.Keys.ON_EACH_LINE) {
+            repeatOnLine(row, rival);
             return true;
         }
         if (rows.readable(rival) && !rows.readable(row)) {

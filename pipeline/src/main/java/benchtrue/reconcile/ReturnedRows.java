@@ -60,10 +60,13 @@ final class ReturnedRows {
                 high = middle;
             }
         }
-        boolean found = low < file.firstRow() + file.rows()
-                && rows.line(low) == line
-                && RowText.digest(rows, low).equals(rows.text(SourceColumn.SOURCE_DIGEST, row));
-        return found ? Optional.of(low) : Optional.empty();
+        // A row of a wide table holds several entries.
+        for (; low < file.firstRow() + file.rows() && rows.line(low) == line; low++) {
+            if (RowText.digest(rows, low).equals(rows.text(SourceColumn.SOURCE_DIGEST, row))) {
+                return Optional.of(low);
+            }
+        }
+        return Optional.empty();
     }
 
     /** Returns whether following the successors of a row ends at another: a circle that a file can claim. */

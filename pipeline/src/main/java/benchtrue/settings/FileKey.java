@@ -11,13 +11,21 @@ enum FileKey {
     DATES("dates", "\"day-month-year\", \"month-day-year\" or \"year-month-day\"", "order of dates in figures"),
     HEADER_LINE("header_line", "a whole number from 1 to 10000", "line of the column names"),
     TOTALS_ROW("totals_row", "true or false", "whether the last row is a total, which is left out"),
-    SHEET("sheet", "a sheet's name", "which sheet of a workbook"),
+    SHEET("sheet", "a sheet's name or a list of them, with * and ?", "which sheets of a workbook"),
+    EFFECTIVE("effective", "a date such as \"2026-01-01\"", "from which day a price list among the exports holds"),
+    FILL_DOWN(
+            "fill_down", "a list of the file's headers", "columns whose cell stands once above the rows it holds for"),
     HOURS(
             "hours",
             "\"hours\", \"minutes\", \"hundredths\" or \"hours-minutes\" (1.30 is 1 h 30 min)",
             "what a number for hours counts"),
     ENTRIES("entries", "a section with span = \"day\", \"week\" or \"month\"", "over which days one entry is a sum"),
     COLUMNS("columns", "canonical column = \"the file's header\"", "which of the file's columns is which"),
+    PATTERNS("patterns", "canonical column = a pattern with one group", "which part of a column's texts counts"),
+    UNPIVOT(
+            "unpivot",
+            "a section with header = \"text\", \"date\", \"weekday\" or \"day\", and columns, after or before",
+            "columns that hold one entry a cell; \"(column)\" and \"(cell)\" name header and cell"),
     VALUES("values", "a section a column, in it \"the file's word\" = \"the contract's word\"", "what its words mean"),
     CONSTANTS("constants", "canonical column = \"a text\"", "what holds for every row");
 

@@ -22,7 +22,7 @@ import java.util.regex.Pattern;
  * @param dates order of dates
  * @param headerLine line of the column names, from 1
  * @param totalsRow whether the last row is a total
- * @param sheet of a workbook
+ * @param shape how the table lies in the file
  * @param hours what a number for hours counts
  * @param span over which days one entry is a sum
  * @param columns canonical column = the file's header
@@ -40,7 +40,7 @@ public record FileRule(
         Optional<DateOrder> dates,
         OptionalInt headerLine,
         Optional<TotalsRow> totalsRow,
-        Optional<String> sheet,
+        FileShape shape,
         Optional<HoursUnit> hours,
         Optional<EntrySpan> span,
         List<Pair> columns,
@@ -60,6 +60,11 @@ public record FileRule(
 
     /** Returns whether a file's name, without its folder, fits the pattern, whatever the case. */
     public boolean fits(String file) {
+        return fits(name, file);
+    }
+
+    /** Returns whether a name fits a pattern with {@code *} and {@code ?}, whatever the case. */
+    public static boolean fits(String name, String file) {
         StringBuilder pattern = new StringBuilder();
         Matcher wild = WILD.matcher(plain(name));
         int from = 0;

@@ -62,7 +62,7 @@ final class ReadFileRules {
                 text(FileKey.DATES, word -> word(DateOrder.class, word)),
                 headerLine(),
                 value(FileKey.TOTALS_ROW, found -> found instanceof Boolean b ? totals(b) : null),
-                text(FileKey.SHEET, sheet -> sheet),
+                new ReadFileShape(rule).shape(),
                 text(FileKey.HOURS, word -> word(HoursUnit.class, word)),
                 span(),
                 pairs(FileKey.COLUMNS),
@@ -94,7 +94,7 @@ final class ReadFileRules {
         return Optional.of(read);
     }
 
-    private static Refusal unusable(FileKey key, TomlPosition place, Object found) {
+    static Refusal unusable(FileKey key, TomlPosition place, Object found) {
         return SettingsFile.unusable(place, SECTION + "." + key.path(), found, key.expected());
     }
 
@@ -121,7 +121,7 @@ final class ReadFileRules {
                 .orElse(List.of());
     }
 
-    private static List<Pair> pairs(FileKey key, TomlTable table) {
+    static List<Pair> pairs(FileKey key, TomlTable table) {
         List<Pair> pairs = new ArrayList<>();
         for (String name : table.keySet()) {
             TomlPosition place = table.inputPositionOf(List.of(name));

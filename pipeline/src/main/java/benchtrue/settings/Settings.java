@@ -211,7 +211,7 @@ public record Settings(
             rule.dates().ifPresent(order -> record.put(FileKey.DATES, Words.of(order)));
             rule.headerLine().ifPresent(line -> record.put(FileKey.HEADER_LINE, line));
             rule.totalsRow().ifPresent(row -> record.put(FileKey.TOTALS_ROW, row == TotalsRow.PRESENT));
-            rule.sheet().ifPresent(sheet -> record.put(FileKey.SHEET, sheet));
+            record.putShape(rule.shape());
             rule.hours().ifPresent(unit -> record.put(FileKey.HOURS, Words.of(unit)));
             rule.span().ifPresent(span -> record.put(FileKey.ENTRIES, Map.of(ReadFileRules.SPAN, Words.of(span))));
             record.putPairs(FileKey.COLUMNS, rule.columns());
@@ -231,6 +231,18 @@ public record Settings(
 
         private void put(FileKey key, Object value) {
             values.put(key.path(), value);
+        }
+
+        private void putShape(FileShape shape) {
+            if (!shape.sheets().isEmpty()) {
+                put(FileKey.SHEET, shape.sheets().size() == 1 ? shape.sheets().get(0) : shape.sheets());
+            }
+            shape.effective().ifPresent(day -> put(FileKey.EFFECTIVE, day.toString()));
+            if (!shape.fillDown().isEmpty()) {
+                put(FileKey.FILL_DOWN, shape.fillDown());
+            }
+            putPairs(FileKey.PATTERNS, shape.patterns());
+            shape.unpivot().ifPresent(unpivot -> put(FileKey.UNPIVOT, UnpivotKey.record(unpivot)));
         }
 
         private void putPairs(FileKey key, List<Pair> pairs) {

@@ -93,7 +93,7 @@ class CorpusTest {
         try {
             Exports exports = new ReadExports().read(shop.path(), new ReadSettings().read(shop.path()));
             InputFile file = exports.files().stream()
-                    .filter(read -> read.name().equals(export))
+                    .filter(read -> read.file().equals(export))
                     .findFirst()
                     .orElseThrow();
             file.told().forEach(told -> lines.add("told " + told));

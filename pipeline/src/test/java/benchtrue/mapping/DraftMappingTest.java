@@ -157,7 +157,7 @@ class DraftMappingTest {
     void whatIsMissingIsAskedForInPlainWords() {
         Draft draft = draft(shop().file("exports/Stunden.csv", "Auftrag,Tag,Stunden", "T1,2026-03-03,1"));
         assertThat(draft.questions()).containsExactly("exports/Stunden.csv: which column says who did the work?");
-        assertThat(draft.text()).contains("# technician = \"its header\"", "# [files.constants]");
+        assertThat(draft.text()).contains("# technician = \"its header\"", "technician = \"the bench\"");
     }
 
     @Test
@@ -200,6 +200,26 @@ class DraftMappingTest {
         Files.writeString(folder.resolve(ReadSettings.FILE), text);
         assertThat(new ReadSettings().read(folder).files()).hasSize(2);
         assertThat(new ReadSettings().read(folder).zone().getId()).isEqualTo("Europe/Dublin");
+    }
+
+    @Test
+    void aSecondDraftKeepsWhatWorksAndReplacesOnlyTheRuleOfAFileThatChanged() throws IOException {
+        ShopFolder shop = shop().file("exports/clock.csv", "Job,Worker,Day,Hours", "T1,Ada,2026-03-03,1")
+                .file("exports/Waits.csv", "Job,From,To,Why", "T1,2026-03-03,2026-03-04,parts");
+        String first = draft(shop).text();
+        Files.writeString(folder.resolve(ReadSettings.FILE), first);
+        assertThat(draft(shop, first).text()).isEmpty();
+
+        shop.file("exports/clock.csv", "Order,Worker,Day,Hours,Mood", "T1,Ada,2026-03-03,1,fine")
+                .file("exports/Waits.csv", "Job,From,To,Why,Where", "T1,2026-03-03,2026-03-04,parts,shelf");
+        Draft second = draft(shop, first);
+        assertThat(second.text())
+                .contains("# Replaced below", "# name = \"clock.csv\"", "ticket = \"Order\"")
+                .containsOnlyOnce("name = \"Waits.csv\"");
+        assertThat(second.found()).contains("exports/Waits.csv: the column \"Where\" is new, and not read.");
+        Files.writeString(folder.resolve(ReadSettings.FILE), second.text());
+        assertThat(shop.exports().rows(Table.TIME_LOG).size()).isEqualTo(1);
+        assertThat(draft(shop, second.text()).text()).isEmpty();
     }
 
     @Test
@@ -248,12 +268,13 @@ class DraftMappingTest {
     }
 
     @Test
-    void aPriceListInTheInboxIsToBeMoved() {
+    void aPriceListInTheInboxIsReadFromADayThatIsAsked() {
         Draft draft = draft(shop().file(
                         "exports/Preisliste.csv",
                         "Leistungsnr,Bezeichnung,Gruppe,Richtzeit,Preis",
                         "a,Neu,fretwork,12,1200"));
         assertThat(draft.questions())
-                .anySatisfy(question -> assertThat(question).contains("Move it to price-book"));
+                .anySatisfy(question -> assertThat(question).contains("from which day does this price list hold?"));
+        assertThat(draft.text()).contains("effective = \"");
     }
 }

@@ -218,7 +218,7 @@ class MappedFilesTest {
     @Test
     void twoRulesForOneFileAreRefusedInsteadOfTheFirstWinning() {
         refused(
-                shop(TIMES + "[[files]]\nname = \"*M\u00e4rz*\"\ntable = \"tickets\"\n")
+                shop(TIMES + "[[files]]\nname = \"*M\u00e4rz*\"\ntable = \"time-log\"\n")
                         .file("exports/Zeiten M\u00e4rz.csv", TIMES_HEADER),
                 ExitCode.SETTINGS,
                 "shop.toml, lines 1 and 15: found two rules for exports/Zeiten M\u00e4rz.csv");

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.charset.Charset;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -31,7 +32,9 @@ class ReadFileRulesTest {
             dates = "day-month-year"
             header_line = 4
             totals_row = true
-            sheet = "March"
+            sheet = ["March", "April *"]
+            effective = "2026-01-01"
+            fill_down = "Auftrag"
             hours = "minutes"
             [files.columns]
             ticket = "Auftrag"
@@ -39,6 +42,12 @@ class ReadFileRulesTest {
             "Werkbank" = "bench"
             [files.constants]
             technician = "t1"
+            [files.patterns]
+            ticket = '(\\d+)'
+            [files.unpivot]
+            header = "weekday"
+            columns = ["Mo", "Di"]
+            after = "Woche"
             [[files]]
             name = "Zeitkonto.xlsx"
             table = "paid-hours"
@@ -65,21 +74,32 @@ class ReadFileRulesTest {
                         Optional.of(DateOrder.DAY_MONTH_YEAR),
                         OptionalInt.of(4),
                         Optional.of(TotalsRow.PRESENT),
-                        Optional.of("March"),
+                        new FileShape(
+                                List.of("March", "April *"),
+                                Optional.of(LocalDate.of(2026, 1, 1)),
+                                List.of("Auftrag"),
+                                List.of(new Pair("ticket", "(\\d+)", 23)),
+                                Optional.of(new Unpivot(
+                                        List.of("Mo", "Di"),
+                                        UnpivotHeader.WEEKDAY,
+                                        Optional.of("Woche"),
+                                        Optional.empty(),
+                                        24))),
                         Optional.of(HoursUnit.MINUTES),
                         Optional.empty(),
-                        List.of(new Pair("ticket", "Auftrag", 15)),
-                        List.of(new ValueMap("kind", List.of(new Pair("Werkbank", "bench", 17)), 16)),
-                        List.of(new Pair("technician", "t1", 19)),
+                        List.of(new Pair("ticket", "Auftrag", 17)),
+                        List.of(new ValueMap("kind", List.of(new Pair("Werkbank", "bench", 19)), 18)),
+                        List.of(new Pair("technician", "t1", 21)),
                         2));
     }
 
     @Test
     void whatARuleLeavesOutIsToldFromTheFile() throws IOException {
         FileRule bare = read(EVERY_KEY).files().get(1);
-        assertThat(bare.line()).isEqualTo(20);
-        assertThat(List.of(bare.encoding(), bare.delimiter(), bare.quote(), bare.decimal(), bare.dates(), bare.sheet()))
+        assertThat(bare.line()).isEqualTo(28);
+        assertThat(List.of(bare.encoding(), bare.delimiter(), bare.quote(), bare.decimal(), bare.dates()))
                 .containsOnly(Optional.empty());
+        assertThat(bare.shape()).isEqualTo(FileShape.PLAIN);
         assertThat(bare.headerLine()).isEmpty();
         assertThat(bare.columns()).isEmpty();
     }
@@ -98,7 +118,13 @@ class ReadFileRulesTest {
                                 Map.entry("dates", "day-month-year"),
                                 Map.entry("header_line", 4),
                                 Map.entry("totals_row", true),
-                                Map.entry("sheet", "March"),
+                                Map.entry("sheet", List.of("March", "April *")),
+                                Map.entry("effective", "2026-01-01"),
+                                Map.entry("fill_down", List.of("Auftrag")),
+                                Map.entry("patterns", Map.of("ticket", "(\\d+)")),
+                                Map.entry(
+                                        "unpivot",
+                                        Map.of("columns", List.of("Mo", "Di"), "header", "weekday", "after", "Woche")),
                                 Map.entry("hours", "minutes"),
                                 Map.entry("columns", Map.of("ticket", "Auftrag")),
                                 Map.entry("values", Map.of("kind", Map.of("Werkbank", "bench"))),

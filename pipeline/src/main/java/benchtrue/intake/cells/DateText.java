@@ -153,7 +153,7 @@ public final class DateText {
     };
 
     /** Returns the month that a name means, 1 to 12, or 0. */
-    static int month(String name) {
+    public static int month(String name) {
         String plain = Normalizer.normalize(name, Normalizer.Form.NFD)
                 .replaceAll("\\p{M}", "")
                 .toLowerCase(Locale.ROOT);

@@ -8,11 +8,9 @@ import benchtrue.intake.cells.WrittenCells;
 import benchtrue.intake.columns.ExportFile;
 import benchtrue.intake.columns.Problem;
 import benchtrue.intake.files.Records;
-import benchtrue.intake.files.TrimmedRecords;
 import benchtrue.settings.DateOrder;
 import benchtrue.settings.DecimalSign;
 import benchtrue.settings.FileRule;
-import benchtrue.settings.TotalsRow;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Notice;
 import benchtrue.shop.Refusal;
@@ -25,11 +23,11 @@ import java.util.Optional;
 /** The dialect of one file, told from all of it and from the settings. */
 final class DetectedDialect implements Dialect {
     private final ExportFile file;
-    private final Source source;
+    private final FormedSource source;
     private final DialectEvidence evidence;
     private final CellFormat cells;
 
-    DetectedDialect(ExportFile file, Source source, DialectEvidence evidence) {
+    DetectedDialect(ExportFile file, FormedSource source, DialectEvidence evidence) {
         this.file = file;
         this.source = source;
         this.evidence = evidence;
@@ -44,7 +42,7 @@ final class DetectedDialect implements Dialect {
             throw openHours();
         }
         return new TrimmedRecords(
-                source.open(bytes, name), evidence != null && evidence.hasSurplusCell() ? 1 : 0, totalsLine());
+                source.open(bytes, name), evidence != null && evidence.hasSurplusCell() ? 1 : 0, source.forms());
     }
 
     @Override
@@ -54,17 +52,7 @@ final class DetectedDialect implements Dialect {
 
     @Override
     public Optional<TextFile> text() {
-        return source instanceof TextFile text ? Optional.of(text) : Optional.empty();
-    }
-
-    private int totalsLine() {
-        Optional<TotalsRow> said = file.rule().flatMap(FileRule::totalsRow);
-        if (evidence == null || said.filter(TotalsRow.ABSENT::equals).isPresent()) {
-            return -1;
-        }
-        return said.isPresent()
-                ? evidence.totals().lastLine()
-                : evidence.totals().line();
+        return source.raw() instanceof TextFile text ? Optional.of(text) : Optional.empty();
     }
 
     private DateOrder dates() {
@@ -125,8 +113,8 @@ final class DetectedDialect implements Dialect {
     }
 
     private String rule(String key) {
-        String name = file.name().substring(file.name().indexOf('/') + 1);
-        return "[[files]] name = \"" + name + "\", table = \"" + file.table().title() + "\", " + key;
+        return "[[files]] name = \"" + file.fileName() + "\", table = \""
+                + file.table().title() + "\", " + key;
     }
 
     private Refusal refused(String what) {
@@ -168,12 +156,6 @@ final class DetectedDialect implements Dialect {
                             evidence.count(sign) + " of its numbers can be read with no other")
                     + ")");
         }
-        if (totalsLine() > 0) {
-            told.add("a totals row on line " + totalsLine() + " ("
-                    + why(
-                            file.rule().flatMap(FileRule::totalsRow).isPresent(),
-                            evidence.totals().reason()) + ")");
-        }
     }
 
     private static String why(boolean said, String otherwise) {
@@ -182,14 +164,6 @@ final class DetectedDialect implements Dialect {
 
     @Override
     public List<Notice> notices() {
-        List<Notice> notices = new ArrayList<>(source.notices());
-        if (totalsLine() > 0) {
-            notices.add(new Notice(
-                    "totals-row",
-                    "A totals row at the end of a file was read past: it repeats what stands above it.",
-                    1,
-                    List.of(file.name() + " line " + totalsLine())));
-        }
-        return notices;
+        return source.notices();
     }
 }

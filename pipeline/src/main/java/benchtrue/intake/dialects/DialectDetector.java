@@ -59,7 +59,7 @@ public final class DialectDetector {
     }
 
     private static Dialect whole(ExportFile file) throws IOException {
-        Source source = file.isSheet() ? SheetDetector.of(file) : text(file);
+        FormedSource source = FormedSource.of(file, file.isSheet() ? SheetDetector.of(file) : text(file));
         try (DigestedFile bytes = new DigestedFile(file.path(), file.name());
                 Records records = source.open(bytes, file.name())) {
             return new DetectedDialect(file, source, evidence(file, records));
@@ -73,10 +73,14 @@ public final class DialectDetector {
         ColumnNames names = new ColumnNames(file.table(), file.mapping());
         List<String> lines = lines(beginning, encoding, Files.size(file.path()));
         TextLayout layout = LayoutDetector.of(lines, file.rule(), names::count);
-        if (file.rule().isEmpty() || file.rule().get().headerLine().isEmpty()) {
+        boolean told = file.rule()
+                .flatMap(rule -> rule.headerLine().stream().boxed().findFirst())
+                .isPresent();
+        if (file.beside().isEmpty() && !told) {
             requireNoRowAbove(lines, layout, names, file);
         }
-        return new TextFile(encoding, layout);
+        return new TextFile(
+                encoding, layout, String.join(" ", lines.subList(0, Math.min(lines.size(), layout.headerLine() - 1))));
     }
 
     private static void requireNoRowAbove(List<String> lines, TextLayout layout, ColumnNames names, ExportFile file) {

@@ -28,7 +28,6 @@ public final class DialectEvidence {
     private final Header header;
     private final List<Column> dates = new ArrayList<>();
     private final List<Column> numbers = new ArrayList<>();
-    private final TotalsRows totals;
     private final PointedMinutes pointed = new PointedMinutes();
     private final long[] orders = new long[DateText.Order.values().length];
     private final long[] signs = new long[NumberText.Sign.values().length];
@@ -45,7 +44,6 @@ public final class DialectEvidence {
 
     DialectEvidence(Header header) {
         this.header = header;
-        totals = new TotalsRows(header);
         for (Column column : header.columns()) {
             switch (column.cell().kind()) {
                 case DAY -> dates.add(column);
@@ -85,7 +83,6 @@ public final class DialectEvidence {
         boolean endsEmpty = record.start(size - 1) == record.end(size - 1);
         emptyEnds += endsEmpty ? 1 : 0;
         surplus += endsEmpty && size == header.size() + 1 ? 1 : 0;
-        totals.take(record);
         for (Column column : dates) {
             takeDate(record, column);
         }
@@ -138,9 +135,14 @@ public final class DialectEvidence {
 
     /** Returns the order that the dates tell, or null where they leave it open. */
     DateOrder dates() {
-        long day = orders[DateText.Order.DAY_FIRST.ordinal()];
-        long month = orders[DateText.Order.MONTH_FIRST.ordinal()];
-        long open = orders[DateText.Order.OPEN.ordinal()];
+        return decided(
+                orders[DateText.Order.DAY_FIRST.ordinal()],
+                orders[DateText.Order.MONTH_FIRST.ordinal()],
+                orders[DateText.Order.OPEN.ordinal()]);
+    }
+
+    /** Returns the order that so many dates tell, or null where they leave it open. */
+    static DateOrder decided(long day, long month, long open) {
         if (decides(day, month, open)) {
             return DateOrder.DAY_MONTH_YEAR;
         }
@@ -184,18 +186,13 @@ public final class DialectEvidence {
         return openNumber;
     }
 
-    /** Returns whether every row, a total apart, ends with an empty cell, which is one more than the header in most. */
+    /** Returns whether every row ends with an empty cell, which is one more than the header in most. */
     boolean hasSurplusCell() {
-        long own = totals.line() < 0 ? rows : rows - 1;
-        return own > 0 && emptyEnds >= own && 2 * surplus >= own;
+        return rows > 0 && emptyEnds >= rows && 2 * surplus >= rows;
     }
 
     /** Returns whether minutes stand behind the sign of its hours. */
     PointedMinutes pointed() {
         return pointed;
-    }
-
-    TotalsRows totals() {
-        return totals;
     }
 }

@@ -4,6 +4,7 @@ import benchtrue.intake.columns.Column;
 import benchtrue.intake.columns.ColumnNames;
 import benchtrue.intake.columns.ExportFile;
 import benchtrue.intake.columns.Need;
+import benchtrue.intake.columns.Shape;
 import benchtrue.intake.columns.SourceColumn;
 import benchtrue.intake.files.TextLine;
 import benchtrue.intake.files.Utf8Letters;
@@ -14,6 +15,7 @@ import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
@@ -22,6 +24,9 @@ import java.util.stream.IntStream;
  */
 public final class PlainFileProbe {
     private static final int BEGINNING = 1 << 15;
+    /** Files of other systems may have subtotals anywhere. */
+    private static final int MAPPED = 1 << 22;
+
     private static final int END = 1 << 12;
     private static final int FIRST_ROWS = 100;
 
@@ -33,8 +38,9 @@ public final class PlainFileProbe {
             return false;
         }
         try (FileChannel channel = FileChannel.open(file.path())) {
-            byte[] beginning = block(channel, 0, BEGINNING);
-            boolean whole = channel.size() <= BEGINNING;
+            int length = file.rule().isPresent() ? MAPPED : BEGINNING;
+            byte[] beginning = block(channel, 0, length);
+            boolean whole = channel.size() <= length;
             long from = Math.max(0, channel.size() - END);
             byte[] end = whole ? beginning : block(channel, from, END);
             return isText(beginning) && isPlain(text(beginning), text(end), whole || from == 0, file);
@@ -48,7 +54,8 @@ public final class PlainFileProbe {
                 || rule.decimal().isPresent()
                 || rule.dates().isPresent()
                 || rule.headerLine().isPresent()
-                || rule.totalsRow().isPresent();
+                || rule.totalsRow().isPresent()
+                || !Shape.of(Optional.of(rule)).isPlain();
     }
 
     private static byte[] block(FileChannel channel, long from, int length) throws IOException {
@@ -96,6 +103,7 @@ public final class PlainFileProbe {
         boolean lastIsWhole = endIsWhole || last.size() > 1;
         return !haveSurplus(lines, header.size())
                 && !havePointedMinutes(lines, header, names)
+                && !haveForms(endIsWhole ? lines : lines.subList(0, lines.size() - 1), header, names)
                 && !(lastIsWhole && mayBeTotal(TextLine.cells(last.get(last.size() - 1), ',', '"'), header, names));
     }
 
@@ -130,7 +138,18 @@ public final class PlainFileProbe {
                 return true;
             }
         }
-        return row.stream().anyMatch(TotalsRows::isWord);
+        return row.stream().anyMatch(TotalWords::isPhrase);
+    }
+
+    /** Returns whether a row among the first is a subtotal or a heading, or looks like one. */
+    private static boolean haveForms(List<String> lines, List<String> header, ColumnNames names) {
+        return lines.subList(1, lines.size()).stream()
+                .filter(line -> !line.isBlank())
+                .map(line -> TextLine.cells(line, ',', '"'))
+                .anyMatch(row -> row.stream().anyMatch(TotalWords::isPhrase)
+                        || header.size() > 3
+                                && row.stream().filter(cell -> !cell.isBlank()).count() <= 2
+                                && mayBeTotal(row, header, names));
     }
 
     /** Returns a file's beginning. */

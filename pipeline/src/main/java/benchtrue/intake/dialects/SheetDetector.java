@@ -4,14 +4,12 @@ import benchtrue.intake.cells.DateSystem;
 import benchtrue.intake.columns.ColumnNames;
 import benchtrue.intake.columns.ExportFile;
 import benchtrue.intake.columns.Problem;
-import benchtrue.intake.files.Records;
+import benchtrue.intake.files.Cells;
 import benchtrue.intake.files.SheetRecords;
 import benchtrue.intake.files.Workbook;
-import benchtrue.settings.FileRule;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Refusal;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -36,7 +34,7 @@ public final class SheetDetector {
     static SheetSource of(ExportFile file) throws IOException {
         ColumnNames names = new ColumnNames(file.table(), file.mapping());
         try (Workbook workbook = Workbook.open(file.path(), file.name())) {
-            Optional<String> said = file.rule().flatMap(FileRule::sheet);
+            Optional<String> said = file.sheet();
             List<Candidate> whole = new ArrayList<>();
             Candidate best = new Candidate(-1, 1, -1);
             for (int sheet = 0; sheet < workbook.sheets().size(); sheet++) {
@@ -58,11 +56,11 @@ public final class SheetDetector {
         try (Workbook workbook = Workbook.open(file.path(), file.name())) {
             Candidate best = new Candidate(-1, 1, -1);
             for (int sheet = 0; sheet < workbook.sheets().size(); sheet++) {
-                if (isRead(workbook.sheets().get(sheet), Optional.empty())) {
+                if (isRead(workbook.sheets().get(sheet), file.sheet())) {
                     try (SheetRecords records =
                             workbook.records(workbook.sheets().get(sheet))) {
                         for (int rows = 0; rows < MOST_TITLE_ROWS && records.next(); rows++) {
-                            int columns = familiar.applyAsInt(cells(records));
+                            int columns = familiar.applyAsInt(Cells.of(records));
                             records.forgetWidth();
                             best = columns > best.columns() ? new Candidate(sheet, records.line(), columns) : best;
                         }
@@ -92,8 +90,9 @@ public final class SheetDetector {
             throws IOException {
         Map<Integer, List<String>> above = new LinkedHashMap<>();
         Candidate best = new Candidate(sheet, Math.max(1, said), 0);
-        for (int rows = 0; rows < MOST_TITLE_ROWS && records.next(); rows++) {
-            List<String> cells = cells(records);
+        int most = file.beside().isEmpty() ? MOST_TITLE_ROWS : Integer.MAX_VALUE;
+        for (int rows = 0; rows < most && records.next(); rows++) {
+            List<String> cells = Cells.of(records);
             records.forgetWidth();
             int columns = names.complete(cells) ? Integer.MAX_VALUE : names.count(cells);
             if ((said == 0 || said == records.line()) && columns > best.columns()) {
@@ -101,41 +100,22 @@ public final class SheetDetector {
             }
             if (columns == Integer.MAX_VALUE && (said == 0 || said == records.line())) {
                 above.forEach((row, found) -> {
-                    if (said == 0 && names.isRow(found, cells)) {
+                    if (said == 0 && file.beside().isEmpty() && names.isRow(found, cells)) {
                         throw DialectDetector.rowAbove(file, "row " + row, "row " + records.line());
                     }
                 });
                 return best;
             }
-            above.put(records.line(), cells);
+            if (rows < MOST_TITLE_ROWS) {
+                above.put(records.line(), cells);
+            }
         }
         return best;
     }
 
-    private static List<String> cells(Records records) {
-        List<String> cells = new ArrayList<>();
-        for (int cell = 0; cell < records.size(); cell++) {
-            cells.add(new String(
-                            records.bytes(),
-                            records.start(cell),
-                            records.end(cell) - records.start(cell),
-                            StandardCharsets.UTF_8)
-                    .strip());
-        }
-        return cells;
-    }
-
     private static void requireOne(List<Candidate> whole, Candidate best, Workbook workbook, ExportFile file) {
         if (best.sheet() < 0) {
-            throw new Refusal(
-                    ExitCode.UNUSABLE_FILE,
-                    file.name() + ": found the sheets " + names(workbook.sheets()) + ", expected "
-                            + file.rule()
-                                    .flatMap(FileRule::sheet)
-                                    .map(said -> "\"" + said + "\", as shop.toml says. Correct sheet = \"...\" there.")
-                                    .orElse(
-                                            "one that is not hidden. Show the sheet of the table, or name it in shop.toml:"
-                                                    + " sheet = \"...\"."));
+            throw noSheet(file, workbook);
         }
         if (whole.size() > 1) {
             List<Workbook.Sheet> sheets = whole.stream()
@@ -146,10 +126,31 @@ public final class SheetDetector {
                     file.name() + ": found " + sheets.size() + " sheets with the columns of "
                             + file.table().title()
                             + ", " + names(sheets) + ", expected one. Say which in shop.toml: [[files]] name = \""
-                            + file.name().substring(file.name().indexOf('/') + 1) + "\", table = \""
+                            + file.fileName() + "\", table = \""
                             + file.table().title() + "\", sheet = \""
-                            + Problem.shown(sheets.get(0).name()) + "\".");
+                            + Problem.shown(sheets.get(0).name())
+                            + "\", or sheet = \"*\" where all of them hold rows.");
         }
+    }
+
+    /** Returns the refusal of a workbook without the sheet that is to be read. */
+    public static Refusal noSheet(ExportFile file, Workbook workbook) {
+        List<String> said = file.rule().map(rule -> rule.shape().sheets()).orElse(List.of());
+        return new Refusal(
+                ExitCode.UNUSABLE_FILE,
+                file.name() + ": found the sheets " + names(workbook.sheets()) + ", expected "
+                        + (said.isEmpty()
+                                ? "one that is not hidden. Show the sheet of the table, or name it in shop.toml:"
+                                        + " sheet = \"...\"."
+                                : "\"" + String.join("\", \"", said)
+                                        + "\", as shop.toml says. Correct sheet = \"...\" there."));
+    }
+
+    /** Returns whether a sheet has the columns of a rule, or so many of them that their lack is to be told. */
+    public static boolean holds(Workbook workbook, Workbook.Sheet sheet, ExportFile file) throws IOException {
+        ColumnNames names = new ColumnNames(file.table(), file.mapping());
+        Candidate found = header(workbook, workbook.sheets().indexOf(sheet), names, file);
+        return 2 * (long) found.columns() > names.mapped();
     }
 
     private static String names(List<Workbook.Sheet> sheets) {
@@ -161,7 +162,8 @@ public final class SheetDetector {
                         .toList());
     }
 
-    private static SheetSource source(Workbook workbook, Candidate best, Optional<String> said, ExportFile file) {
+    private static SheetSource source(Workbook workbook, Candidate best, Optional<String> said, ExportFile file)
+            throws IOException {
         List<String> hidden = new ArrayList<>();
         for (int sheet = 0; sheet < workbook.sheets().size(); sheet++) {
             if (sheet != best.sheet() && workbook.sheets().get(sheet).visibility() == Workbook.Visibility.HIDDEN) {
@@ -178,6 +180,25 @@ public final class SheetDetector {
         if (workbook.dates() == DateSystem.FROM_1904) {
             reasons.add("dates counted from 1904 (the workbook says so)");
         }
-        return new SheetSource(file.path(), best.sheet(), best.row(), workbook.dates(), reasons, hidden, file.name());
+        return new SheetSource(
+                file.path(),
+                best.sheet(),
+                best.row(),
+                title(workbook, best),
+                workbook.dates(),
+                reasons,
+                hidden,
+                file.name());
+    }
+
+    private static String title(Workbook workbook, Candidate best) throws IOException {
+        List<String> above = new ArrayList<>();
+        try (SheetRecords records = workbook.records(workbook.sheets().get(best.sheet()))) {
+            while (above.size() < MOST_TITLE_ROWS && records.next() && records.line() < best.row()) {
+                above.add(String.join(" ", Cells.of(records)).strip());
+                records.forgetWidth();
+            }
+        }
+        return String.join(" ", above);
     }
 }

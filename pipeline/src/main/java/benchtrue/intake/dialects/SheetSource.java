@@ -19,12 +19,20 @@ import java.util.List;
  * @param path where the workbook lies
  * @param sheet its place among the workbook's sheets
  * @param headerRow row of the column names, from 1
+ * @param title what stands above them
  * @param serials from which day dates count
  * @param reasons how that was told
  * @param hidden names of hidden sheets, which are not read
  */
 record SheetSource(
-        Path path, int sheet, int headerRow, DateSystem serials, List<String> reasons, List<String> hidden, String file)
+        Path path,
+        int sheet,
+        int headerRow,
+        String title,
+        DateSystem serials,
+        List<String> reasons,
+        List<String> hidden,
+        String file)
         implements Source {
     SheetSource {
         reasons = List.copyOf(reasons);

@@ -27,6 +27,11 @@ public interface Source {
         return DateSystem.FROM_1900;
     }
 
+    /** Returns what stands above the column names. */
+    default String title() {
+        return "";
+    }
+
     /** Returns what was told of the file, each with the reason. */
     List<String> reasons();
 

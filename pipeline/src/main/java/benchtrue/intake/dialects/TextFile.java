@@ -16,8 +16,9 @@ import java.util.List;
  *
  * @param encoding of its letters
  * @param layout of its cells
+ * @param title what stands above the column names
  */
-public record TextFile(Encoding encoding, TextLayout layout) implements Source {
+public record TextFile(Encoding encoding, TextLayout layout, String title) implements Source {
     @Override
     public Records open(InputStream bytes, String file) throws IOException {
         bytes.skipNBytes(encoding.mark());

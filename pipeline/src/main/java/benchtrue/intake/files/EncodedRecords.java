@@ -4,18 +4,18 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 
 /** Records whose reader hands over cells as strings: each cell becomes a slice of one array of UTF-8. */
-abstract class EncodedRecords implements Records {
+public abstract class EncodedRecords implements Records {
     private byte[] bytes = new byte[1 << 12];
     private int[] ends = new int[17];
     private int cells;
 
     /** Forgets the cells of the record before. */
-    final void clear() {
+    protected final void clear() {
         cells = 0;
     }
 
     /** Adds the next cell of the record. */
-    final void add(String text) {
+    protected final void add(String text) {
         int at = ends[cells];
         int length = text.length();
         if (at + 3 * length > bytes.length) {

@@ -14,6 +14,11 @@ public interface Records extends Closeable {
     /** Returns the line, or the sheet's row, on which the record begins, counted from 1. */
     int line();
 
+    /** Returns the name of the column that the record was made of, where a row of the file holds several; else empty. */
+    default String column() {
+        return "";
+    }
+
     /** Returns how many cells the record has. */
     int size();
 

@@ -137,7 +137,8 @@ class DialectTest {
         assertThat(shop.exports().notices())
                 .filteredOn(notice -> notice.code().equals("totals-row"))
                 .singleElement()
-                .satisfies(notice -> assertThat(notice.examples()).containsExactly("exports/paid-hours.csv line 4"));
+                .satisfies(notice -> assertThat(notice.examples())
+                        .containsExactly("exports/paid-hours.csv line 4 (it adds up the rows above)"));
     }
 
     @Test

@@ -1,30 +1,36 @@
-package benchtrue.intake.files;
+package benchtrue.intake.dialects;
 
+import benchtrue.intake.files.Records;
 import java.io.IOException;
 
-/** Records without what only looks like the table: the empty cell behind the last delimiter, the totals row. */
-public final class TrimmedRecords implements Records {
+/** Records without what only looks like the table: the empty cell behind the last delimiter, rows that repeat or name others. */
+final class TrimmedRecords implements Records {
     private final Records records;
     private final int surplus;
-    private final int totalsLine;
+    private final RowForms forms;
     private long read;
 
     /**
      * Takes what to leave out.
      *
      * @param surplus empty cells at the end of every row but the header
-     * @param totalsLine line of the totals row, or -1
+     * @param forms which rows repeat or name others
      */
-    public TrimmedRecords(Records records, int surplus, int totalsLine) {
+    TrimmedRecords(Records records, int surplus, RowForms forms) {
         this.records = records;
         this.surplus = surplus;
-        this.totalsLine = totalsLine;
+        this.forms = forms;
     }
 
     @Override
     public boolean next() throws IOException {
         read++;
-        return records.next() && records.line() != totalsLine;
+        while (records.next() && !forms.isBehind(records.line())) {
+            if (!forms.leftOut().containsKey(records.line())) {
+                return true;
+            }
+        }
+        return false;
     }
 
     @Override
@@ -50,6 +56,11 @@ public final class TrimmedRecords implements Records {
     @Override
     public int end(int cell) {
         return records.end(cell);
+    }
+
+    @Override
+    public String column() {
+        return records.column();
     }
 
     @Override
