@@ -193,7 +193,7 @@ final class TableRowsBuilder {
 
         private String translate(String whole) {
             String text = mapping.part(column, whole);
-            if (kind == Kind.TEXT) {
+            if (column.cell().kind() == Kind.TEXT) {
                 return words.getOrDefault(Mapping.plain(text), text.strip());
             }
             List<String> parts = new ArrayList<>();

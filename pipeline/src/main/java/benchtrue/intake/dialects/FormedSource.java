@@ -1,6 +1,6 @@
 package benchtrue.intake.dialects;
 
-import benchtrue.format.NearestName;
+import benchtrue.format.Spelling;
 import benchtrue.intake.cells.DateSystem;
 import benchtrue.intake.cells.NumberText;
 import benchtrue.intake.columns.ColumnNames;
@@ -75,7 +75,7 @@ record FormedSource(Source raw, ExportFile file, RowForms forms, Supplier<DateOr
                             "line " + records.line() + ": found no column \"" + Problem.shown(name)
                                     + "\", expected it by the rule on line "
                                     + file.rule().orElseThrow().line() + " of " + ReadSettings.FILE
-                                    + NearestName.to(name, header)
+                                    + Spelling.nearest(name, header)
                                             .map(near -> " (the nearest there is \"" + Problem.shown(near) + "\")")
                                             .orElse("")
                                     + ". Correct the rule.");
