@@ -28,6 +28,8 @@ final class TryPromises {
     /** What is aimed at, a little above, since the past that it is learnt from is but a sample. */
     private static final double AIM = 0.815;
 
+    private static final double SUREST = 0.99;
+
     /** Promises' worth of trust in the plain level. */
     private static final double PRIOR = 20;
 
@@ -158,10 +160,20 @@ final class TryPromises {
             int took = (over[i] ? visits.ready(promise.ticket) : day) - promise.day;
             share[i] = promise.chances.within(took - 1);
         }
+        double aim = aim(tried, day);
         double needed =
-                share.length == 0 ? Double.NaN : KaplanMeier.of(share, over).quantile(AIM);
-        double seen = Double.isNaN(needed) ? AIM : Math.min(0.99, needed);
-        return (share.length * seen + PRIOR * AIM) / (share.length + PRIOR);
+                share.length == 0 ? Double.NaN : KaplanMeier.of(share, over).quantile(aim);
+        double seen = Double.isNaN(needed) ? aim : Math.min(SUREST, needed);
+        return (share.length * seen + PRIOR * aim) / (share.length + PRIOR);
+    }
+
+    /** Where fewer were kept than should have been, more is aimed at by as much (Gibbs, Candes 2021). */
+    private double aim(List<Tried> tried, int day) {
+        List<Tried> due = tried.stream()
+                .filter(promise -> promise.day + promise.days <= day)
+                .toList();
+        double missing = due.isEmpty() ? 0 : Math.max(0, KEPT - kept(due, promise -> promise.days));
+        return Math.min(SUREST, AIM + missing * due.size() / (due.size() + PRIOR));
     }
 
     /** Returns how the promises given to new visits did. */

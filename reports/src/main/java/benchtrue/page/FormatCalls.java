@@ -94,8 +94,6 @@ final class FormatCalls {
     }
 
     private String repairs(List<Integer> types) {
-        return types.isEmpty()
-                ? "no repair wanted"
-                : ledger.titles(types);
+        return types.isEmpty() ? "no repair wanted" : ledger.titles(types);
     }
 }
