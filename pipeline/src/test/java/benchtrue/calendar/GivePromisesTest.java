@@ -78,8 +78,9 @@ class GivePromisesTest {
 
     @Test
     void fourInFiveSuchVisitsAreReadyWithinWhatIsPromised() {
-        // Ready 3 days after a beginning on one of days 0 to 13: four in five within 14 days.
-        assertThat(reset(shop(Humidity.NOT_THERE, 1)).promise()).isBetween(13, 17);
+        // Ready 3 days after a beginning on one of days 0 to 13: four in five within 14 days, fewer where the queue is
+        // short.
+        assertThat(reset(shop(Humidity.NOT_THERE, 1)).promise()).isBetween(11, 17);
     }
 
     @Test
