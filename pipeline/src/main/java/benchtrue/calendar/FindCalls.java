@@ -26,7 +26,6 @@ final class FindCalls {
 
     private static final double CLEARLY_MORE = 1.25;
     private static final double LEAST_HOURS = 0.5;
-    private static final double SURELY_LATE = 0.8;
     private static final int MONTH = 30;
     private final CostedLines costs;
     private final Ledger ledger;
@@ -117,7 +116,7 @@ final class FindCalls {
         }
         if (promise.promised() < ledger.asOf()) {
             draft.add(tell.overdue(promise, draft.ticket()));
-        } else if (promise.chanceLate() > SURELY_LATE) {
+        } else if (promise.atRisk()) {
             draft.add(tell.likelyLate(promise, draft.ticket()));
         }
     }

@@ -14,6 +14,7 @@ import java.util.List;
  * @param waitsFor what a waiting ticket waits for, else null
  * @param repairs codes of the repair types on its accepted lines, in their order
  * @param reason why it stands there, in plain words
+ * @param promise day to promise, kept four times in five; {@link benchtrue.shop.Absent#DAY} where the past does not tell
  * @param worth what it brings when it is handed over, in ten-thousandths; absent where a line has no price
  */
 public record OpenTicket(
@@ -24,6 +25,7 @@ public record OpenTicket(
         WaitReason waitsFor,
         List<Integer> repairs,
         String reason,
+        int promise,
         long worth) {
     public OpenTicket {
         repairs = List.copyOf(repairs);

@@ -26,13 +26,15 @@ final class OpenTickets {
     private final Ledger ledger;
     private final TicketDays days;
     private final UsualLengths usual;
+    private final GivePromises promises;
     private final Figures figures;
     private final int[] starts;
 
-    OpenTickets(CostedLines costs, TicketDays days, UsualLengths usual, Figures figures) {
+    OpenTickets(CostedLines costs, TicketDays days, UsualLengths usual, GivePromises promises, Figures figures) {
         this.costs = costs;
         this.days = days;
         this.usual = usual;
+        this.promises = promises;
         this.figures = figures;
         ledger = costs.jobs().ledger();
         starts = ledger.lines().starts(ledger.tickets().size());
@@ -119,6 +121,7 @@ final class OpenTickets {
                 wait.reason(),
                 repairs(ticket),
                 Words.of(wait.reason()).replace('-', ' '),
+                promises.open(ticket),
                 worth(ticket));
     }
 
@@ -132,7 +135,7 @@ final class OpenTickets {
             return at(ticket, OpenState.NOT_BEGUN, opened, after(opened, usual.queue()), "no bench time yet");
         }
         int last = days.last(ticket);
-        int idle = ledger.asOf() - last - days.waited(ticket, last, ledger.asOf());
+        int idle = ledger.asOf() - last - days.waited(ticket, last, ledger.asOf(), TicketDays.BEFORE_READY);
         int pause = usual.pause(ticket);
         return idle > pause
                 ? at(
@@ -147,7 +150,9 @@ final class OpenTickets {
     }
 
     private OpenTicket at(int ticket, OpenState state, int since, int until, String reason) {
-        return new OpenTicket(ticket, state, since, until, null, repairs(ticket), reason, worth(ticket));
+        boolean lies = state == OpenState.FINISHED || state == OpenState.STALLED;
+        int promise = lies ? Absent.DAY : promises.open(ticket);
+        return new OpenTicket(ticket, state, since, until, null, repairs(ticket), reason, promise, worth(ticket));
     }
 
     private List<Integer> repairs(int ticket) {

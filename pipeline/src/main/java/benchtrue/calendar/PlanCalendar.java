@@ -22,14 +22,23 @@ public final class PlanCalendar {
                 days,
                 UsualLengths.families(ledger, families),
                 families.names().size());
-        List<OpenTicket> open = new OpenTickets(costs, days, usual, figures).place();
-        Backlog backlog = new SumBacklog(costs).sum();
+        WorkDays workDays = new WorkDays(ledger);
+        Visits visits = new Visits(costs.jobs(), days);
+        GivePromises promises = new GivePromises(ledger, visits, workDays);
+        List<OpenTicket> open = new OpenTickets(costs, days, usual, promises, figures).place();
+        Backlog backlog = new SumBacklog(costs, promises).sum();
+        SumWorkAhead ahead = new SumWorkAhead(ledger, visits, backlog.lines());
         return new Calendar(
                 open,
                 new FindCalls(costs, usual, new TellCall(ledger, figures)).find(open, backlog),
-                new WorkDays(ledger).onOrAfter(ledger.asOf() + 1),
+                workDays.onOrAfter(ledger.asOf() + 1),
                 backlog,
+                ahead.byWeek(promises::open, figures),
+                ahead.byFamily(families),
                 new SumWaiting(costs, ledger.asOf() - YEAR + 1).sum(),
+                new SumWeeks(ledger, visits, promises, families).sum(),
+                promises.trial(),
+                promises.openTrial(),
                 OpenTickets.balance(ledger, open));
     }
 }

@@ -1,14 +1,14 @@
 package benchtrue.calendar;
 
 /**
- * An open ticket with a promised day. The bench is taken to work in the order of promised days (Jackson 1955), bench hours
- * alone: waiting for glue, finish, parts or a customer comes on top.
+ * An open ticket with a promised day.
  *
  * @param ticket index of the ticket
  * @param promised day promised
  * @param hours expected bench hours still to do on it
- * @param readyOn day by which they are expected to be done, or {@link benchtrue.shop.Absent#DAY}
- * @param chanceLate chance that they are not done by the promised day, NaN where the weekly hours are not known
+ * @param readyOn day to promise today, kept four times in five, or {@link benchtrue.shop.Absent#DAY}
+ * @param chanceLate chance that it is not ready by the promised day, waiting included; where past visits do not tell that, the
+ *     chance that its bench hours are not done, and NaN where the weekly hours are not known either
  */
 public record Promise(int ticket, int promised, double hours, int readyOn, double chanceLate) {
     /** Returns whether it will more likely be broken than kept. */

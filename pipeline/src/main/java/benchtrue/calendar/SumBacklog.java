@@ -25,10 +25,12 @@ final class SumBacklog {
     private final Ledger ledger;
     private final UsualHours usual;
     private final WeeklyHours weekly;
+    private final GivePromises given;
     private final List<OpenLine> lines = new ArrayList<>();
     private final TreeMap<Integer, Remaining> byTicket = new TreeMap<>();
 
-    SumBacklog(CostedLines costs) {
+    SumBacklog(CostedLines costs, GivePromises given) {
+        this.given = given;
         this.costs = costs;
         jobs = costs.jobs();
         ledger = jobs.ledger();
@@ -157,28 +159,28 @@ final class SumBacklog {
             before = before.plus(byTicket.get(ticket));
             int promised = ledger.tickets().promised(ticket);
             if (Absent.has(promised)) {
-                double available = weekly.hours() * Math.max(0, promised - ledger.asOf()) / WeeklyHours.DAYS;
+                double late = given.chanceLate(ticket, promised);
                 promises.add(new Promise(
                         ticket,
                         promised,
                         byTicket.get(ticket).hours,
-                        readyOn(before.hours),
-                        weekly.hours() > 0 ? before.chanceOver(available) : Double.NaN));
+                        given.open(ticket),
+                        Double.isNaN(late) ? late(before, promised) : late));
             }
         }
         return promises;
+    }
+
+    /** Bench hours alone, worked in the order of promised days (Jackson 1955). */
+    private double late(Remaining before, int promised) {
+        double available = weekly.hours() * Math.max(0, promised - ledger.asOf()) / WeeklyHours.DAYS;
+        return weekly.hours() > 0 ? before.chanceOver(available) : Double.NaN;
     }
 
     /** Tickets without a promise come after all others. */
     private int due(int ticket) {
         int promised = ledger.tickets().promised(ticket);
         return Absent.has(promised) ? promised : Integer.MAX_VALUE;
-    }
-
-    private int readyOn(double hours) {
-        return weekly.hours() > 0
-                ? ledger.asOf() + (int) StrictMath.ceil(hours / weekly.hours() * WeeklyHours.DAYS)
-                : Absent.DAY;
     }
 
     private long atCost() {

@@ -9,7 +9,6 @@ import benchtrue.reconcile.Ledger;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Hours;
 import benchtrue.shop.QuoteBasis;
-import benchtrue.shop.RepairType;
 import benchtrue.shop.WaitReason;
 import java.util.Locale;
 
@@ -27,15 +26,8 @@ final class TellCall {
         this.figures = figures;
     }
 
-    private String repair(int type) {
-        String key = ledger.repairTypes().name(type);
-        String title =
-                ledger.books().type(key, ledger.asOf()).map(RepairType::title).orElse("");
-        return title.isBlank() ? key.replace('-', ' ') : title;
-    }
-
     private String repair(OpenLine line) {
-        return repair(ledger.lines().repairType(line.line()));
+        return ledger.title(ledger.lines().repairType(line.line()));
     }
 
     private static String sentence(String words) {
@@ -81,13 +73,13 @@ final class TellCall {
     }
 
     Ground neverQuoted(UnquotedWork work, long saves) {
-        String what = figures.hours(Hours.of(work.seconds())) + " of " + repair(work.repairType());
+        String what = figures.hours(Hours.of(work.seconds())) + " of " + ledger.title(work.repairType());
         return new Ground(
                 Reason.NEVER_QUOTED,
                 saves,
                 what + " were done and never quoted",
                 lost(saves, " given away."),
-                "The bench also found work that the quote does not name: " + repair(work.repairType())
+                "The bench also found work that the quote does not name: " + ledger.title(work.repairType())
                         + ". Is that all right with you?");
     }
 
@@ -131,7 +123,7 @@ final class TellCall {
                 "The customer hears of it at the counter" + bill(ticket) + ".",
                 "It takes longer than we said, and we are sorry."
                         + (Absent.has(promise.readyOn())
-                                ? " The bench work should be done by " + figures.day(promise.readyOn()) + "."
+                                ? " It should be ready by " + figures.day(promise.readyOn()) + "."
                                 : " We will name a new day."));
     }
 

@@ -9,12 +9,23 @@ import benchtrue.shop.TimeKind;
 import benchtrue.shop.Wait;
 import benchtrue.shop.WaitReason;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** On which days each ticket was worked on, for what it waited, and when it was ready. Calendar days, by ticket. */
 final class TicketDays {
+    /** What keeps an instrument from the bench: all but waiting for its owner. */
+    static final Set<WaitReason> BEFORE_READY =
+            Collections.unmodifiableSet(EnumSet.complementOf(EnumSet.of(WaitReason.PICK_UP)));
+
+    /** What has its own time, however free the bench is. */
+    static final Set<WaitReason> OF_ITS_OWN =
+            Collections.unmodifiableSet(EnumSet.complementOf(EnumSet.of(WaitReason.PICK_UP, WaitReason.BENCH)));
+
     private final Ledger ledger;
     private final int[] starts;
     private final int[] days;
@@ -124,14 +135,14 @@ final class TicketDays {
         return waits.getOrDefault(ticket, List.of());
     }
 
-    /** Returns the days after one day and up to another on which the ticket is recorded as waiting for work to go on. */
-    int waited(int ticket, int after, int upTo) {
+    /** Returns the days after one day and up to another on which the ticket is recorded as waiting for one of some reasons. */
+    int waited(int ticket, int after, int upTo, Set<WaitReason> reasons) {
         int days = 0;
         int counted = after;
         for (Wait wait : waits(ticket)) {
             int end = Math.min(upTo, Absent.firstOf(wait.to(), upTo));
             int begin = Math.max(counted, wait.from());
-            if (wait.reason() != WaitReason.PICK_UP && end > begin) {
+            if (reasons.contains(wait.reason()) && end > begin) {
                 days += end - begin;
                 counted = end;
             }

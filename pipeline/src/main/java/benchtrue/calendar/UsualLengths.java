@@ -28,7 +28,7 @@ final class UsualLengths {
     private static final int LEAST_PAUSES = 20;
 
     /** No pause of up to two weeks is called long (common practice, no source). */
-    private static final int SHORT_PAUSE = 14;
+    static final int SHORT_PAUSE = 14;
 
     private final Ledger ledger;
     private final TicketDays days;
@@ -141,7 +141,9 @@ final class UsualLengths {
         for (int ticket = 0; ticket < familyOf.length; ticket++) {
             for (int sitting = days.from(ticket) + 1; sitting < days.to(ticket); sitting++) {
                 int before = days.day(sitting - 1);
-                int pause = days.day(sitting) - before - days.waited(ticket, before, days.day(sitting));
+                int pause = days.day(sitting)
+                        - before
+                        - days.waited(ticket, before, days.day(sitting), TicketDays.BEFORE_READY);
                 if (pause > 0) {
                     seen[families].add(pause);
                     seen[familyOf[ticket] < 0 ? families : familyOf[ticket]].add(pause);

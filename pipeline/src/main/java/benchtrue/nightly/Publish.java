@@ -155,8 +155,11 @@ final class Publish {
         int day = (int) earlier.get().asOf().toEpochDay();
         try {
             Path folder = earlier.get().folder();
-            return changes.since(
-                    new WhatChanged.Earlier(day, new EarlierResult(folder).findings(), EarlierRun.of(folder)));
+            return changes.since(new WhatChanged.Earlier(
+                    day,
+                    new EarlierResult(folder).findings(),
+                    new EarlierResult(folder).promises(),
+                    EarlierRun.of(folder)));
         } catch (IOException damaged) {
             return changes.sinceUnreadable(day);
         }

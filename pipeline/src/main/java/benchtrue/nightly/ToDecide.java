@@ -29,6 +29,7 @@ final class ToDecide {
         List<String> lines = new ArrayList<>();
         changes(lines);
         lines.addAll(toCall());
+        lines.addAll(new PromiseNews(review).inDanger());
         restatements(lines);
         setAside(lines);
         return lines;

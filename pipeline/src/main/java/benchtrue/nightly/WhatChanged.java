@@ -4,6 +4,7 @@ import benchtrue.findings.RepairFinding;
 import benchtrue.format.Figures;
 import benchtrue.shop.Absent;
 import benchtrue.tables.EarlierResult.EarlierFinding;
+import benchtrue.tables.EarlierResult.EarlierPromise;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -48,9 +49,10 @@ final class WhatChanged {
      *
      * @param day its as-of date
      * @param findings what it found
+     * @param promises days to promise that it named
      * @param run what it read
      */
-    record Earlier(int day, List<EarlierFinding> findings, EarlierRun run) {}
+    record Earlier(int day, List<EarlierFinding> findings, List<EarlierPromise> promises, EarlierRun run) {}
 
     private record Pair(RepairFinding now, EarlierFinding before) {
         double move() {
@@ -111,7 +113,9 @@ final class WhatChanged {
                 new ArrayList<>(news.since(earlier.day(), earlier.run().inputs()));
         boolean quiet = books.isEmpty() && nothing(pairs, earlier.findings().size());
         books.addAll(news.soon());
+        List<String> moved = new PromiseNews(review).moved(earlier.promises());
         if (quiet) {
+            books.addAll(moved);
             return quiet(earlier.day(), books);
         }
         List<String> lines = new ArrayList<>();
@@ -125,6 +129,7 @@ final class WhatChanged {
                 new WhyVerdictMoved(review, earlier.day(), earlier.run().settings());
         section(lines, "Changed verdicts:", changedVerdicts(pairs), MOST_VERDICTS, pair -> verdictLine(pair, why));
         section(lines, "Same verdict, other figures:", moved(pairs), MOST_MOVES, this::moveLine);
+        lines.addAll(moved);
         return text(lines);
     }
 

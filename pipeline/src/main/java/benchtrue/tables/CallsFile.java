@@ -5,7 +5,6 @@ import benchtrue.calendar.Call;
 import benchtrue.format.Figures;
 import benchtrue.reconcile.Ledger;
 import benchtrue.shop.FileOut;
-import benchtrue.shop.RepairType;
 import java.io.IOException;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
@@ -13,7 +12,6 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.HexFormat;
-import java.util.stream.Collectors;
 
 /**
  * {@code calls.ics}: the calls as whole-day entries for calendar programs (RFC 5545), on the next day that the shop is at work.
@@ -51,7 +49,7 @@ final class CallsFile {
 
     private void entry(Writer out, Call call, int day) throws IOException {
         String ticket = ledger.tickets().ticket(call.ticket());
-        String repairs = call.repairs().stream().map(this::title).distinct().collect(Collectors.joining(", "));
+        String repairs = ledger.titles(call.repairs());
         String saves = call.saves() > 0 ? "\nA call is worth " + figures.aboutMoney(call.saves()) + "." : "";
         line(out, "BEGIN:VEVENT");
         line(out, "UID:call-" + HexFormat.of().formatHex(ticket.getBytes(StandardCharsets.UTF_8)) + "@benchtrue");
@@ -61,11 +59,6 @@ final class CallsFile {
         line(out, "DESCRIPTION:" + text(call.why() + "\n" + call.cost() + saves + "\nSay: " + call.say()));
         line(out, "TRANSP:TRANSPARENT");
         line(out, "END:VEVENT");
-    }
-
-    private String title(int repairType) {
-        String key = ledger.repairTypes().name(repairType);
-        return ledger.books().type(key, ledger.asOf()).map(RepairType::title).orElse(key);
     }
 
     private static String date(int day) {

@@ -1,9 +1,13 @@
 package benchtrue.tables;
 
+import benchtrue.calendar.OpenTicket;
 import benchtrue.format.FormulaGuard;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.apache.commons.csv.CSVRecord;
 
 /** What an earlier result said, read back from its tables. */
@@ -40,6 +44,31 @@ public final class EarlierResult {
                 Integer.parseInt(row.get("lines")),
                 factor.isEmpty() ? Double.NaN : Double.parseDouble(factor),
                 row.get("verdict"));
+    }
+
+    /**
+     * A day to promise that an earlier result named for an open ticket.
+     *
+     * @param day days since 1970-01-01
+     */
+    public record EarlierPromise(String ticket, int day) {}
+
+    /** Returns the days that {@code open-tickets.csv} named; none where that result had no such file. */
+    public List<EarlierPromise> promises() throws IOException {
+        ResultTable<OpenTicket> table = OpenTicketsTable.of(null, List.of());
+        return Files.exists(folder.resolve(table.file()))
+                ? table.read(folder, EarlierResult::promise).stream()
+                        .flatMap(Optional::stream)
+                        .toList()
+                : List.of();
+    }
+
+    private static Optional<EarlierPromise> promise(CSVRecord row) {
+        String day = row.get("promise_80");
+        return day.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new EarlierPromise(FormulaGuard.read(row.get("ticket")), (int)
+                        LocalDate.parse(day).toEpochDay()));
     }
 
     /** Returns of how many repair types {@code revision.csv} proposed to change the hours. */

@@ -1,11 +1,11 @@
 package benchtrue.tables;
 
-import benchtrue.calendar.Calendar;
 import benchtrue.calendar.Call;
 import benchtrue.calendar.OpenTicket;
 import benchtrue.format.Words;
 import benchtrue.reconcile.Ledger;
 import benchtrue.shop.Absent;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.function.ToLongFunction;
@@ -15,9 +15,8 @@ import java.util.stream.Collectors;
 final class OpenTicketsTable {
     private OpenTicketsTable() {}
 
-    static ResultTable<OpenTicket> of(Ledger ledger, Calendar calendar) {
-        Map<Integer, Call> calls =
-                calendar.calls().stream().collect(Collectors.toMap(Call::ticket, Function.identity()));
+    static ResultTable<OpenTicket> of(Ledger ledger, List<Call> toCall) {
+        Map<Integer, Call> calls = toCall.stream().collect(Collectors.toMap(Call::ticket, Function.identity()));
         return ResultTable.<OpenTicket>of("open-tickets", "One row is one open ticket in the one place where it stands")
                 .text("ticket", "the visit's key", row -> ledger.tickets().ticket(row.ticket()))
                 .text("state", "where it stands", row -> Words.of(row.state()))
@@ -37,7 +36,7 @@ final class OpenTicketsTable {
                                 ? calls.get(row.ticket()).why()
                                 : "")
                 .money("worth", "what it brings when it is handed over", OpenTicket::worth)
-                .day("promise_80", "day that will be kept four times in five", row -> Absent.DAY)
+                .day("promise_80", "day that will be kept four times in five", OpenTicket::promise)
                 .day("opened", "first day of the visit", row -> ledger.tickets().opened(row.ticket()))
                 .day("promised", "promised day", row -> ledger.tickets().promised(row.ticket()))
                 .count("days", "days it has stood there", row -> ledger.asOf() - row.since())

@@ -43,7 +43,8 @@ public final class WriteTables {
     public void small(Revision revision, Path folder) throws IOException {
         Ledger ledger = costs.jobs().ledger();
         SmallTables.openLines(costs).write(calendar.backlog().lines(), folder);
-        OpenTicketsTable.of(ledger, calendar).write(calendar.open(), folder);
+        OpenTicketsTable.of(ledger, calendar.calls()).write(calendar.open(), folder);
+        WeeksTable.of(ledger).write(calendar.weeks(), folder);
         SmallTables.findings(ledger).write(findings.repairs(), folder);
         SmallTables.causes(ledger).write(findings.causes(), folder);
         SmallTables.revision(ledger).write(revision.changes(), folder);
@@ -90,7 +91,8 @@ public final class WriteTables {
                                                 SmallTables.revision(ledger),
                                                 SmallTables.backTest(),
                                                 SmallTables.openLines(costs),
-                                                OpenTicketsTable.of(ledger, calendar),
+                                                OpenTicketsTable.of(ledger, calendar.calls()),
+                                                WeeksTable.of(ledger),
                                                 SmallTables.restatements())
                                         .filter(table -> Files.exists(folder.resolve(table.file())))
                                         .map(ResultTable::described),

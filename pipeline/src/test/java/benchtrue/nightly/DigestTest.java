@@ -76,6 +76,7 @@ class DigestTest {
         return new WhatChanged.Earlier(
                 EARLIER,
                 findings,
+                List.of(),
                 new EarlierRun(Set.of(), EarlierRun.written(review.settings().byKey())));
     }
 
@@ -155,7 +156,7 @@ class DigestTest {
         EarlierRun knew = new EarlierRun(
                 Set.of("decisions/2026-12-01.json", "decisions/2027-01-01.withdrawn.json"),
                 EarlierRun.written(review.settings().byKey()));
-        assertThat(changed.since(new WhatChanged.Earlier(EARLIER, earlier(review), knew)))
+        assertThat(changed.since(new WhatChanged.Earlier(EARLIER, earlier(review), List.of(), knew)))
                 .contains("Nothing has changed");
     }
 
@@ -175,7 +176,8 @@ class DigestTest {
                 new TreeMap<>(EarlierRun.written(review.settings().byKey()));
         settings.put("tolerance", "0.2");
         assertThat(digest(review)
-                        .since(new WhatChanged.Earlier(EARLIER, List.of(same), new EarlierRun(Set.of(), settings))))
+                        .since(new WhatChanged.Earlier(
+                                EARLIER, List.of(same), List.of(), new EarlierRun(Set.of(), settings))))
                 .contains("no more jobs than then, but other settings: tolerance");
         Review otherBook = review(callAbout().book("2026-10-15").type("refret", 9), List.of());
         EarlierFinding before =

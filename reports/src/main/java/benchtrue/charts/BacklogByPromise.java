@@ -34,7 +34,7 @@ final class BacklogByPromise {
                 "Bench hours still to do: " + subject.figures().hours(backlog.hours()) + " (90\u00a0% range "
                         + subject.figures().hours(backlog.lower()) + " to "
                         + subject.figures().hours(backlog.upper())
-                        + "). Right: promised day, chance to be late where it is not past; waiting for glue, finish or parts comes on top."
+                        + "). Right: promised day, chance to be late where it is not past, waiting included where past visits tell it."
                         + (rest > 0
                                 ? " " + subject.count(rest, "later ticket is", "later tickets are") + " left out."
                                 : ""),

@@ -28,6 +28,7 @@ public final class Pictures {
         new WhatMakesItLonger(subject).picture().ifPresent(pictures::add);
         new FoundPairs(subject).picture().ifPresent(pictures::add);
         new StillOnTheBench(subject).picture().ifPresent(pictures::add);
+        new WorkByWeek(subject).picture().ifPresent(pictures::add);
         new BacklogByPromise(subject).picture().ifPresent(pictures::add);
         new WaitingByReason(subject).picture().ifPresent(pictures::add);
         new HoursByKind(subject).picture().ifPresent(pictures::add);

@@ -8,7 +8,6 @@ import benchtrue.reconcile.Ledger;
 import benchtrue.shop.Absent;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /** Fourth answer, whom to call today and what to say; and where every open ticket stands. */
 final class FormatCalls {
@@ -78,6 +77,7 @@ final class FormatCalls {
                 Absent.has(ticket.until()) ? told.figures().day(ticket.until()) : "",
                 repairs(ticket.repairs()),
                 ticket.reason(),
+                Absent.has(ticket.promise()) ? told.figures().day(ticket.promise()) : "",
                 told.figures().price(ticket.worth()));
     }
 
@@ -94,8 +94,6 @@ final class FormatCalls {
     }
 
     private String repairs(List<Integer> types) {
-        return types.isEmpty()
-                ? "no repair wanted"
-                : types.stream().map(told::label).distinct().collect(Collectors.joining(", "));
+        return types.isEmpty() ? "no repair wanted" : ledger.titles(types);
     }
 }

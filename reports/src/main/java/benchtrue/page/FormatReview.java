@@ -50,6 +50,7 @@ final class FormatReview {
                 new FormatCalls(told).all(),
                 new FormatCalls(told).more(),
                 new FormatCalls(told).open(),
+                new FormatWeeks(told).tell(),
                 people(),
                 told.review().balances().stream().map(this::balance).toList(),
                 doubts(),

@@ -18,6 +18,7 @@ import java.util.List;
  * @param calls calls to make, what saves most first
  * @param moreCalls where those left out stand; empty where none is
  * @param open every open ticket, by where it stands
+ * @param weeks how long visits take and what to promise
  * @param people figures about people; empty unless the settings ask for them
  * @param balances what was read and where it went
  * @param doubts what was set aside or is doubtful
@@ -39,6 +40,7 @@ record ReviewView(
         List<Call> calls,
         String moreCalls,
         Open open,
+        Weeks weeks,
         List<Person> people,
         List<BalanceRow> balances,
         List<Doubt> doubts,
@@ -126,7 +128,27 @@ record ReviewView(
     record Open(String summary, List<OpenTicket> rows) {}
 
     record OpenTicket(
-            String ticket, String state, String since, String until, String repairs, String reason, String worth) {}
+            String ticket,
+            String state,
+            String since,
+            String until,
+            String repairs,
+            String reason,
+            String promise,
+            String worth) {}
+
+    /** @param tried what came of such promises on past visits; empty where too little is past */
+    record Weeks(String tried, List<RepairWeeks> rows) {}
+
+    record RepairWeeks(
+            String label,
+            String visits,
+            String middle,
+            String most,
+            String queue,
+            String bench,
+            String waits,
+            String promise) {}
 
     /** @param href its rows; empty where it has none */
     record Fact(String name, String href, String value, String note) {}

@@ -111,7 +111,7 @@ class NightlyTest {
                 .asString()
                 .isEqualTo("Benchtrue: reviewed to Oct 31, 2026.");
         assertThat(out.toString()).contains("balances hold").contains(results.toString());
-        assertThat(err.toString().lines()).first().asString().isEqualTo("benchtrue: stage 1/7: Reading the exports");
+        assertThat(err.toString().lines()).first().asString().isEqualTo("benchtrue: stage 1/8: Reading the exports");
     }
 
     @Test

@@ -31,6 +31,7 @@ final class OpenTicketsSheet {
             Heading.text("Why it stands there", WORDS_WIDTH),
             Heading.figure("Brings (money)", 10),
             Heading.figure("Promised", 11),
+            Heading.figure("Day to promise (kept four times in five)", 13),
             Heading.figure("A call is worth, about (money)", 11),
             Heading.note("Why to call", WORDS_WIDTH),
             Heading.text("Without a call", WORDS_WIDTH),
@@ -75,7 +76,8 @@ final class OpenTicketsSheet {
                 .text(repairs, CellStyles.Kind.NOTE)
                 .text(ticket.reason(), CellStyles.Kind.WRAPPED)
                 .number(Amounts.money(ticket.worth()), CellStyles.Kind.MONEY)
-                .number(Amounts.serial(review.ledger().tickets().promised(ticket.ticket())), CellStyles.Kind.DATE);
+                .number(Amounts.serial(review.ledger().tickets().promised(ticket.ticket())), CellStyles.Kind.DATE)
+                .number(Amounts.serial(ticket.promise()), CellStyles.Kind.DATE);
         if (call != null) {
             grid.number(call.saves() > 0 ? Amounts.about(call.saves()) : Double.NaN, CellStyles.Kind.WHOLE_MONEY)
                     .text(call.why(), CellStyles.Kind.NOTE)

@@ -39,6 +39,7 @@ public final class WriteWorkbook implements Report {
         var repairs = workbook.createSheet(RepairsSheet.NAME);
         var money = workbook.createSheet(MoneySheet.NAME);
         var open = workbook.createSheet(OpenTicketsSheet.NAME);
+        var weeks = workbook.createSheet(WeeksSheet.NAME);
         RepairsSheet findings = new RepairsSheet(review, lines);
         lines.write(workbook.createSheet(LinesSheet.NAME), look);
         for (CrossSheet.Across across :
@@ -51,6 +52,7 @@ public final class WriteWorkbook implements Report {
         findings.write(repairs, look);
         new MoneySheet(review).write(money, look);
         new OpenTicketsSheet(review).write(open, look);
+        new WeeksSheet(review).write(weeks, look);
         new AnswersSheet(review, findings).write(answers, look);
         new NotesSheet(review).write(workbook.createSheet(NotesSheet.NAME), look);
     }

@@ -1,0 +1,90 @@
+package benchtrue.truth;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import benchtrue.calendar.Calendar;
+import benchtrue.calendar.PlanCalendar;
+import benchtrue.calendar.PromiseTrial;
+import benchtrue.settings.Settings;
+import java.util.Locale;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/** Promises given at past cut-offs with what was known then, in invented shops whose visits end as they end. */
+class PromiseTruthTest {
+    /** Share of promises kept over all shops, and days against what rivals need for the same share. */
+    private static final class Together {
+        private int shops;
+        private int inRange;
+        private double kept;
+        private double days;
+        private double usual;
+        private double beside;
+        private double own;
+
+        void add(long seed, PromiseTrial trial, PromiseTrial open) {
+            shops++;
+            inRange += trial.kept() >= 0.76 && trial.kept() <= 0.86 ? 1 : 0;
+            kept += trial.kept();
+            days += trial.days();
+            usual += trial.usualDays();
+            beside += trial.daysBesideOwn();
+            own += trial.ownDays();
+            System.out.printf(
+                    Locale.ROOT,
+                    "shop %d: %d promises, kept %.3f in %.1f days, usual plus queue %.1f; %d of its own, kept %.3f,"
+                            + " %.1f days beside %.1f; of %d open visits kept %.3f in %.1f days%n",
+                    seed,
+                    trial.tried(),
+                    trial.kept(),
+                    trial.days(),
+                    trial.usualDays(),
+                    trial.ownTried(),
+                    trial.ownKept(),
+                    trial.daysBesideOwn(),
+                    trial.ownDays(),
+                    open.tried(),
+                    open.kept(),
+                    open.days());
+        }
+
+        void holds(double leastInRange) {
+            System.out.printf(
+                    Locale.ROOT,
+                    "%d shops, %d of them kept 76 to 86 %%; kept %.3f in %.2f days, usual plus queue %.2f; %.2f beside"
+                            + " the shop's own %.2f%n",
+                    shops,
+                    inRange,
+                    kept / shops,
+                    days / shops,
+                    usual / shops,
+                    beside / shops,
+                    own / shops);
+            assertThat(kept / shops).isBetween(0.78, 0.84);
+            assertThat(inRange / (double) shops).isGreaterThanOrEqualTo(leastInRange);
+            assertThat(days).isLessThan(usual);
+            assertThat(beside).isLessThan(own);
+        }
+    }
+
+    private static void promisesHold(int shops, double leastInRange) {
+        Together together = new Together();
+        for (long seed = 9_001; seed < 9_001 + shops; seed++) {
+            Calendar calendar =
+                    new PlanCalendar().plan(KnownShop.of(seed, shop -> shop).costs(), Settings.DEFAULTS);
+            together.add(seed, calendar.trial(), calendar.openTrial());
+        }
+        together.holds(leastInRange);
+    }
+
+    @Test
+    void fourPromisesInFiveAreKeptInFewerDaysThanByRuleOfThumb() {
+        promisesHold(3, 0.6);
+    }
+
+    @Test
+    @Tag("proof")
+    void soTheyAreInAHundredShops() {
+        promisesHold(100, 0.95);
+    }
+}
