@@ -232,8 +232,8 @@ public final class Reconcile {
 
         private Set<String> missing() {
             return Stream.of(Table.values())
-                    .filter(table ->
-                            table.need() != Need.REQUIRED && !exports.tables().containsKey(table))
+                    .filter(table -> table.need() == Need.DERIVED || table.need() == Need.OPTIONAL)
+                    .filter(table -> !exports.tables().containsKey(table))
                     .map(Table::title)
                     .collect(Collectors.toSet());
         }
