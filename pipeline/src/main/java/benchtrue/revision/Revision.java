@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param lastChange what became of the last change of the book; empty where there was none
  * @param backTest how such proposals did on past jobs
  * @param surcharges lines that the book could have for traits of the instrument
+ * @param sizeLines lines that the book could have for small and large quotes
  * @param coming price books for days to come, the earliest first
  */
 public record Revision(
@@ -19,16 +20,18 @@ public record Revision(
         Optional<LastChange> lastChange,
         BackTest backTest,
         List<SurchargeLine> surcharges,
+        List<SizeLines> sizeLines,
         List<ComingBook> coming) {
     public Revision {
         changes = List.copyOf(changes);
         surcharges = List.copyOf(surcharges);
+        sizeLines = List.copyOf(sizeLines);
         coming = List.copyOf(coming);
     }
 
     /** Takes the draft of a young shop that never changed its price book. */
     public Revision(List<ProposedChange> changes) {
-        this(changes, Optional.empty(), BackTest.none(), List.of(), List.of());
+        this(changes, Optional.empty(), BackTest.none(), List.of(), List.of(), List.of());
     }
 
     /** Returns the price book that the draft stands against: the newest adopted one, else the one in force. */

@@ -80,7 +80,8 @@ public final class DecideSheet {
         number(grid, DecideColumn.LOAD, finding.loadFactor());
         number(grid, DecideColumn.HOURS, Hours.of(change.bookSeconds()));
         number(grid, DecideColumn.PRICE, Money.units(change.bookLabour()));
-        DecideRow cells = new DecideRow(grid, row, change, families.cells(type.family()));
+        double share = review.settings().policy().of(type.family()).coverage();
+        DecideRow cells = new DecideRow(grid, row, change, share, families.cells(type.family()));
         cells.proposal(why).decision().outcome();
         working(grid, cells, change, type);
     }
@@ -88,8 +89,6 @@ public final class DecideSheet {
     private static void working(Grid grid, DecideRow cells, ProposedChange change, RepairType type) {
         ProposalInputs grounds = change.grounds();
         number(grid, DecideColumn.MEAN, grounds.meanFactor());
-        number(grid, DecideColumn.USUAL, grounds.usualFactor());
-        number(grid, DecideColumn.SPREAD, grounds.spread());
         number(grid, DecideColumn.LOWEST, Hours.of(grounds.lowestSeconds()));
         number(grid, DecideColumn.HIGHEST, Hours.of(grounds.highestSeconds()));
         text(grid, DecideColumn.SHORTENING, Words.of(grounds.shortening()).replace('-', ' '));
