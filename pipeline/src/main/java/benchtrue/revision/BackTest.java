@@ -70,6 +70,14 @@ public record BackTest(List<CutOff> cutOffs, Policy.Rule rule, PastMethod used, 
                 .orElse(PastMethod.PROPOSAL);
     }
 
+    /** Returns whether no rival missed by less than the proposal by the rule's own measure. */
+    public boolean proposalIsNearest() {
+        double proposal = total(PastMethod.PROPOSAL).missed(rule);
+        return List.of(PastMethod.values()).stream()
+                .filter(PastMethod::rival)
+                .allMatch(rival -> total(rival).missed(rule) >= proposal);
+    }
+
     /** The larger of mean and share is beaten by what does no worse by the measure of either. */
     private static boolean nearer(Policy.Rule rule, PastScore rival, PastScore proposal) {
         boolean inAll = rule != Policy.Rule.LARGER

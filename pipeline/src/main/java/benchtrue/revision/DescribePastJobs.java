@@ -70,12 +70,8 @@ final class DescribePastJobs {
     }
 
     private String proposal() {
-        boolean nearest = List.of(PastMethod.values()).stream()
-                .filter(PastMethod::rival)
-                .allMatch(rival -> test.total(rival).missed(test.rule())
-                        >= test.total(PastMethod.PROPOSAL).missed(test.rule()));
         String rivals = "the book, the plain average of the last 12 months and each repair's middle job";
-        return nearest
+        return test.proposalIsNearest()
                 ? "the proposal came nearer to them than " + rivals
                 : "the proposal was not beaten both job by job and in all hours together by any of " + rivals;
     }

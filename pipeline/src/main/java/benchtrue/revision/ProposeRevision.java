@@ -64,7 +64,9 @@ public final class ProposeRevision {
                                 past.yearlyAverage(finding.repairType())
                                         * left.map(LeftOut::load).orElse(1.0),
                                 settings.figures());
-                Target sure = target.careful(unread.careful(finding.repairType(), target.factor()));
+                Target careful = target.careful(unread.careful(finding.repairType(), target.factor()));
+                boolean sized = findings.sizes().stream().anyMatch(size -> size.repairType() == finding.repairType());
+                Target sure = sized ? careful.forAllSizes() : careful;
                 Row row = new Row(type, today(ledger, type), finding, decided);
                 changes.add(row.change(sure, backTest.used(), past, costs.shopRate(), settings, ledger.asOf()));
             });

@@ -66,6 +66,12 @@ record Target(double factor, String basis, double mean, FitCurve fits) {
         return new Target(factorThatIsSure, basis, mean * by, fits.times(by));
     }
 
+    /** Returns the same, said to be one figure for small and large quotes that differ. */
+    Target forAllSizes() {
+        String words = basis + "; small and large quotes differ: see the two lines drafted for them";
+        return new Target(factor, words, mean, fits);
+    }
+
     /**
      * Returns this target against a book with other hours.
      *

@@ -64,21 +64,21 @@ final class TriedOnPastJobs {
                 : quarters + "An hour too short counts " + subject.figures().number(share / (1 - share), 1)
                         + " times one too long, since " + subject.figures().percent(share) + " of jobs are to fit"
                         + families()
-                        + "; each line with hours of its own has one vote. Right: missed, jobs that fit, all"
-                        + " hours together against what was worked.";
+                        + "; each line with hours of its own has one vote. Right: missed, jobs that fit, hours too many or too"
+                        + " few in all.";
     }
 
     private String title() {
         long jobs = test.total(PastMethod.PROPOSAL).jobs();
-        String tried = "Tried on " + subject.count(jobs, "past job", "past jobs") + ", ";
         PastMethod best = test.best();
+        String found = best != PastMethod.PROPOSAL
+                ? best.words() + " came nearest"
+                : test.proposalIsNearest()
+                        ? "no simpler rule came nearer than the proposal"
+                        : "no simpler rule beat the proposal job by job and in all hours together";
         double less = 1 - missed(best) / missed(PastMethod.KEEP_THE_BOOK);
-        String nearest = best.words() + " came nearest";
-        return tried
-                + nearest
-                + (best == PastMethod.KEEP_THE_BOOK
-                        ? ""
-                        : ", missing by " + subject.figures().percent(less) + " less than the book");
+        return "Tried on " + subject.count(jobs, "past job", "past jobs") + ", " + found
+                + (less > 0 ? ", missing by " + subject.figures().percent(less) + " less than the book" : "");
     }
 
     /** By the rule's own measure: percent of all hours, or pinball loss per quoted hour in hours of quoting too much. */
