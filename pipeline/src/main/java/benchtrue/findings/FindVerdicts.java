@@ -60,6 +60,7 @@ public final class FindVerdicts {
                 study.shortfalls(drift, repairs, totals, costs.shopRate()),
                 study.people(settings),
                 study.downWeighted(),
+                FindQuoteSizes.of(jobs, copies.honest(), pace),
                 pace,
                 copies.copiedLines(),
                 repairs.stream().flatMap(row -> describe.all(row).stream()).toList(),

@@ -20,6 +20,7 @@ import java.util.function.ToLongFunction;
  * @param shortfalls where the money of each repair type with lines is lost, by code
  * @param people figures about people; empty unless the settings ask for them
  * @param downWeighted jobs so far from what was expected that they count less in the usual jobs
+ * @param sizes repairs whose hours surely run with the size of the quote, by code
  * @param pace whether the whole shop gets slower or faster
  * @param copiedLines rows of lines whose hours are more likely copied from the quote than measured
  * @param causes what sets jobs of a repair apart from its others, or that nothing does where it runs over or under, by code
@@ -40,6 +41,7 @@ public record Findings(
         List<ShortfallParts> shortfalls,
         List<PersonFactor> people,
         int downWeighted,
+        List<QuoteSizes> sizes,
         ShopPace pace,
         Set<Integer> copiedLines,
         List<Cause> causes,
@@ -57,6 +59,7 @@ public record Findings(
         drivers = List.copyOf(drivers);
         shortfalls = List.copyOf(shortfalls);
         people = List.copyOf(people);
+        sizes = List.copyOf(sizes);
         copiedLines = Set.copyOf(copiedLines);
         causes = List.copyOf(causes);
         writers = List.copyOf(writers);
@@ -104,6 +107,7 @@ public record Findings(
                 List.of(),
                 List.of(),
                 0,
+                List.of(),
                 ShopPace.STEADY,
                 Set.of(),
                 List.of(),

@@ -7,7 +7,8 @@ package benchtrue.findings;
  * @param name as in the shop's records
  * @param jobs finished jobs
  * @param repairTypes kinds of repair among them
- * @param factor hours with this person over hours with the usual mix; for a quote writer, hours over the hours quoted
+ * @param factor hours with this person over hours with the usual mix; for a quote writer, hours per hour quoted over those of
+ *     quotes at the book: the writer's own effect and what the usual distance from the book costs
  * @param lower lower end of its 90 % interval
  * @param upper upper end
  */

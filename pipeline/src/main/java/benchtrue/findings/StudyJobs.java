@@ -15,6 +15,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.function.IntToDoubleFunction;
 import java.util.function.IntUnaryOperator;
 import java.util.stream.IntStream;
 
@@ -119,28 +120,48 @@ final class StudyJobs {
                         PersonFactor.Role.TECHNICIAN,
                         JobRows.TECHNICIAN,
                         jobs.ledger().technicians(),
-                        factors::technician);
-                find.add(people, PersonFactor.Role.QUOTE_WRITER, JobRows.WRITER, factors.writers(), factors::writer);
+                        factors::technician,
+                        line -> 0);
+                find.add(
+                        people,
+                        PersonFactor.Role.QUOTE_WRITER,
+                        JobRows.WRITER,
+                        factors.writers(),
+                        factors::writer,
+                        factors::adjustment);
             }
             return people;
         }
 
         private void add(
-                List<PersonFactor> people, PersonFactor.Role role, int factor, Names names, IntUnaryOperator personOf) {
+                List<PersonFactor> people,
+                PersonFactor.Role role,
+                int factor,
+                Names names,
+                IntUnaryOperator personOf,
+                IntToDoubleFunction fromTheBook) {
             int[] jobs = new int[names.size()];
+            double[] distance = new double[names.size()];
             List<TreeSet<Integer>> types = new ArrayList<>();
             names.all().forEach(name -> types.add(new TreeSet<>()));
             for (int row = 0; row < rows.finished(); row++) {
                 int person = personOf.applyAsInt(rows.line()[row]);
                 if (person != Absent.INDEX) {
                     jobs[person]++;
+                    distance[person] += fromTheBook.applyAsDouble(rows.line()[row]);
                     types.get(person).add(rows.factors().type(rows.line()[row]));
                 }
             }
             for (int person = 0; person < jobs.length; person++) {
                 if (jobs[person] >= ENOUGH_JOBS && types.get(person).size() >= SEVERAL_TYPES) {
-                    double effect = fit.effect(factor, person);
-                    double reach = REACH * fit.effectError(factor, person);
+                    // What the usual distance from the book costs is part of a writer's figure, not of the jobs'.
+                    double[] usual = new double[1 + rows.traits().size()];
+                    usual[0] = distance[person] / jobs[person];
+                    int[] alone = new int[JobRows.WRITER + 1];
+                    Arrays.fill(alone, Absent.INDEX);
+                    alone[factor] = person;
+                    double effect = fit.contrast(usual, alone);
+                    double reach = REACH * fit.contrastError(usual, alone);
                     people.add(new PersonFactor(
                             role,
                             names.name(person),

@@ -10,15 +10,16 @@ public final class StudyUsualJobs {
      *
      * @param usual one row a repair type code, at today's pace
      * @param pace of the shop
+     * @param own rows of jobs with hours of their own, copied ones left out
      * @param measuredPerAll by code, load of jobs that are no copies of their quotes over that of all
      */
-    public record Studied(List<UsualJob> usual, ShopPace pace, double[] measuredPerAll) {}
+    public record Studied(List<UsualJob> usual, ShopPace pace, int[] own, double[] measuredPerAll) {}
 
     /** Studies a shop's jobs. */
     public Studied study(JobLines jobs) {
         SpotCopiedQuotes copies = new SpotCopiedQuotes(jobs, OwnHours.of(jobs));
         int[] honest = copies.honest();
         ShopPace pace = ShopPace.of(jobs, honest);
-        return new Studied(new StudyJobs(jobs, honest, pace).usualJobs(), pace, copies.measuredPerAll());
+        return new Studied(new StudyJobs(jobs, honest, pace).usualJobs(), pace, honest, copies.measuredPerAll());
     }
 }

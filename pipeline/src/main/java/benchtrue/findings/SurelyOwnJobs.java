@@ -2,10 +2,16 @@ package benchtrue.findings;
 
 import benchtrue.hours.JobLines;
 
-/** Picks the finished jobs that tell how long the work took: hours their own, and probably not copied from the quote. */
-public final class SurelyOwnJobs {
-    /** Returns the rows of their lines, ascending. */
-    public int[] pick(JobLines jobs) {
-        return new SpotCopiedQuotes(jobs, OwnHours.of(jobs)).honest();
+/**
+ * The finished jobs that tell how long the work took: hours their own, and probably not copied from the quote.
+ *
+ * @param rows of their lines, ascending
+ * @param copiedTickets by ticket, whether its hours more likely repeat its quote than not
+ */
+public record SurelyOwnJobs(int[] rows, boolean[] copiedTickets) {
+    /** Picks them from a shop's jobs. */
+    public static SurelyOwnJobs of(JobLines jobs) {
+        SpotCopiedQuotes copies = new SpotCopiedQuotes(jobs, OwnHours.of(jobs));
+        return new SurelyOwnJobs(copies.honest(), copies.copied());
     }
 }

@@ -12,10 +12,11 @@ import java.util.function.Function;
  * quarter, each with what was known before it.
  *
  * @param cutOffs oldest first; empty where the history is too short
+ * @param rule by whose own measure methods are compared
  * @param used the method that the proposal stands on: {@link PastMethod#PROPOSAL}, or the rival it fell back to
  * @param sentence what came of it, for the owner
  */
-public record BackTest(List<CutOff> cutOffs, PastMethod used, String sentence) {
+public record BackTest(List<CutOff> cutOffs, Policy.Rule rule, PastMethod used, String sentence) {
     /** Fewer past jobs than this decide nothing. */
     static final int ENOUGH_JOBS = 30;
 
@@ -30,6 +31,7 @@ public record BackTest(List<CutOff> cutOffs, PastMethod used, String sentence) {
     static BackTest none() {
         return new BackTest(
                 List.of(),
+                Policy.DEFAULTS.rule(),
                 PastMethod.PROPOSAL,
                 "Proposals could not be tried on past jobs yet: that takes a year of finished jobs and some quoted after it.");
     }
@@ -44,19 +46,43 @@ public record BackTest(List<CutOff> cutOffs, PastMethod used, String sentence) {
         return total(cutOffs, cutOff -> cutOff.railed().get(method));
     }
 
-    /** Returns whether there are enough past jobs to say which method does better. */
-    public boolean tells() {
-        return total(PastMethod.PROPOSAL).jobs() >= ENOUGH_JOBS;
+    /** Returns the methods that were tried: a curve over sizes only where the size of a quote ever mattered. */
+    public List<PastMethod> methods() {
+        return List.of(PastMethod.values()).stream()
+                .filter(method -> !cutOffs.isEmpty())
+                .filter(method ->
+                        method != PastMethod.SIZE_CURVE || !total(method).equals(total(PastMethod.PROPOSAL)))
+                .toList();
     }
 
-    /** Returns the method with the least loss over all cut-offs: the proposal, or a rival that beats it on enough jobs. */
+    /** Returns whether there are enough past jobs to say which method does better. */
+    public boolean tells() {
+        return total(PastMethod.PROPOSAL).judgedBy(rule) >= ENOUGH_JOBS;
+    }
+
+    /** Returns the method that did best by the rule's own measure: the proposal, or a rival that beats it on enough jobs. */
     public PastMethod best() {
         PastScore proposal = total(PastMethod.PROPOSAL);
         return List.of(PastMethod.values()).stream()
                 .filter(PastMethod::rival)
-                .min(Comparator.comparingDouble(method -> total(method).loss()))
-                .filter(method -> tells() && total(method).loss() < proposal.loss())
+                .filter(method -> tells() && nearer(rule, total(method), proposal))
+                .min(Comparator.comparingDouble(method -> total(method).missed(rule)))
                 .orElse(PastMethod.PROPOSAL);
+    }
+
+    /** Returns whether no rival missed by less than the proposal by the rule's own measure. */
+    public boolean proposalIsNearest() {
+        double proposal = total(PastMethod.PROPOSAL).missed(rule);
+        return List.of(PastMethod.values()).stream()
+                .filter(PastMethod::rival)
+                .allMatch(rival -> total(rival).missed(rule) >= proposal);
+    }
+
+    /** The larger of mean and share is beaten by what does no worse by the measure of either. */
+    private static boolean nearer(Policy.Rule rule, PastScore rival, PastScore proposal) {
+        boolean inAll = rule != Policy.Rule.LARGER
+                || rival.missed(Policy.Rule.BREAK_EVEN) <= proposal.missed(Policy.Rule.BREAK_EVEN);
+        return inAll && rival.missed(rule) < proposal.missed(rule);
     }
 
     /**
@@ -64,19 +90,16 @@ public record BackTest(List<CutOff> cutOffs, PastMethod used, String sentence) {
      * rails, missed by less than the proposal beyond chance (Student's t of the differences by cut-off), else the proposal.
      */
     static PastMethod standsOn(List<CutOff> cutOffs, Policy.Rule rule) {
+        PastScore proposal = railed(cutOffs, PastMethod.PROPOSAL);
         return List.of(PastMethod.values()).stream()
                 .filter(PastMethod::standsIn)
-                .filter(method -> jobs(cutOffs) >= ENOUGH_JOBS)
-                .filter(method -> rule == Policy.Rule.COVERAGE || paysForItself(cutOffs, method))
-                .filter(method -> surelyNearer(cutOffs, method))
+                .filter(method -> proposal.judgedBy(rule) >= ENOUGH_JOBS)
+                .filter(method -> nearer(rule, railed(cutOffs, method), proposal))
+                .filter(method -> rule == Policy.Rule.COVERAGE || paysForItself(railed(cutOffs, method), proposal))
+                .filter(method -> surelyNearer(cutOffs, method, rule))
                 .min(Comparator.comparingDouble(
-                        method -> railed(cutOffs, method).loss()))
+                        method -> railed(cutOffs, method).missed(rule)))
                 .orElse(PastMethod.PROPOSAL);
-    }
-
-    private static int jobs(List<CutOff> cutOffs) {
-        return total(cutOffs, cutOff -> cutOff.scores().get(PastMethod.PROPOSAL))
-                .jobs();
     }
 
     private static PastScore railed(List<CutOff> cutOffs, PastMethod method) {
@@ -84,16 +107,15 @@ public record BackTest(List<CutOff> cutOffs, PastMethod used, String sentence) {
     }
 
     /** Whether a rival's hours were enough in all, or no further from it than the proposal's. */
-    private static boolean paysForItself(List<CutOff> cutOffs, PastMethod method) {
-        double bias = railed(cutOffs, method).hoursBias();
-        return bias >= 0 || bias >= railed(cutOffs, PastMethod.PROPOSAL).hoursBias();
+    private static boolean paysForItself(PastScore rival, PastScore proposal) {
+        return rival.hoursBias() >= 0 || rival.hoursBias() >= proposal.hoursBias();
     }
 
-    private static boolean surelyNearer(List<CutOff> cutOffs, PastMethod method) {
+    private static boolean surelyNearer(List<CutOff> cutOffs, PastMethod method, Policy.Rule rule) {
         double[] less = cutOffs.stream()
                 .map(CutOff::railed)
-                .mapToDouble(scores -> scores.get(PastMethod.PROPOSAL).loss()
-                        - scores.get(method).loss())
+                .mapToDouble(scores -> scores.get(PastMethod.PROPOSAL).missed(rule)
+                        - scores.get(method).missed(rule))
                 .toArray();
         if (less.length < 2) {
             return false;

@@ -1,6 +1,7 @@
 package benchtrue.revision;
 
 import benchtrue.format.Figures;
+import benchtrue.settings.Policy;
 import benchtrue.settings.Policy.FallBack;
 import benchtrue.settings.Settings;
 import java.util.List;
@@ -19,19 +20,38 @@ final class DescribePastJobs {
     }
 
     static BackTest tell(List<CutOff> cutOffs, PastMethod used, Settings settings) {
-        BackTest wordless = new BackTest(cutOffs, used, "");
-        return new BackTest(cutOffs, used, new DescribePastJobs(wordless, settings).sentence());
+        BackTest wordless = new BackTest(cutOffs, settings.policy().rule(), used, "");
+        return new BackTest(
+                cutOffs, settings.policy().rule(), used, new DescribePastJobs(wordless, settings).sentence());
     }
 
     private String sentence() {
         PastScore proposal = test.total(PastMethod.PROPOSAL);
-        PastScore book = test.total(PastMethod.KEEP_THE_BOOK);
         String tried = "Tried on " + figures.count(proposal.jobs(), "past job", "past jobs") + " of "
                 + figures.count(test.cutOffs().size(), "quarter", "quarters")
-                + ", each time with what was known before: " + figures.percent(proposal.coverage())
-                + " fitted the hours proposed and " + figures.percent(book.coverage()) + " the book";
-        return tried + ", where you ask for "
-                + figures.percent(settings.policy().coverage()) + families() + "; " + outcome() + ".";
+                + copied(proposal.lines() - proposal.uncopiedLines()) + ", each time with what was known before: ";
+        return tried + measured(proposal, test.total(PastMethod.KEEP_THE_BOOK)) + "; " + outcome() + ".";
+    }
+
+    private String copied(int lines) {
+        return lines == 0
+                ? ""
+                : " (" + figures.count(lines, "more repeats its quote", "more repeat their quotes") + " and "
+                        + (lines == 1 ? "tells" : "tell") + " nothing)";
+    }
+
+    private String measured(PastScore proposal, PastScore book) {
+        if (test.rule() == Policy.Rule.BREAK_EVEN) {
+            return "all together took " + apart(proposal) + " the hours proposed and " + apart(book) + " the book";
+        }
+        return figures.percent(proposal.coverage()) + " fitted the hours proposed and "
+                + figures.percent(book.coverage()) + " the book, where you ask for "
+                + figures.percent(settings.policy().coverage()) + families();
+    }
+
+    private String apart(PastScore score) {
+        double more = -score.hoursBias() / (1 + score.hoursBias());
+        return figures.percent(StrictMath.abs(more)) + (more < 0 ? " less than" : " more than");
     }
 
     private String families() {
@@ -43,12 +63,17 @@ final class DescribePastJobs {
             return "too few jobs to say which does better";
         }
         PastMethod best = test.best();
-        Optional<String> nearer = nearer(best);
         if (best == PastMethod.PROPOSAL) {
-            return "the proposal came nearer to them than the book, the plain average of the last 12 months and each"
-                    + " repair's middle job" + nearer.orElse("");
+            return proposal() + nearer(best).orElse("");
         }
         return best.words() + " came nearer to them than the proposal" + what(best);
+    }
+
+    private String proposal() {
+        String rivals = "the book, the plain average of the last 12 months and each repair's middle job";
+        return test.proposalIsNearest()
+                ? "the proposal came nearer to them than " + rivals
+                : "the proposal was not beaten both job by job and in all hours together by any of " + rivals;
     }
 
     private String what(PastMethod best) {
@@ -63,11 +88,11 @@ final class DescribePastJobs {
                 : ", and what is proposed now stands on " + test.used().words() + ", which serves your rule";
     }
 
-    /** How much less the proposal missed by than the book. */
+    /** How much less the proposal missed by than the book, each job counting once. */
     private Optional<String> nearer(PastMethod best) {
-        double book = test.total(PastMethod.KEEP_THE_BOOK).loss();
-        double less = 1 - test.total(best).loss() / book;
-        return book > 0
+        double book = test.total(PastMethod.KEEP_THE_BOOK).missed(test.rule());
+        double less = 1 - test.total(best).missed(test.rule()) / book;
+        return book > 0 && less > 0
                 ? Optional.of(", missing by " + figures.percent(less) + " less than the book")
                 : Optional.empty();
     }

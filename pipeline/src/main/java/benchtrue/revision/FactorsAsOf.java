@@ -1,5 +1,7 @@
 package benchtrue.revision;
 
+import benchtrue.findings.FindQuoteSizes;
+import benchtrue.findings.QuoteSizes;
 import benchtrue.findings.ShopPace;
 import benchtrue.findings.StudyUsualJobs;
 import benchtrue.findings.Verdict;
@@ -9,11 +11,13 @@ import benchtrue.reconcile.Ledger;
 import benchtrue.settings.Policy;
 import benchtrue.settings.Settings;
 import benchtrue.shop.PriceBooks;
-import benchtrue.shop.RepairType;
 import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 
 /**
  * What each method would have said of every repair type on an earlier day: hours per hour of the book of that day, by code. 1
@@ -26,31 +30,34 @@ final class FactorsAsOf {
     private final Ledger known;
     private final Settings settings;
     private final JobTotals[] taken;
+    private final SizedShares sized;
     private final Map<PastMethod, double[]> raw = new EnumMap<>(PastMethod.class);
-    private final Map<PastMethod, double[]> railed = new EnumMap<>(PastMethod.class);
 
     private FactorsAsOf(Ledger known, Settings settings) {
         this.known = known;
         this.settings = settings;
         JobLines jobs = new SplitHours().split(known, settings);
         StudyUsualJobs.Studied studied = new StudyUsualJobs().study(jobs);
-        PastJobs past = new PastJobs(jobs, ShopPace.STEADY);
-        PastJobs paced = studied.pace().sure() ? new PastJobs(jobs, studied.pace()) : past;
+        PastJobs past = new PastJobs(jobs, studied.own(), ShopPace.STEADY);
         double[] today = studied.pace().corrections(jobs).factor();
         taken = JobTotals.of(jobs);
-        int types = taken.length;
-        for (PastMethod method : PastMethod.values()) {
-            raw.put(method, new double[types]);
-            railed.put(method, new double[types]);
-        }
-        for (int type = 0; type < types; type++) {
+        double[] once = new double[taken.length];
+        Arrays.setAll(once, type -> {
+            taken[type] = taken[type].atPace(today[type] * studied.measuredPerAll()[type]);
+            return Target.once(taken[type], Optional.of(studied.usual().get(type)));
+        });
+        List<QuoteSizes> sizes = FindQuoteSizes.of(jobs, studied.own(), studied.pace());
+        sized = SizedShares.of(jobs, studied.own(), studied.pace(), once, sizes);
+        Arrays.stream(PastMethod.values()).forEach(method -> raw.put(method, new double[taken.length]));
+        for (int type = 0; type < taken.length; type++) {
             Target target = Target.of(
-                    taken[type].atPace(today[type] * studied.measuredPerAll()[type]),
-                    Optional.of(studied.usual().get(type)),
-                    paced,
+                    taken[type],
+                    sized.together()[type],
+                    sized.fits().get(type),
                     policy(known, type, settings.policy()),
                     settings.figures());
             put(PastMethod.PROPOSAL, type, target.factor());
+            put(PastMethod.SIZE_CURVE, type, target.factor());
             put(PastMethod.KEEP_THE_BOOK, type, 1);
             put(PastMethod.PLAIN_AVERAGE, type, past.yearlyAverage(type));
             put(PastMethod.UNPOOLED_MEDIAN, type, past.quantile(type, 0.5));
@@ -71,29 +78,39 @@ final class FactorsAsOf {
     }
 
     private void put(PastMethod method, int type, double factor) {
-        double found = Double.isFinite(factor) ? factor : 1;
-        raw.get(method)[type] = found;
-        railed.get(method)[type] = known.books()
-                .inForce(known.asOf())
-                .type(known.repairTypes().name(type))
-                .filter(row -> row.bookSeconds() > 0)
-                .map(row -> railed(row, type, found))
-                .orElse(1.0);
-    }
-
-    private double railed(RepairType row, int type, double factor) {
-        Verdict verdict = taken[type].tickets() < ENOUGH_TICKETS ? Verdict.TOO_FEW_JOBS : Verdict.ON_THE_MARK;
-        return GuardRails.of(row, verdict, factor, settings).seconds() / (double) row.bookSeconds();
+        raw.get(method)[type] = Double.isFinite(factor) ? factor : 1;
     }
 
     /** Returns a method's factors before any guard rail. */
-    double[] raw(PastMethod method) {
-        return raw.get(method);
+    Factors raw(PastMethod method) {
+        double[] factors = raw.get(method);
+        return switch (method) {
+            case PROPOSAL -> (type, quoted) -> factors[type] * size(type, size -> size.inTwoLines(quoted));
+            case SIZE_CURVE -> (type, quoted) -> factors[type] * size(type, size -> size.onTheCurve(quoted));
+            default -> (type, quoted) -> factors[type];
+        };
+    }
+
+    private double size(int type, ToDoubleFunction<QuoteSizes> part) {
+        return sized.of(type).map(part::applyAsDouble).orElse(1.0);
     }
 
     /** Returns a method's factors within the guard rails, rounded as a book is. */
-    double[] railed(PastMethod method) {
-        return railed.get(method);
+    Factors railed(PastMethod method) {
+        Factors factors = raw(method);
+        Map<Integer, Map<Double, Double>> known = new HashMap<>();
+        return (type, quoted) -> known.computeIfAbsent(type, t -> new HashMap<>())
+                .computeIfAbsent(factors.of(type, quoted), factor -> railed(type, factor));
+    }
+
+    private double railed(int type, double factor) {
+        Verdict verdict = taken[type].tickets() < ENOUGH_TICKETS ? Verdict.TOO_FEW_JOBS : Verdict.ON_THE_MARK;
+        return known.books()
+                .inForce(known.asOf())
+                .type(known.repairTypes().name(type))
+                .filter(row -> row.bookSeconds() > 0)
+                .map(row -> GuardRails.of(row, verdict, factor, settings).seconds() / (double) row.bookSeconds())
+                .orElse(1.0);
     }
 
     /** Returns by code the hours of the book then per hour of another day's book; NaN where the type stood in no book. */

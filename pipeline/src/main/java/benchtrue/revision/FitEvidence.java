@@ -1,7 +1,7 @@
 package benchtrue.revision;
 
+import benchtrue.findings.SurelyOwnJobs;
 import benchtrue.hours.JobLines;
-import benchtrue.shop.LineState;
 
 /**
  * Which judged jobs tell whether a job fits its quote. Where a repair type has at least {@value #ENOUGH} jobs with hours
@@ -10,27 +10,31 @@ import benchtrue.shop.LineState;
 public final class FitEvidence {
     private static final int ENOUGH = 8;
     private final JobLines jobs;
-    private final int[] beside;
+    private final boolean[] ownHours;
     private final int[] own;
 
-    private FitEvidence(JobLines jobs) {
+    private FitEvidence(JobLines jobs, int[] rows) {
         this.jobs = jobs;
-        beside = new int[jobs.ledger().tickets().size()];
+        ownHours = new boolean[jobs.size()];
         own = new int[jobs.ledger().repairTypes().size()];
-        for (int line = 0; line < jobs.size(); line++) {
-            if (jobs.state(line) == LineState.CLOSED || jobs.state(line) == LineState.OPEN) {
-                beside[jobs.ledger().lines().ticket(line)]++;
-            }
-        }
-        for (int line = 0; line < jobs.size(); line++) {
-            if (judged(line) && ownHours(line)) {
-                own[jobs.ledger().lines().repairType(line)]++;
-            }
+        for (int line : rows) {
+            ownHours[line] = true;
+            own[jobs.ledger().lines().repairType(line)]++;
         }
     }
 
+    /** Takes all jobs of a shop. */
     public static FitEvidence of(JobLines jobs) {
-        return new FitEvidence(jobs);
+        return of(jobs, SurelyOwnJobs.of(jobs).rows());
+    }
+
+    /**
+     * Takes what is known already.
+     *
+     * @param own rows of jobs with hours of their own, copied ones left out
+     */
+    static FitEvidence of(JobLines jobs, int[] own) {
+        return new FitEvidence(jobs, own);
     }
 
     /** Returns whether a line is judged and has a quote against today's book. */
@@ -40,10 +44,6 @@ public final class FitEvidence {
 
     /** Returns whether a line tells how often jobs of its repair type fit their quote. */
     public boolean counts(int line) {
-        return judged(line) && (own[jobs.ledger().lines().repairType(line)] < ENOUGH || ownHours(line));
-    }
-
-    private boolean ownHours(int line) {
-        return jobs.splitSeconds(line) == 0 || beside[jobs.ledger().lines().ticket(line)] == 1;
+        return judged(line) && (own[jobs.ledger().lines().repairType(line)] < ENOUGH || ownHours[line]);
     }
 }

@@ -1,6 +1,7 @@
 package benchtrue.revision;
 
 import benchtrue.findings.ShopPace;
+import benchtrue.findings.SurelyOwnJobs;
 import benchtrue.hours.JobLines;
 import benchtrue.reconcile.Ledger;
 import benchtrue.shop.Hours;
@@ -18,7 +19,7 @@ public final class JobsThatFit {
 
     /** Counts the jobs of a shop. */
     public static JobsThatFit of(JobLines jobs, ShopPace pace) {
-        return new JobsThatFit(new PastJobs(jobs, pace), jobs.ledger());
+        return new JobsThatFit(new PastJobs(jobs, SurelyOwnJobs.of(jobs).rows(), pace), jobs.ledger());
     }
 
     /** Returns how many jobs of a repair type tell it. */

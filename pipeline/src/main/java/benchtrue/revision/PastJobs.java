@@ -20,10 +20,11 @@ final class PastJobs {
     /**
      * Takes a shop's jobs.
      *
+     * @param own rows of jobs with hours of their own, copied ones left out
      * @param pace brings the hours of each job to today; what the last year took stays as it was
      */
-    PastJobs(JobLines jobs, ShopPace pace) {
-        FitEvidence evidence = FitEvidence.of(jobs);
+    PastJobs(JobLines jobs, int[] own, ShopPace pace) {
+        FitEvidence evidence = FitEvidence.of(jobs, own);
         int types = jobs.ledger().repairTypes().size();
         yearlyHours = new double[types];
         yearlyTaken = new double[types];

@@ -2,7 +2,7 @@ package benchtrue.revision;
 
 /** What hours may be taken from, as tried on past jobs (methods, section 9). */
 public enum PastMethod {
-    /** What the program proposes, before any guard rail and rounding. */
+    /** What the program proposes, before any guard rail and rounding; in two lines where size of quote matters. */
     PROPOSAL("the proposal"),
     /** The book as it stood. */
     KEEP_THE_BOOK("keeping the book"),
@@ -10,6 +10,8 @@ public enum PastMethod {
     PLAIN_AVERAGE("the plain average of the last 12 months"),
     /** The middle job of each repair, whatever similar repairs do. */
     UNPOOLED_MEDIAN("each repair's middle job"),
+    /** The proposal with a curve over all sizes of quote in place of two lines. */
+    SIZE_CURVE("the proposal by a curve over the size of the quote"),
     /** What would have been written into the book: within the guard rails, rounded, of the method that had done best. */
     POLICY("the proposal within its guard rails");
 

@@ -7,8 +7,7 @@ package benchtrue.revision;
  * @param ownFactor what the shop's policy asks for by the program's own method, before any guard rail
  * @param simplerFactor what the simpler method says that the proposal fell back to; NaN where it did not
  * @param meanFactor what such jobs take on average, putting right included
- * @param usualFactor half of such jobs take more, half less
- * @param spread standard deviation of ln(hours) of one job about the usual
+ * @param fits hours that a share of such jobs stays within
  * @param jobsAYear jobs a year, in hours quoted over hours of today's book
  * @param lowestSeconds least hours that one revision may go down to: the step's end or the shortest safe hours
  * @param highestSeconds most hours that one revision may go up to
@@ -18,8 +17,7 @@ public record ProposalInputs(
         double ownFactor,
         double simplerFactor,
         double meanFactor,
-        double usualFactor,
-        double spread,
+        FitCurve fits,
         double jobsAYear,
         long lowestSeconds,
         long highestSeconds,

@@ -6,8 +6,10 @@ import benchtrue.findings.Findings;
 import benchtrue.findings.LeftOut;
 import benchtrue.findings.RepairFinding;
 import benchtrue.findings.Slowing;
+import benchtrue.findings.SurelyOwnJobs;
 import benchtrue.findings.UnreadShares;
 import benchtrue.findings.UsualJob;
+import benchtrue.hours.JobLines;
 import benchtrue.reconcile.Ledger;
 import benchtrue.settings.Policy;
 import benchtrue.settings.Settings;
@@ -17,6 +19,7 @@ import benchtrue.shop.Money;
 import benchtrue.shop.PriceBook;
 import benchtrue.shop.RepairType;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -33,13 +36,11 @@ public final class ProposeRevision {
     public Revision propose(CostedLines costs, Findings findings, Settings settings, AlreadyDecided decided) {
         Ledger ledger = costs.jobs().ledger();
         BackTest backTest = new TryPastJobs(costs.jobs(), settings).test();
-        PastJobs past = new PastJobs(costs.jobs(), findings.pace());
-        double[] pace = findings.pace().corrections(costs.jobs()).factor();
+        int[] rows = SurelyOwnJobs.of(costs.jobs()).rows();
+        PastJobs past = new PastJobs(costs.jobs(), rows, findings.pace());
+        Taken taken = Taken.of(costs.jobs(), rows, findings);
+        List<FitCurve> fits = FitCurves.of(costs.jobs(), taken.own(), findings.pace(), taken.once(), Map.of());
         double[] rounding = findings.reach().middle();
-        Map<Integer, UsualJob> usual =
-                findings.usualJobs().stream().collect(Collectors.toMap(UsualJob::repairType, Function.identity()));
-        Map<Integer, Slowing> slower = findings.drift().slowings().stream()
-                .collect(Collectors.toMap(Slowing::repairType, Function.identity()));
         Map<Integer, LeftOut> leftOut =
                 findings.leftOut().stream().collect(Collectors.toMap(LeftOut::repairType, Function.identity()));
         UnreadShares unread = UnreadShares.of(ledger, settings, findings.repairs(), findings.reach());
@@ -47,25 +48,27 @@ public final class ProposeRevision {
         List<ProposedChange> changes = new ArrayList<>();
         for (RepairFinding finding : findings.repairs()) {
             String key = ledger.repairTypes().name(finding.repairType());
-            Optional<Slowing> slowing = Optional.ofNullable(slower.get(finding.repairType()));
-            Optional<UsualJob> job = Optional.ofNullable(usual.get(finding.repairType()));
             against.type(key).ifPresent(type -> {
                 Policy policy = settings.policy().of(type.family());
-                JobTotals all =
-                        JobTotals.of(finding, slowing, pace[finding.repairType()] * findings.measuredLoad(finding));
+                JobTotals all = taken.totals()[finding.repairType()];
                 Optional<LeftOut> left = Optional.ofNullable(leftOut.get(finding.repairType()));
-                Target own = Target.of(
-                        left.map(all::without).orElse(all).atPace(rounding[finding.repairType()]),
-                        left.flatMap(out -> job.map(out::of))
-                                .or(() -> job)
-                                .map(model -> model.atPace(rounding[finding.repairType()])),
-                        past,
+                double atPace = rounding[finding.repairType()];
+                boolean sized = findings.sizes().stream().anyMatch(size -> size.repairType() == finding.repairType());
+                Target drafted = Target.of(
+                        left.map(all::without).orElse(all).atPace(atPace),
+                        atPace
+                                * left.map(out -> taken.once(all, out))
+                                        .orElse(taken.once()[finding.repairType()]),
+                        left.map(out -> taken.without(out, fits.get(finding.repairType())))
+                                .orElse(fits.get(finding.repairType()))
+                                .times(atPace),
                         policy,
                         settings.figures());
+                Target own = sized ? drafted.forAllSizes() : drafted;
                 Target simpler = own.orOf(
                         backTest.used(),
                         past.yearlyAverage(finding.repairType())
-                                * rounding[finding.repairType()]
+                                * atPace
                                 * left.map(LeftOut::load).orElse(1.0),
                         settings.figures());
                 Row row = new Row(type, today(ledger, type), finding, decided);
@@ -85,7 +88,66 @@ public final class ProposeRevision {
                 backTest,
                 DraftSurcharges.of(findings.drivers(), costs.shopRate(), settings),
                 DraftConditions.of(findings, ledger, against, costs.shopRate(), settings),
+                backTest.used() == PastMethod.PROPOSAL
+                        ? DraftSizeLines.of(costs, findings, settings, taken, decided)
+                        : List.of(),
                 decided.coming());
+    }
+
+    /**
+     * What the jobs of each repair took.
+     *
+     * @param totals by code; null for a repair without a finding
+     * @param once by code, hours per quoted hour without putting right; NaN without jobs
+     * @param own rows of jobs with hours of their own, without those of before a repair got slower
+     * @param usual by code, what one job usually takes
+     */
+    record Taken(JobTotals[] totals, double[] once, int[] own, Map<Integer, UsualJob> usual) {
+        private static Taken of(JobLines jobs, int[] own, Findings findings) {
+            double[] pace = findings.pace().corrections(jobs).factor();
+            Map<Integer, UsualJob> usual =
+                    findings.usualJobs().stream().collect(Collectors.toMap(UsualJob::repairType, Function.identity()));
+            Map<Integer, Slowing> slower = findings.drift().slowings().stream()
+                    .collect(Collectors.toMap(Slowing::repairType, Function.identity()));
+            JobTotals[] totals = new JobTotals[pace.length];
+            double[] once = new double[pace.length];
+            Arrays.fill(once, Double.NaN);
+            for (RepairFinding finding : findings.repairs()) {
+                int type = finding.repairType();
+                double load = pace[type] * findings.measuredLoad(finding);
+                totals[type] = JobTotals.of(finding, Optional.ofNullable(slower.get(type)), load);
+                once[type] = Target.once(totals[type], Optional.ofNullable(usual.get(type)));
+            }
+            return new Taken(totals, once, newest(jobs, own, totals), usual);
+        }
+
+        /** Returns hours per quoted hour of the jobs whose excess counts. */
+        private double once(JobTotals all, LeftOut left) {
+            return Target.once(
+                    all.without(left),
+                    Optional.ofNullable(usual.get(all.repairType())).map(left::of));
+        }
+
+        /** Returns what a share of them stays within. */
+        private FitCurve without(LeftOut left, FitCurve fits) {
+            double narrower = Optional.ofNullable(usual.get(left.repairType()))
+                    .filter(job -> job.spread() > 0)
+                    .map(job -> left.of(job).spread() / job.spread())
+                    .orElse(1.0);
+            return fits.narrowed(narrower).times(left.load());
+        }
+
+        private static int[] newest(JobLines jobs, int[] own, JobTotals[] totals) {
+            return Arrays.stream(own)
+                    .filter(line -> {
+                        JobTotals total = totals[jobs.ledger().lines().repairType(line)];
+                        int opened = jobs.ledger()
+                                .tickets()
+                                .opened(jobs.ledger().lines().ticket(line));
+                        return total == null || !Absent.has(total.since()) || opened >= total.since();
+                    })
+                    .toArray();
+        }
     }
 
     private static RepairType today(Ledger ledger, RepairType type) {
@@ -147,8 +209,7 @@ public final class ProposeRevision {
                     own.factor(),
                     simpler,
                     own.mean(),
-                    own.usual(),
-                    own.spread(),
+                    own.fits(),
                     jobsAYear,
                     GuardRails.lowest(type, settings.policy()),
                     GuardRails.highest(type, settings.policy()),

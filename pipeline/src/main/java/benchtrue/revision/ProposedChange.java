@@ -2,7 +2,6 @@ package benchtrue.revision;
 
 import benchtrue.findings.Verdict;
 import benchtrue.shop.Absent;
-import benchtrue.statistics.Normal;
 
 /**
  * One repair type's proposed row in the next price book.
@@ -38,7 +37,7 @@ public record ProposedChange(
      * written; absent where that is not known.
      */
     public long secondsThatFit(double share) {
-        double factor = grounds.usualFactor() * StrictMath.exp(Normal.quantile(share) * grounds.spread());
+        double factor = grounds.fits().at(share);
         return Double.isFinite(factor) ? HourGrid.atLeast(factor * bookSeconds - 1) : Absent.AMOUNT;
     }
 

@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param backTest how such proposals did on past jobs
  * @param surcharges lines that the book could have for traits of the instrument
  * @param conditions lines with conditions that the book has or could have
+ * @param sizeLines lines that the book could have for small and large quotes
  * @param coming price books for days to come, the earliest first
  */
 public record Revision(
@@ -21,11 +22,13 @@ public record Revision(
         BackTest backTest,
         List<SurchargeLine> surcharges,
         List<ProposedSurcharge> conditions,
+        List<SizeLines> sizeLines,
         List<ComingBook> coming) {
     public Revision {
         changes = List.copyOf(changes);
         surcharges = List.copyOf(surcharges);
         conditions = List.copyOf(conditions);
+        sizeLines = List.copyOf(sizeLines);
         coming = List.copyOf(coming);
     }
 

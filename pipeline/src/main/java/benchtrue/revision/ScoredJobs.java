@@ -22,6 +22,7 @@ final class ScoredJobs {
     private final JobLines jobs;
     private final List<Job> all = new ArrayList<>();
     private final boolean[] own;
+    private final boolean[] copied;
 
     /**
      * One job.
@@ -29,15 +30,28 @@ final class ScoredJobs {
      * @param quotedOn day of its first quote
      * @param lines rows of its lines
      * @param hours what they took together
+     * @param log what its hours say
      */
-    record Job(int quotedOn, int[] lines, double hours) {}
+    record Job(int quotedOn, int[] lines, double hours, Log log) {}
+
+    /** What the hours of a job say. */
+    enum Log {
+        /** How long its one line took. */
+        OF_THE_LINE,
+        /** How long the lines of its ticket took together. */
+        OF_THE_TICKET,
+        /** The quote over again. */
+        COPIED
+    }
 
     private ScoredJobs(JobLines jobs) {
         this.jobs = jobs;
         own = new boolean[jobs.size()];
-        for (int line : new SurelyOwnJobs().pick(jobs)) {
+        SurelyOwnJobs surely = SurelyOwnJobs.of(jobs);
+        for (int line : surely.rows()) {
             own[line] = true;
         }
+        copied = surely.copiedTickets();
         int tickets = jobs.ledger().tickets().size();
         int[] starts = jobs.ledger().lines().starts(tickets);
         Completeness logged = jobs.ledger().completeness();
@@ -59,7 +73,11 @@ final class ScoredJobs {
         long seconds = 0;
         for (int line = from; line < to; line++) {
             if (own[line]) {
-                all.add(new Job(jobs.ledger().quotedOn(line), new int[] {line}, Hours.of(jobs.actualSeconds(line))));
+                all.add(job(new int[] {line}, jobs.actualSeconds(line), Log.OF_THE_LINE));
+            } else if (predictable(line)
+                    && jobs.evidence(line) == SplitEvidence.LOGGED
+                    && jobs.actualSeconds(line) > 0) {
+                all.add(job(new int[] {line}, jobs.actualSeconds(line), Log.COPIED));
             } else if (jobs.state(line) == LineState.CLOSED && jobs.evidence(line) != SplitEvidence.LOGGED) {
                 together.add(line);
                 whole &= predictable(line) || jobs.actualSeconds(line) == 0;
@@ -69,9 +87,14 @@ final class ScoredJobs {
         int[] lines =
                 Arrays.stream(together.toArray()).filter(this::predictable).toArray();
         if (whole && seconds > 0) {
-            all.add(new Job(
-                    Arrays.stream(lines).map(jobs.ledger()::quotedOn).min().getAsInt(), lines, Hours.of(seconds)));
+            boolean repeats = copied[jobs.ledger().lines().ticket(lines[0])];
+            all.add(job(lines, seconds, repeats ? Log.COPIED : Log.OF_THE_TICKET));
         }
+    }
+
+    private Job job(int[] lines, long seconds, Log log) {
+        return new Job(
+                Arrays.stream(lines).map(jobs.ledger()::quotedOn).min().getAsInt(), lines, Hours.of(seconds), log);
     }
 
     private int ended(int ticket) {
@@ -105,26 +128,37 @@ final class ScoredJobs {
     /**
      * Returns how predictions held.
      *
-     * @param factors by repair-type code, hours per hour of the book then
+     * @param factors hours per hour of the book then
      * @param bookThen by code, hours of the book then per hour of today's
      * @param shares by code, of jobs that should fit; a ticket scored by its total takes its lines' by their predicted hours
      */
-    PastScore score(List<Job> scored, double[] factors, double[] bookThen, double[] shares) {
+    PastScore score(List<Job> scored, Factors factors, double[] bookThen, double[] shares) {
         PastScore score = PastScore.NONE;
         for (Job job : scored) {
+            double quoted = 0;
             double predicted = 0;
             double first = shares[jobs.ledger().lines().repairType(job.lines()[0])];
             double beyond = 0;
             for (int line : job.lines()) {
                 int type = jobs.ledger().lines().repairType(line);
-                double hours = jobs.todayQuotedHours(line) * bookThen[type] * factors[type];
+                double then = jobs.todayQuotedHours(line) * bookThen[type];
+                quoted += then;
+                double hours = then * (Double.isNaN(then) ? 1 : factors.of(type, then));
                 predicted += hours;
                 beyond += hours * (shares[type] - first);
             }
             double share = predicted > 0 ? first + beyond / predicted : first;
             // A repair type that stood in no book then could not have been predicted.
-            score = Double.isNaN(predicted) ? score : score.with(job.lines().length, predicted, job.hours(), share);
+            score = Double.isNaN(predicted) ? score : with(score, job, quoted, predicted, share);
         }
         return score;
+    }
+
+    private static PastScore with(PastScore score, Job job, double quoted, double predicted, double share) {
+        return switch (job.log()) {
+            case OF_THE_LINE -> score.withLine(quoted, predicted, job.hours(), share);
+            case OF_THE_TICKET -> score.withTotal(job.lines().length, predicted, job.hours(), share);
+            case COPIED -> score.withCopied(job.lines().length);
+        };
     }
 }

@@ -3,50 +3,45 @@ package benchtrue.revision;
 import benchtrue.findings.UsualJob;
 import benchtrue.format.Figures;
 import benchtrue.settings.Policy;
-import benchtrue.statistics.Normal;
 import java.util.Optional;
 
 /**
  * What the policy of the shop, or of the repair's family, asks for, before any guard rail.
  *
  * <p>The mean is what all jobs of the type took together, those logged with their ticket as a whole included, as if similar
- * repairs had lent {@value #LENT_JOBS} jobs at the mean of the model of hours; times what putting right adds. The quantile is
- * that of log-normal jobs with that mean, putting right apart, and the model's spread. Where there is no model, the type's own
- * jobs stand in: their load factor, and the quantile of their ratios.
+ * repairs had lent {@value #LENT_JOBS} jobs at the mean of the model of hours; times what putting right adds. The share that
+ * fits is that of {@link FitCurves}, putting right apart.
  *
  * @param factor hours per hour of today's book; NaN without jobs
  * @param basis what it stands on, in words
  * @param mean the mean alone
- * @param usual the median of the model, NaN without one
- * @param spread of ln(hours) about it, NaN without one
+ * @param fits what a share of jobs stays within
  */
-record Target(double factor, String basis, double mean, double usual, double spread) {
+record Target(double factor, String basis, double mean, FitCurve fits) {
     private static final int LENT_JOBS = 8;
 
-    static Target of(JobTotals taken, Optional<UsualJob> job, PastJobs past, Policy policy, Figures figures) {
-        Optional<UsualJob> known =
-                job.filter(model -> taken.jobs() > 0 && Double.isFinite(model.mean() * model.spread()));
-        double once = known.map(model -> leaning(taken, model.mean())).orElse(Double.NaN);
-        double mean = known.isPresent() ? once * taken.withRework() : taken.loadFactor();
-        double spread = known.map(UsualJob::spread).orElse(Double.NaN);
-        double usual = once * StrictMath.exp(-spread * spread / 2);
-        double fit = known.isPresent()
-                ? usual * StrictMath.exp(Normal.quantile(policy.coverage()) * spread)
-                : past.quantile(taken.repairType(), policy.coverage());
+    static Target of(JobTotals taken, double once, FitCurve fits, Policy policy, Figures figures) {
+        double mean = once * taken.withRework();
+        double fit = fits.at(policy.coverage());
         boolean byFit = policy.rule() == Policy.Rule.COVERAGE || (policy.rule() == Policy.Rule.LARGER && fit > mean);
         return new Target(
                 byFit ? fit : mean,
                 byFit ? fitBasis(taken, fit, policy, figures) : meanBasis(taken, mean, figures),
                 mean,
-                usual,
-                spread);
+                fits);
     }
 
-    /** Returns hours per quoted hour of jobs without putting right, leaning on the model's mean. */
-    private static double leaning(JobTotals taken, double modelled) {
-        double own = StrictMath.log(taken.loadFactor() / taken.withRework());
-        double log = (taken.jobs() * own + LENT_JOBS * StrictMath.log(modelled)) / (taken.jobs() + LENT_JOBS);
-        return StrictMath.exp(log);
+    /** Returns hours per quoted hour without putting right: what all jobs took together, leaning on the model's mean. */
+    static double once(JobTotals taken, Optional<UsualJob> job) {
+        double own = taken.loadFactor() / taken.withRework();
+        return job.filter(model -> taken.jobs() > 0 && Double.isFinite(model.mean()))
+                .map(model -> leaning(taken.jobs(), own, model.mean()))
+                .orElse(own);
+    }
+
+    private static double leaning(int jobs, double own, double modelled) {
+        double log = jobs * StrictMath.log(own) + LENT_JOBS * StrictMath.log(modelled);
+        return StrictMath.exp(log / (jobs + LENT_JOBS));
     }
 
     /**
@@ -70,7 +65,13 @@ record Target(double factor, String basis, double mean, double usual, double spr
         double by = factorThatIsSure / factor;
         String sure = basis + "; held to " + figures.ratio(factorThatIsSure)
                 + ", which is sure whatever is in doubt about the hours";
-        return new Target(factorThatIsSure, sure, mean * by, usual * by, spread);
+        return new Target(factorThatIsSure, sure, mean * by, fits.times(by));
+    }
+
+    /** Returns the same, said to be one figure for small and large quotes that differ. */
+    Target forAllSizes() {
+        String words = basis + "; small and large quotes differ: see the two lines drafted for them";
+        return new Target(factor, words, mean, fits);
     }
 
     /**
@@ -81,13 +82,13 @@ record Target(double factor, String basis, double mean, double usual, double spr
     Target against(double todayOverOther) {
         return todayOverOther == 1
                 ? this
-                : new Target(factor * todayOverOther, basis, mean * todayOverOther, usual * todayOverOther, spread);
+                : new Target(factor * todayOverOther, basis, mean * todayOverOther, fits.times(todayOverOther));
     }
 
     private Target rival(PastMethod used, double factor, Figures figures) {
         String basis =
                 used.words() + ", which did better on past jobs: " + figures.ratio(factor) + " hours per quoted hour";
-        return new Target(factor, basis, mean, usual, spread);
+        return new Target(factor, basis, mean, fits);
     }
 
     private static String meanBasis(JobTotals taken, double mean, Figures figures) {

@@ -227,7 +227,7 @@ public final class CrossedEffects {
     }
 
     /** Returns the standard error of a level's effect as a prediction of the true one, with the fixed effects' own error. */
-    public double effectError(int factor, int level) {
+    double effectError(int factor, int level) {
         return equations.theta[factor] * deviation(uncertainty().level(factor, level));
     }
 
@@ -250,11 +250,25 @@ public final class CrossedEffects {
 
     /** Returns the standard error of {@link #predict}, as a prediction of the true expectation of such rows. */
     public double predictError(double[] x, int[] levels) {
+        return error(1, x, levels);
+    }
+
+    /** Returns by how much the expected y of a row stands off that of one with 0 in all columns and average levels. */
+    public double contrast(double[] x, int[] levels) {
+        return predict(x, levels) - fixed[0];
+    }
+
+    /** Returns the standard error of {@link #contrast}. */
+    public double contrastError(double[] x, int[] levels) {
+        return error(0, x, levels);
+    }
+
+    private double error(double intercept, double[] x, int[] levels) {
         MixedRows rows = equations.rows;
         double[] v = new double[rows.size];
-        v[rows.effects] = 1;
+        v[rows.effects] = intercept;
         for (int j = 0; j < x.length; j++) {
-            v[rows.effects + 1 + j] = aliased(j + 1) ? 0 : x[j] - rows.means[j];
+            v[rows.effects + 1 + j] = aliased(j + 1) ? 0 : x[j] - intercept * rows.means[j];
         }
         int aside = -1;
         double amount = 0;

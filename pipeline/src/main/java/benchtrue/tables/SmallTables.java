@@ -75,10 +75,18 @@ final class SmallTables {
         return ResultTable.<Tried>of("backtest", "One row is one method at one cut-off: how it would have done")
                 .text("method", "the method", row -> Words.of(row.method))
                 .day("cutoff", "first day of the quarter that was foretold", Tried::cutOff)
-                .count("lines", "jobs scored", row -> row.score.lines())
-                .hours("pinball_loss", "loss summed over the jobs", row -> row.score.loss())
+                .count("lines", "lines that could be scored", row -> row.score.lines())
+                .hours("pinball_loss", "loss in hours summed over the jobs", row -> row.score.loss())
                 .ratio("coverage", "share of jobs that fit", row -> row.score.coverage())
-                .ratio("hours_bias", "foretold hours over taken ones, less 1", row -> row.score.hoursBias());
+                .ratio("hours_bias", "foretold hours over taken ones, less 1", row -> row.score.hoursBias())
+                .ratio(
+                        "ratio_loss",
+                        "loss in hours per quoted hour summed over lines with hours of their own, each counting once",
+                        row -> row.score.ratioLoss())
+                .count(
+                        "uncopied_lines",
+                        "lines that do not repeat their quote: the figures rest on these",
+                        row -> row.score.uncopiedLines());
     }
 
     /** {@code open-lines.csv}: one row a line of an open ticket, by ticket then line. */

@@ -53,8 +53,9 @@ public final class WriteTables {
 
     private static List<Tried> tried(BackTest test) {
         return test.cutOffs().stream()
-                .flatMap(cutOff -> cutOff.scores().entrySet().stream()
-                        .map(row -> new Tried(row.getKey(), cutOff.day(), row.getValue())))
+                .flatMap(cutOff -> test.methods().stream()
+                        .map(method ->
+                                new Tried(method, cutOff.day(), cutOff.scores().get(method))))
                 .toList();
     }
 

@@ -3,7 +3,10 @@ package benchtrue.findings;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchtrue.ShopBuilder;
+import benchtrue.ShopSettings;
 import benchtrue.hours.JobLines;
+import benchtrue.settings.Disclosure;
+import benchtrue.settings.Settings;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
@@ -67,6 +70,51 @@ class UsualJobTruthTest {
                 used / (double) shops);
         assertThat(without).as("leaving out open jobs favours short ones").isLessThan(-0.01);
         assertThat(StrictMath.abs(with)).isLessThan(0.5 * StrictMath.abs(without));
+    }
+
+    /** Lena writes 12 % less than the book, Mara the book, Nora 10 % more; conditions that they see are borne out by half. */
+    @Test
+    void aWriterWhoQuotesLowIsToldHowMuchThatCosts() {
+        Settings shown = new ShopSettings().people(Disclosure.SHOWN).build();
+        String[] names = {"Lena", "Mara", "Nora"};
+        double[] habit = {0.88, 1.0, 1.10};
+        double[] sum = new double[3];
+        int held = 0;
+        for (long seed = 1; seed <= 10; seed++) {
+            Random random = new Random(seed);
+            ShopBuilder shop = new ShopBuilder().asOf("2026-10-31");
+            for (int type = 0; type < TYPES; type++) {
+                shop.type("type-" + type, 2);
+            }
+            for (int i = 0; i < JOBS; i++) {
+                int writer = i % 3;
+                double seen = StrictMath.exp(0.1 * random.nextGaussian());
+                double hours = 2 * StrictMath.sqrt(seen) * StrictMath.exp(SPREAD * random.nextGaussian());
+                shop.ticket(String.format(Locale.ROOT, "T%03d", i))
+                        .opened(LocalDate.of(2025, 1, 1).plusDays(i).toString());
+                shop.of("acoustic", names[writer]).line("type-" + random.nextInt(TYPES), 2 * habit[writer] * seen);
+                shop.logged("Ada", "1", rounded(hours));
+            }
+            JobLines jobs = JudgedShop.costs(shop).jobs();
+            for (PersonFactor person : study(jobs).people(shown)) {
+                if (person.role() == PersonFactor.Role.QUOTE_WRITER) {
+                    int writer = Arrays.asList(names).indexOf(person.name());
+                    sum[writer] += StrictMath.log(person.factor()) / 10;
+                    held += person.lower() <= 1 / habit[writer] && 1 / habit[writer] <= person.upper() ? 1 : 0;
+                }
+            }
+        }
+        System.out.printf(
+                Locale.ROOT,
+                "writers at 0.88, 1.00 and 1.10 of the book read %.3f, %.3f, %.3f (true 1.136, 1.000, 0.909); %d of 30 ranges hold%n",
+                StrictMath.exp(sum[0]),
+                StrictMath.exp(sum[1]),
+                StrictMath.exp(sum[2]),
+                held);
+        assertThat(StrictMath.exp(sum[0])).isBetween(1.08, 1.17);
+        assertThat(StrictMath.exp(sum[1])).isBetween(0.96, 1.04);
+        assertThat(StrictMath.exp(sum[2])).isBetween(0.87, 0.95);
+        assertThat(held).isGreaterThanOrEqualTo(22);
     }
 
     private static StudyJobs study(JobLines jobs) {

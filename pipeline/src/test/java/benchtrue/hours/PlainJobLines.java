@@ -64,7 +64,7 @@ public final class PlainJobLines {
                 quoted,
                 new int[size],
                 judged,
-                new byte[size],
+                evidence(),
                 new byte[size],
                 new double[size]);
         return new JobLines(
@@ -76,6 +76,17 @@ public final class PlainJobLines {
                 List.of(),
                 new EntryPlaces(place, entryLine, shared),
                 new SplitBasis(1, 0, 0, 0, 0));
+    }
+
+    private byte[] evidence() {
+        byte[] evidence = new byte[size];
+        for (int line = 0; line < size; line++) {
+            SplitEvidence known = split[line] > 0
+                    ? SplitEvidence.SPLIT
+                    : labelled[line] > 0 ? SplitEvidence.LOGGED : SplitEvidence.NONE;
+            evidence[line] = (byte) known.ordinal();
+        }
+        return evidence;
     }
 
     private long book(int line) {

@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class TryPastJobsTest {
@@ -95,8 +96,14 @@ class TryPastJobsTest {
     private static double[][] all(FactorsAsOf factors) {
         List<double[]> all = new ArrayList<>();
         for (PastMethod method : PastMethod.values()) {
-            all.add(factors.raw(method));
-            all.add(factors.railed(method));
+            for (double quoted : new double[] {2, 10}) {
+                all.add(IntStream.range(0, 2)
+                        .mapToDouble(type -> factors.raw(method).of(type, quoted))
+                        .toArray());
+                all.add(IntStream.range(0, 2)
+                        .mapToDouble(type -> factors.railed(method).of(type, quoted))
+                        .toArray());
+            }
         }
         return all.toArray(double[][]::new);
     }
@@ -195,12 +202,12 @@ class TryPastJobsTest {
         assertThat(quoted).hasSize(1);
         assertThat(quoted.get(0).lines()).hasSize(2);
         double[] ones = {1, 1};
-        PastScore score = scored.score(quoted, ones, ones, new double[] {0.6, 0.6});
+        PastScore score = scored.score(quoted, (type, hours) -> 1, ones, new double[] {0.6, 0.6});
         assertThat(score.lines()).isEqualTo(2);
         assertThat(score.loss()).isEqualTo(0.6 * 5, within(1e-9));
         assertThat(score.hoursBias()).isEqualTo(12 / 17.0 - 1, within(1e-9));
-        double refrets =
-                scored.score(quoted, ones, ones, new double[] {0.8, 0.5}).loss();
+        double refrets = scored.score(quoted, (type, hours) -> 1, ones, new double[] {0.8, 0.5})
+                .loss();
         double together = (10 * 0.8 + 2 * 0.5) / 12;
         assertThat(refrets).isEqualTo(together * 5, within(1e-9));
     }
@@ -255,11 +262,15 @@ class TryPastJobsTest {
 
     private static CutOff cutOff(double proposal, double book, double average, double median, double averageHours) {
         Map<PastMethod, PastScore> scores = new EnumMap<>(PastMethod.class);
-        scores.put(PastMethod.PROPOSAL, new PastScore(40, 40, 20, proposal, 1, 1));
-        scores.put(PastMethod.KEEP_THE_BOOK, new PastScore(40, 40, 20, book, 1, 1));
-        scores.put(PastMethod.PLAIN_AVERAGE, new PastScore(40, 40, 20, average, averageHours, 1));
-        scores.put(PastMethod.UNPOOLED_MEDIAN, new PastScore(40, 40, 20, median, 1, 1));
+        scores.put(PastMethod.PROPOSAL, score(proposal, 1));
+        scores.put(PastMethod.KEEP_THE_BOOK, score(book, 1));
+        scores.put(PastMethod.PLAIN_AVERAGE, score(average, averageHours));
+        scores.put(PastMethod.UNPOOLED_MEDIAN, score(median, 1));
         return new CutOff(DAY_BEFORE + 1, scores, scores);
+    }
+
+    private static PastScore score(double loss, double predictedHours) {
+        return new PastScore(40, 40, 40, 20, loss, predictedHours, 1, 40, loss);
     }
 
     @Test

@@ -12,6 +12,7 @@ import benchtrue.findings.RepairFinding;
 import benchtrue.findings.Verdict;
 import benchtrue.hours.SplitHours;
 import benchtrue.reconcile.Ledger;
+import benchtrue.revision.FitCurve;
 import benchtrue.revision.ProposalInputs;
 import benchtrue.revision.ProposedChange;
 import benchtrue.revision.Revision;
@@ -25,6 +26,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -86,8 +88,15 @@ class WriteTablesTest {
                     Verdict.UNDER_QUOTED,
                     "2 jobs took 1.36 hours per quoted hour, more than chance explains.")));
 
-    private static final ProposalInputs GROUNDS =
-            new ProposalInputs(1, Double.NaN, 1, 1, 0.3, 10, 4_050, 36_000, ProposalInputs.Shortening.MAY);
+    private static final ProposalInputs GROUNDS = new ProposalInputs(
+            1,
+            Double.NaN,
+            1,
+            new FitCurve(Collections.nCopies(FitCurve.SHARES, 1.0)),
+            10,
+            4_050,
+            36_000,
+            ProposalInputs.Shortening.MAY);
 
     private static final Revision REVISION = new Revision(List.of(
             new ProposedChange(

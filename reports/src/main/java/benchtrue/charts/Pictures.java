@@ -25,6 +25,7 @@ public final class Pictures {
         pictures.add(new EveryRepair(subject).picture());
         new WhatTheBookDid(subject).picture().ifPresent(pictures::add);
         new TriedOnPastJobs(subject).picture().ifPresent(pictures::add);
+        pictures.addAll(new SizeOfQuote(subject).pictures());
         new WhatMakesItLonger(subject).picture().ifPresent(pictures::add);
         new FoundPairs(subject).picture().ifPresent(pictures::add);
         new StillOnTheBench(subject).picture().ifPresent(pictures::add);

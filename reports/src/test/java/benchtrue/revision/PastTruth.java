@@ -10,6 +10,7 @@ import benchtrue.revision.TryPastJobs.Quarters;
 import benchtrue.sample.LineTruth;
 import benchtrue.sample.Loads;
 import benchtrue.sample.SampleOptions;
+import benchtrue.sample.TrueRatios;
 import benchtrue.sample.Truth;
 import benchtrue.sample.WriteSample;
 import benchtrue.settings.Policy;
@@ -33,26 +34,28 @@ import java.util.Map;
  *
  * @param raw by method, on true hours
  * @param railed the same within the guard rails and rounded
+ * @param oracle what the shop's rule would ask for of other visits without number
  * @param estimate what the back-test itself says from the shop's records
  */
-record PastTruth(Map<PastMethod, PastScore> raw, Map<PastMethod, PastScore> railed, BackTest estimate) {
+record PastTruth(
+        Map<PastMethod, PastScore> raw, Map<PastMethod, PastScore> railed, PastScore oracle, BackTest estimate) {
     private static final int AS_OF = (int) LocalDate.of(2026, 10, 31).toEpochDay();
 
-    static PastTruth of(Path folder, long seed, Loads loads, Policy.Rule rule) {
+    static PastTruth of(Path folder, long seed, Loads loads, Settings settings) {
         try {
-            Truth truth = WriteSample.write(
-                    SampleOptions.standard(folder).withSeed(seed).with(loads));
-            Settings settings = settings(rule);
+            SampleOptions options =
+                    SampleOptions.standard(folder).withSeed(seed).with(loads);
+            Truth truth = WriteSample.write(options);
             Ledger ledger = new Reconcile()
                     .reconcile(new ReadExports().read(folder, settings), settings, AS_OF)
                     .ledger();
-            return of(new SplitHours().split(ledger, settings), truth, settings);
+            return of(new SplitHours().split(ledger, settings), truth, TrueRatios.of(options), settings);
         } catch (IOException unwritable) {
             throw new UncheckedIOException(unwritable);
         }
     }
 
-    private static PastTruth of(JobLines jobs, Truth truth, Settings settings) {
+    private static PastTruth of(JobLines jobs, Truth truth, TrueRatios ratios, Settings settings) {
         TryPastJobs tried = new TryPastJobs(jobs, settings);
         List<LocalDate> days = tried.days();
         List<FactorsAsOf> factors = tried.factors(days);
@@ -60,6 +63,7 @@ record PastTruth(Map<PastMethod, PastScore> raw, Map<PastMethod, PastScore> rail
         List<ScoredJobs.Job> all = trueJobs(jobs, truth);
         Map<PastMethod, PastScore> raw = new EnumMap<>(PastMethod.class);
         Map<PastMethod, PastScore> railed = new EnumMap<>(PastMethod.class);
+        PastScore oracle = PastScore.NONE;
         for (int i = 0; i < days.size(); i++) {
             int from = (int) days.get(i).toEpochDay();
             int before = (int) days.get(i).plusMonths(Quarters.MONTHS).toEpochDay();
@@ -75,8 +79,25 @@ record PastTruth(Map<PastMethod, PastScore> raw, Map<PastMethod, PastScore> rail
                 raw.merge(method, scored.score(quoted, then.raw(method), bookThen, share), PastScore::plus);
                 railed.merge(method, scored.score(quoted, then.railed(method), bookThen, share), PastScore::plus);
             }
+            oracle = oracle.plus(scored.score(quoted, oracle(jobs, ratios, bookThen, settings), bookThen, share));
         }
-        return new PastTruth(raw, railed, tried.test(days, factors));
+        return new PastTruth(raw, railed, oracle, tried.test(days, factors));
+    }
+
+    private static Factors oracle(JobLines jobs, TrueRatios ratios, double[] bookThen, Settings settings) {
+        double[] factors = new double[jobs.ledger().repairTypes().size()];
+        Arrays.setAll(factors, type -> {
+            String key = jobs.ledger().repairTypes().name(type);
+            double fit = ratios.quantile(key, settings.policy().coverage());
+            double mean = ratios.mean(key);
+            return switch (settings.policy().rule()) {
+                        case COVERAGE -> fit;
+                        case BREAK_EVEN -> mean;
+                        case LARGER -> StrictMath.max(fit, mean);
+                    }
+                    / bookThen[type];
+        });
+        return (type, quoted) -> factors[type];
     }
 
     private static List<ScoredJobs.Job> trueJobs(JobLines jobs, Truth truth) {
@@ -91,7 +112,8 @@ record PastTruth(Map<PastMethod, PastScore> raw, Map<PastMethod, PastScore> rail
             if (known != null && known.judged() && jobs.judged(line)) {
                 int quotedOn = Absent.firstOf(
                         ledger.lines().quotedOn(line), ledger.tickets().opened(ticket));
-                all.add(new ScoredJobs.Job(quotedOn, new int[] {line}, Hours.of(known.workedSeconds())));
+                all.add(new ScoredJobs.Job(
+                        quotedOn, new int[] {line}, Hours.of(known.workedSeconds()), ScoredJobs.Log.OF_THE_LINE));
             }
         }
         return all;
@@ -112,10 +134,20 @@ record PastTruth(Map<PastMethod, PastScore> raw, Map<PastMethod, PastScore> rail
         return 1 - estimate.total(method).loss() / estimate.total(than).loss();
     }
 
-    static Settings settings(Policy.Rule rule) {
+    /** Returns how much more the proposal lost per quoted hour, each job counting once, than who knows the truth. */
+    double beyondTheOracle() {
+        return raw.get(PastMethod.PROPOSAL).ratioLoss() / oracle.ratioLoss() - 1;
+    }
+
+    /** Returns the same of hours. */
+    double hoursBeyondTheOracle() {
+        return raw.get(PastMethod.PROPOSAL).loss() / oracle.loss() - 1;
+    }
+
+    static Settings settings(Policy.Rule rule, double share) {
         Policy d = Policy.DEFAULTS;
         return new ShopSettings()
-                .policy(new Policy(rule, d.coverage(), d.largestStep(), d.priceRounding()))
+                .policy(new Policy(rule, share, d.largestStep(), d.priceRounding()))
                 .build();
     }
 }

@@ -49,7 +49,7 @@ public final class WriteSample {
     }
 
     /** Scales the loads so that the true ones are what was asked for. */
-    private static World fitted(World world) {
+    static World fitted(World world) {
         if (world.options().loads() == Loads.SPREAD) {
             return world;
         }

@@ -15,18 +15,20 @@ public final class DecideRow {
     private final Grid grid;
     private final int row;
     private final ProposedChange change;
+    private final double share;
     private final Map<String, String> family;
 
-    DecideRow(Grid grid, int row, ProposedChange change, Map<String, String> family) {
+    DecideRow(Grid grid, int row, ProposedChange change, double share, Map<String, String> family) {
         this.grid = grid;
         this.row = row;
         this.change = change;
+        this.share = share;
         this.family = family;
     }
 
-    /** Without a model of hours the asked-for hours can't be worked out again, and stand as they are. */
+    /** Where nothing is known of the shares that fit, the asked-for hours can't be worked out again, and stand as they are. */
     private boolean live() {
-        return Double.isFinite(change.grounds().usualFactor());
+        return change.grounds().fits().known();
     }
 
     DecideRow proposal(String why) {
@@ -96,6 +98,7 @@ public final class DecideRow {
         double step = clipped < 2 ? 0.1 : 0.25;
         double nearest = Math.floor(clipped / step + 0.5) * step;
         double inside = nearest > highest + 1e-4 ? nearest - step : nearest < lowest - 1e-4 ? nearest + step : nearest;
+        put(DecideColumn.FIT, FitSheet.FORMULA, grounds.fits().at(share));
         put(DecideColumn.CLIPPED, DecideFormulas.CLIPPED, clipped);
         put(DecideColumn.GRID, DecideFormulas.GRID, step);
         put(DecideColumn.NEAREST, DecideFormulas.NEAREST, nearest);
@@ -120,10 +123,9 @@ public final class DecideRow {
      * They work out the program's proposal again, so that another shop rate or policy shows what it would do.
      */
     static final class DecideFormulas {
-        private static final String FIT = "{USUAL}*EXP(NORMSINV(CoveragePolicy)*{SPREAD})";
         static final String ASKED =
-                "{HOURS}*IF(AND(Method=\"simpler\",ISNUMBER({SIMPLER})),{SIMPLER},IF(PolicyRule=\"break-even\",{MEAN},IF(PolicyRule=\"coverage\","
-                        + FIT + ",MAX({MEAN}," + FIT + "))))";
+                "{HOURS}*IF(AND(Method=\"simpler\",ISNUMBER({SIMPLER})),{SIMPLER},IF(PolicyRule=\"break-even\",{MEAN},"
+                        + "IF(PolicyRule=\"coverage\",{FIT},MAX({MEAN},{FIT}))))";
         static final String CLIPPED = "MAX({LOWEST},MIN({HIGHEST},{ASKED}))";
         static final String GRID = "IF({CLIPPED}<2,0.1,0.25)";
         static final String NEAREST = "ROUND(ROUND({CLIPPED}/{GRID},6),0)*{GRID}";

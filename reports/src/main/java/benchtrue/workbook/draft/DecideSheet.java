@@ -88,7 +88,8 @@ public final class DecideSheet {
         text(grid, DecideColumn.VERDICT, finding.verdict().words());
         number(grid, DecideColumn.HOURS, Hours.of(change.bookSeconds()));
         number(grid, DecideColumn.PRICE, Money.units(change.bookLabour()));
-        DecideRow cells = new DecideRow(grid, row, change, families.cells(type.family()));
+        double share = review.settings().policy().of(type.family()).coverage();
+        DecideRow cells = new DecideRow(grid, row, change, share, families.cells(type.family()));
         cells.proposal(why).decision().outcome();
         working(grid, cells, change, type);
     }
@@ -97,8 +98,6 @@ public final class DecideSheet {
         ProposalInputs grounds = change.grounds();
         number(grid, DecideColumn.SIMPLER, grounds.simplerFactor());
         number(grid, DecideColumn.MEAN, grounds.meanFactor());
-        number(grid, DecideColumn.USUAL, grounds.usualFactor());
-        number(grid, DecideColumn.SPREAD, grounds.spread());
         number(grid, DecideColumn.LOWEST, Hours.of(grounds.lowestSeconds()));
         number(grid, DecideColumn.HIGHEST, Hours.of(grounds.highestSeconds()));
         text(grid, DecideColumn.SHORTENING, Words.of(grounds.shortening()).replace('-', ' '));

@@ -2,9 +2,11 @@ package benchtrue.workbook.draft;
 
 import benchtrue.answers.QuoteTable;
 import benchtrue.findings.FoundWork;
+import benchtrue.findings.QuoteSizes.SizeClass;
 import benchtrue.format.Figures;
 import benchtrue.nightly.Review;
 import benchtrue.reconcile.Ledger;
+import benchtrue.revision.SizeLines;
 import benchtrue.revision.SurchargeLine;
 import benchtrue.workbook.sheet.CellStyles;
 import benchtrue.workbook.sheet.Grid;
@@ -51,8 +53,36 @@ final class FirstLookSheet {
         for (SurchargeLine line : surcharges) {
             line(grid.row(row++), plain(line.trait()), words(line));
         }
-        sentence(grid, row, surcharges.isEmpty(), "No trait surely makes a family of repairs longer.");
+        row = sentence(grid, row, surcharges.isEmpty(), "No trait surely makes a family of repairs longer.");
+        sizes(grid, row);
         PageSetup.landscape(sheet);
+    }
+
+    /** Most shops quote each repair at about one size; they are not told so. */
+    private void sizes(Grid grid, int last) {
+        List<SizeLines> all = review.revision().sizeLines();
+        if (all.isEmpty()) {
+            return;
+        }
+        int row = last + 1;
+        grid.row(row++).text("Repairs that could have two lines in the book, by size of quote", CellStyles.Kind.TITLE);
+        for (SizeLines lines : all) {
+            line(grid.row(row++), ledger.title(lines.sizes().repairType()), words(lines));
+        }
+    }
+
+    private String words(SizeLines lines) {
+        SizeClass small = lines.sizes().small();
+        SizeClass large = lines.sizes().large();
+        String finding = Character.toUpperCase(lines.finding().charAt(0))
+                + lines.finding().substring(1);
+        return finding + ": below " + figures.hours(lines.sizes().from()) + " the middle job took " + load(small)
+                + ", from there on " + load(large) + ". " + lines.proposal() + ".";
+    }
+
+    private String load(SizeClass size) {
+        return figures.ratio(size.load()) + " hours per quoted hour (" + figures.ratio(size.lower()) + " to "
+                + figures.ratio(size.upper()) + ", " + figures.count(size.jobs(), "job", "jobs") + ")";
     }
 
     /** Says what is left out, so that nobody takes the list for all that may be found. */

@@ -58,6 +58,9 @@ public final class WriteRevisionWorkbook implements Report {
         }
         jobs.write(workbook.createSheet(JobsSheet.NAME), look);
         jobs.name(workbook);
+        FitSheet fits = new FitSheet(review);
+        fits.write(workbook.createSheet(FitSheet.NAME), look);
+        fits.name(workbook);
         new DecideSheet(review, draft, families).write(decide, look);
         SurchargesSheet.write(review, families, workbook.createSheet(SurchargesSheet.NAME), look);
         new FirstLookSheet(review).write(workbook.createSheet(FirstLookSheet.NAME), look);
@@ -72,10 +75,12 @@ public final class WriteRevisionWorkbook implements Report {
         private static final List<Heading> HEADINGS = List.of(
                 Heading.text("What the hours would have been taken from", 42),
                 Heading.figure("Jobs (lines, or tickets as a whole)", 12),
+                Heading.figure("Lines that repeat their quote, left out", 12),
                 Heading.figure("Jobs that fit", 10),
                 Heading.figure("Hours in all, against what was worked", 14),
-                Heading.figure("Hours missed a job", 10),
-                Heading.figure("The same within the guard rails, rounded", 14));
+                Heading.figure("Missed per quoted hour, each job once", 12),
+                Heading.figure("The same within the guard rails, rounded", 14),
+                Heading.figure("Hours missed a job", 10));
 
         private final BackTest test;
         private final double share;
@@ -91,25 +96,29 @@ public final class WriteRevisionWorkbook implements Report {
             grid.row(2).text(test.sentence());
             Heading.write(HEADINGS, HEADING_ROW, sheet, grid);
             int row = HEADING_ROW + 1;
-            for (PastMethod method : test.cutOffs().isEmpty() ? new PastMethod[0] : PastMethod.values()) {
+            for (PastMethod method : test.methods()) {
                 score(grid.row(row++), method);
             }
         }
 
         private void score(Grid grid, PastMethod method) {
             PastScore score = test.total(method);
-            double railed = method == PastMethod.POLICY ? Double.NaN : missed(test.railedTotal(method));
+            double railed = method == PastMethod.POLICY || method == PastMethod.SIZE_CURVE
+                    ? Double.NaN
+                    : missed(test.railedTotal(method));
             grid.text(method.words(), CellStyles.Kind.WRAPPED)
                     .number(score.jobs(), CellStyles.Kind.COUNT)
+                    .number(score.lines() - score.uncopiedLines(), CellStyles.Kind.COUNT)
                     .number(score.coverage(), CellStyles.Kind.SHARE)
                     .number(score.hoursBias(), CellStyles.Kind.CHANGE)
-                    .number(missed(score), CellStyles.Kind.HOURS)
-                    .number(railed, CellStyles.Kind.HOURS);
+                    .number(missed(score), CellStyles.Kind.RATIO)
+                    .number(railed, CellStyles.Kind.RATIO)
+                    .number(score.loss() / score.jobs() / (1 - share), CellStyles.Kind.HOURS);
         }
 
-        /** Hours too long, and hours too short in the weight that the share of jobs that should fit gives them. */
+        /** Too long, and too short in the weight that the share of jobs that should fit gives it. */
         private double missed(PastScore score) {
-            return score.loss() / score.jobs() / (1 - share);
+            return score.ratioLoss() / score.ownJobs() / (1 - share);
         }
     }
 
