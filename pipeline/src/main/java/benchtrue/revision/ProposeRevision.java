@@ -56,9 +56,7 @@ public final class ProposeRevision {
                 boolean sized = findings.sizes().stream().anyMatch(size -> size.repairType() == finding.repairType());
                 Target drafted = Target.of(
                         left.map(all::without).orElse(all).atPace(atPace),
-                        atPace
-                                * left.map(out -> taken.once(all, out))
-                                        .orElse(taken.once()[finding.repairType()]),
+                        atPace * left.map(out -> taken.once(all, out)).orElse(taken.once()[finding.repairType()]),
                         left.map(out -> taken.without(out, fits.get(finding.repairType())))
                                 .orElse(fits.get(finding.repairType()))
                                 .times(atPace),

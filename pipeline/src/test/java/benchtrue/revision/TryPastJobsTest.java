@@ -236,12 +236,12 @@ class TryPastJobsTest {
                     .toList();
             for (Policy.Rule rule : Policy.Rule.values()) {
                 PastMethod used = BackTest.standsOn(cutOffs, rule);
-                BackTest test = new BackTest(cutOffs, used, "");
+                BackTest test = new BackTest(cutOffs, rule, used, "");
                 if (used != PastMethod.PROPOSAL) {
                     fellBack++;
-                    assertThat(test.railedTotal(used).loss())
+                    assertThat(test.railedTotal(used).missed(rule))
                             .as("seed " + seed)
-                            .isLessThan(test.railedTotal(PastMethod.PROPOSAL).loss());
+                            .isLessThan(test.railedTotal(PastMethod.PROPOSAL).missed(rule));
                 }
             }
         }

@@ -48,8 +48,7 @@ class SimplerMethodTest {
                 g.ownFactor(),
                 SIMPLER,
                 g.meanFactor(),
-                g.usualFactor(),
-                g.spread(),
+                g.fits(),
                 g.jobsAYear(),
                 g.lowestSeconds(),
                 g.highestSeconds(),
@@ -76,9 +75,10 @@ class SimplerMethodTest {
         Revision revision = new Revision(
                 changes,
                 own.revision().lastChange(),
-                new BackTest(List.of(), PastMethod.PLAIN_AVERAGE, "tried"),
+                new BackTest(List.of(), own.settings().policy().rule(), PastMethod.PLAIN_AVERAGE, "tried"),
                 own.revision().surcharges(),
                 own.revision().conditions(),
+                own.revision().sizeLines(),
                 own.revision().coming());
         return new Review(
                 own.settings(),
