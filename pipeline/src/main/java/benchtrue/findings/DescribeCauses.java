@@ -12,6 +12,8 @@ import benchtrue.statistics.StudentT;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Collectors;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.IntPredicate;
@@ -259,6 +261,12 @@ final class DescribeCauses {
                             ? "that lie with few hands"
                             : cause.circumstance().label());
         }
-        found.add(new LeftOut(type, String.join(" and ", words), Causes.others(jobs, left, counts)[type], variance));
+        Set<Integer> lines = IntStream.range(0, jobs.size())
+                .filter(line -> jobs.ledger().lines().repairType(line) == type
+                        && left.stream().anyMatch(cause -> cause.has(line)))
+                .boxed()
+                .collect(Collectors.toSet());
+        found.add(new LeftOut(
+                type, String.join(" and ", words), Causes.others(jobs, left, counts)[type], lines, variance));
     }
 }

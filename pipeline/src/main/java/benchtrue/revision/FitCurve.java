@@ -49,16 +49,6 @@ public record FitCurve(List<Double> ratios) {
                 : new FitCurve(ratios.stream().map(ratio -> ratio * factor).toList());
     }
 
-    /** Returns the same with every ratio nearer to the middle one, on logarithms. */
-    FitCurve narrowed(double spread) {
-        double middle = at(0.5);
-        return spread == 1
-                ? this
-                : new FitCurve(ratios.stream()
-                        .map(ratio -> middle * StrictMath.pow(ratio / middle, spread))
-                        .toList());
-    }
-
     /** Returns whether anything is known. */
     public boolean known() {
         return IntStream.range(0, SHARES).allMatch(place -> Double.isFinite(ratios.get(place)));

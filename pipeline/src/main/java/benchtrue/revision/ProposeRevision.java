@@ -23,6 +23,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -36,13 +37,13 @@ public final class ProposeRevision {
     public Revision propose(CostedLines costs, Findings findings, Settings settings, AlreadyDecided decided) {
         Ledger ledger = costs.jobs().ledger();
         BackTest backTest = new TryPastJobs(costs.jobs(), settings).test();
-        int[] rows = SurelyOwnJobs.of(costs.jobs()).rows();
-        PastJobs past = new PastJobs(costs.jobs(), rows, findings.pace());
-        Taken taken = Taken.of(costs.jobs(), rows, findings);
-        List<FitCurve> fits = FitCurves.of(costs.jobs(), taken.own(), findings.pace(), taken.once(), Map.of());
-        double[] rounding = findings.reach().middle();
         Map<Integer, LeftOut> leftOut =
                 findings.leftOut().stream().collect(Collectors.toMap(LeftOut::repairType, Function.identity()));
+        int[] rows = SurelyOwnJobs.of(costs.jobs()).rows();
+        PastJobs past = new PastJobs(costs.jobs(), rows, findings.pace());
+        Taken taken = Taken.of(costs.jobs(), rows, findings, leftOut);
+        List<FitCurve> fits = FitCurves.of(costs.jobs(), taken.own(), findings.pace(), taken.once(), Map.of());
+        double[] rounding = findings.reach().middle();
         UnreadShares unread = UnreadShares.of(ledger, settings, findings.repairs(), findings.reach());
         PriceBook against = Revision.against(decided.coming(), ledger);
         List<ProposedChange> changes = new ArrayList<>();
@@ -51,15 +52,12 @@ public final class ProposeRevision {
             against.type(key).ifPresent(type -> {
                 Policy policy = settings.policy().of(type.family());
                 JobTotals all = taken.totals()[finding.repairType()];
-                Optional<LeftOut> left = Optional.ofNullable(leftOut.get(finding.repairType()));
                 double atPace = rounding[finding.repairType()];
                 boolean sized = findings.sizes().stream().anyMatch(size -> size.repairType() == finding.repairType());
                 Target drafted = Target.of(
-                        left.map(all::without).orElse(all).atPace(atPace),
-                        atPace * left.map(out -> taken.once(all, out)).orElse(taken.once()[finding.repairType()]),
-                        left.map(out -> taken.without(out, fits.get(finding.repairType())))
-                                .orElse(fits.get(finding.repairType()))
-                                .times(atPace),
+                        all.atPace(atPace),
+                        atPace * taken.once()[finding.repairType()],
+                        fits.get(finding.repairType()).times(atPace),
                         policy,
                         settings.figures());
                 Target own = sized ? drafted.forAllSizes() : drafted;
@@ -67,7 +65,7 @@ public final class ProposeRevision {
                         backTest.used(),
                         past.yearlyAverage(finding.repairType())
                                 * atPace
-                                * left.map(LeftOut::load).orElse(1.0),
+                                * taken.others(finding.repairType(), leftOut),
                         settings.figures());
                 Row row = new Row(type, today(ledger, type), finding, decided);
                 changes.add(row.change(
@@ -97,11 +95,10 @@ public final class ProposeRevision {
      *
      * @param totals by code; null for a repair without a finding
      * @param once by code, hours per quoted hour without putting right; NaN without jobs
-     * @param own rows of jobs with hours of their own, without those of before a repair got slower
-     * @param usual by code, what one job usually takes
+     * @param own rows of jobs with hours of their own, without those of before a repair got slower and those left out for a cause
      */
-    record Taken(JobTotals[] totals, double[] once, int[] own, Map<Integer, UsualJob> usual) {
-        private static Taken of(JobLines jobs, int[] own, Findings findings) {
+    record Taken(JobTotals[] totals, double[] once, int[] own) {
+        private static Taken of(JobLines jobs, int[] own, Findings findings, Map<Integer, LeftOut> leftOut) {
             double[] pace = findings.pace().corrections(jobs).factor();
             Map<Integer, UsualJob> usual =
                     findings.usualJobs().stream().collect(Collectors.toMap(UsualJob::repairType, Function.identity()));
@@ -113,26 +110,22 @@ public final class ProposeRevision {
             for (RepairFinding finding : findings.repairs()) {
                 int type = finding.repairType();
                 double load = pace[type] * findings.measuredLoad(finding);
-                totals[type] = JobTotals.of(finding, Optional.ofNullable(slower.get(type)), load);
-                once[type] = Target.once(totals[type], Optional.ofNullable(usual.get(type)));
+                Optional<LeftOut> left = Optional.ofNullable(leftOut.get(type));
+                Optional<UsualJob> job = Optional.ofNullable(usual.get(type));
+                JobTotals all = JobTotals.of(finding, Optional.ofNullable(slower.get(type)), load);
+                totals[type] = left.map(all::without).orElse(all);
+                once[type] = Target.once(totals[type], left.flatMap(out -> job.map(out::of)).or(() -> job));
             }
-            return new Taken(totals, once, newest(jobs, own, totals), usual);
+            Set<Integer> apart = leftOut.values().stream()
+                    .flatMap(left -> left.lines().stream())
+                    .collect(Collectors.toSet());
+            int[] others = Arrays.stream(own).filter(line -> !apart.contains(line)).toArray();
+            return new Taken(totals, once, newest(jobs, others, totals));
         }
 
-        /** Returns hours per quoted hour of the jobs whose excess counts. */
-        private double once(JobTotals all, LeftOut left) {
-            return Target.once(
-                    all.without(left),
-                    Optional.ofNullable(usual.get(all.repairType())).map(left::of));
-        }
-
-        /** Returns what a share of them stays within. */
-        private FitCurve without(LeftOut left, FitCurve fits) {
-            double narrower = Optional.ofNullable(usual.get(left.repairType()))
-                    .filter(job -> job.spread() > 0)
-                    .map(job -> left.of(job).spread() / job.spread())
-                    .orElse(1.0);
-            return fits.narrowed(narrower).times(left.load());
+        /** Returns what jobs without causes take over what all take. */
+        private double others(int type, Map<Integer, LeftOut> leftOut) {
+            return leftOut.containsKey(type) ? leftOut.get(type).load() : 1;
         }
 
         private static int[] newest(JobLines jobs, int[] own, JobTotals[] totals) {
