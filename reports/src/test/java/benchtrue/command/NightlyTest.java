@@ -182,12 +182,12 @@ class NightlyTest {
     @Test
     void aNeededTableThatIsMissingEndsWith66() throws IOException {
         try (Stream<Path> files = Files.list(shop.resolve("exports"))) {
-            for (Path file : files.filter(f -> f.getFileName().toString().startsWith("tickets"))
+            for (Path file : files.filter(f -> f.getFileName().toString().startsWith("quoted-lines"))
                     .toList()) {
                 Files.delete(file);
             }
         }
-        assertRefused(66, "found no file of the table tickets");
+        assertRefused(66, "found no file of the table quoted-lines");
     }
 
     @Test
