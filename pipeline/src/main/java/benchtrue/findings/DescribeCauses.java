@@ -12,11 +12,11 @@ import benchtrue.statistics.StudentT;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.stream.IntStream;
-import java.util.stream.Collectors;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.IntPredicate;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** Says of each cause how many jobs, hours and how much money lie with it, and what a proposal leaves out for it. */
 final class DescribeCauses {

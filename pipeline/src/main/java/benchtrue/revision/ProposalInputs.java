@@ -8,6 +8,9 @@ package benchtrue.revision;
  * @param simplerFactor what the simpler method says that the proposal fell back to; NaN where it did not
  * @param meanFactor what such jobs take on average, putting right included
  * @param fits hours that a share of such jobs stays within
+ * @param level hours of the book in force over the book's that the draft stands against: no change
+ * @param sureDown what a factor below the level may be too low by: it is raised by that, up to the level
+ * @param sureUp what a factor above the level may be too high by: it is lowered by that, down to the level
  * @param jobsAYear jobs a year, in hours quoted over hours of today's book
  * @param lowestSeconds least hours that one revision may go down to: the step's end or the shortest safe hours
  * @param highestSeconds most hours that one revision may go up to
@@ -18,6 +21,9 @@ public record ProposalInputs(
         double simplerFactor,
         double meanFactor,
         FitCurve fits,
+        double level,
+        double sureDown,
+        double sureUp,
         double jobsAYear,
         long lowestSeconds,
         long highestSeconds,

@@ -63,11 +63,15 @@ public final class ProposeRevision {
                 Target own = sized ? drafted.forAllSizes() : drafted;
                 Target simpler = own.orOf(
                         backTest.used(),
-                        past.yearlyAverage(finding.repairType())
-                                * atPace
-                                * taken.others(finding.repairType(), leftOut),
+                        past.yearlyAverage(finding.repairType()) * atPace * taken.others(finding.repairType(), leftOut),
                         settings.figures());
-                Row row = new Row(type, today(ledger, type), finding, decided);
+                Row row = new Row(
+                        type,
+                        today(ledger, type),
+                        finding,
+                        decided,
+                        unread.higher(finding.repairType()),
+                        unread.lower(finding.repairType()));
                 changes.add(row.change(
                         own.careful(unread.careful(finding.repairType(), own.factor()), settings.figures()),
                         simpler.careful(unread.careful(finding.repairType(), simpler.factor()), settings.figures()),
@@ -114,12 +118,14 @@ public final class ProposeRevision {
                 Optional<UsualJob> job = Optional.ofNullable(usual.get(type));
                 JobTotals all = JobTotals.of(finding, Optional.ofNullable(slower.get(type)), load);
                 totals[type] = left.map(all::without).orElse(all);
-                once[type] = Target.once(totals[type], left.flatMap(out -> job.map(out::of)).or(() -> job));
+                once[type] = Target.once(
+                        totals[type], left.flatMap(out -> job.map(out::of)).or(() -> job));
             }
             Set<Integer> apart = leftOut.values().stream()
                     .flatMap(left -> left.lines().stream())
                     .collect(Collectors.toSet());
-            int[] others = Arrays.stream(own).filter(line -> !apart.contains(line)).toArray();
+            int[] others =
+                    Arrays.stream(own).filter(line -> !apart.contains(line)).toArray();
             return new Taken(totals, once, newest(jobs, others, totals));
         }
 
@@ -150,8 +156,16 @@ public final class ProposeRevision {
      *
      * @param type its repair in the book that the draft stands against
      * @param today the same in the book in force, against which its jobs are reckoned
+     * @param sureDown what a load below 1 may be too low by
+     * @param sureUp what a load above 1 may be too high by
      */
-    private record Row(RepairType type, RepairType today, RepairFinding finding, AlreadyDecided decided) {
+    private record Row(
+            RepairType type,
+            RepairType today,
+            RepairFinding finding,
+            AlreadyDecided decided,
+            double sureDown,
+            double sureUp) {
         ProposedChange change(
                 Target own, Target target, PastMethod used, PastJobs past, long shopRate, Settings settings, int asOf) {
             Target drafted = used == PastMethod.KEEP_THE_BOOK ? target : target.against(todayOverDrafted());
@@ -201,6 +215,9 @@ public final class ProposeRevision {
                     simpler,
                     own.mean(),
                     own.fits(),
+                    todayOverDrafted(),
+                    sureDown,
+                    sureUp,
                     jobsAYear,
                     GuardRails.lowest(type, settings.policy()),
                     GuardRails.highest(type, settings.policy()),

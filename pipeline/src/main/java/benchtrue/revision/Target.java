@@ -57,15 +57,14 @@ record Target(double factor, String basis, double mean, FitCurve fits) {
         };
     }
 
-    /** Returns this target moved as far as what was not read, rounding or an unsure pace could undo it. */
+    /** Returns this target moved as far as what was not read, rounding or an unsure pace could undo it; what it rests on stays. */
     Target careful(double factorThatIsSure, Figures figures) {
         if (factorThatIsSure == factor || Double.isNaN(factor)) {
             return this;
         }
-        double by = factorThatIsSure / factor;
         String sure = basis + "; held to " + figures.ratio(factorThatIsSure)
                 + ", which is sure whatever is in doubt about the hours";
-        return new Target(factorThatIsSure, sure, mean * by, fits.times(by));
+        return new Target(factorThatIsSure, sure, mean, fits);
     }
 
     /** Returns the same, said to be one figure for small and large quotes that differ. */

@@ -15,14 +15,14 @@ public final class DecideRow {
     private final Grid grid;
     private final int row;
     private final ProposedChange change;
-    private final double share;
+    private final Policy policy;
     private final Map<String, String> family;
 
-    DecideRow(Grid grid, int row, ProposedChange change, double share, Map<String, String> family) {
+    DecideRow(Grid grid, int row, ProposedChange change, Policy policy, Map<String, String> family) {
         this.grid = grid;
         this.row = row;
         this.change = change;
-        this.share = share;
+        this.policy = policy;
         this.family = family;
     }
 
@@ -98,11 +98,21 @@ public final class DecideRow {
         double step = clipped < 2 ? 0.1 : 0.25;
         double nearest = Math.floor(clipped / step + 0.5) * step;
         double inside = nearest > highest + 1e-4 ? nearest - step : nearest < lowest - 1e-4 ? nearest + step : nearest;
-        put(DecideColumn.FIT, FitSheet.FORMULA, grounds.fits().at(share));
+        put(DecideColumn.FIT, FitSheet.FORMULA, grounds.fits().at(policy.coverage()));
+        put(DecideColumn.BY_POLICY, DecideFormulas.BY_POLICY, byPolicy(grounds));
         put(DecideColumn.CLIPPED, DecideFormulas.CLIPPED, clipped);
         put(DecideColumn.GRID, DecideFormulas.GRID, step);
         put(DecideColumn.NEAREST, DecideFormulas.NEAREST, nearest);
         put(DecideColumn.INSIDE, DecideFormulas.INSIDE, inside);
+    }
+
+    private double byPolicy(ProposalInputs grounds) {
+        double fit = grounds.fits().at(policy.coverage());
+        return switch (policy.rule()) {
+            case BREAK_EVEN -> grounds.meanFactor();
+            case COVERAGE -> fit;
+            case LARGER -> Math.max(grounds.meanFactor(), fit);
+        };
     }
 
     private Grid at(DecideColumn column) {
@@ -123,9 +133,10 @@ public final class DecideRow {
      * They work out the program's proposal again, so that another shop rate or policy shows what it would do.
      */
     static final class DecideFormulas {
-        static final String ASKED =
-                "{HOURS}*IF(AND(Method=\"simpler\",ISNUMBER({SIMPLER})),{SIMPLER},IF(PolicyRule=\"break-even\",{MEAN},"
-                        + "IF(PolicyRule=\"coverage\",{FIT},MAX({MEAN},{FIT}))))";
+        static final String BY_POLICY =
+                "IF(PolicyRule=\"break-even\",{MEAN},IF(PolicyRule=\"coverage\",{FIT},MAX({MEAN},{FIT})))";
+        static final String ASKED = "{HOURS}*IF(AND(Method=\"simpler\",ISNUMBER({SIMPLER})),{SIMPLER},"
+                + "IF({BY_POLICY}<{LEVEL},MIN({LEVEL},{BY_POLICY}*{SURE_DOWN}),MAX({LEVEL},{BY_POLICY}*{SURE_UP})))";
         static final String CLIPPED = "MAX({LOWEST},MIN({HIGHEST},{ASKED}))";
         static final String GRID = "IF({CLIPPED}<2,0.1,0.25)";
         static final String NEAREST = "ROUND(ROUND({CLIPPED}/{GRID},6),0)*{GRID}";

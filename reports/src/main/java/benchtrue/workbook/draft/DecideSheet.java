@@ -7,6 +7,7 @@ import benchtrue.nightly.Review;
 import benchtrue.reconcile.Ledger;
 import benchtrue.revision.ProposalInputs;
 import benchtrue.revision.ProposedChange;
+import benchtrue.settings.Policy;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Hours;
 import benchtrue.shop.Money;
@@ -88,8 +89,8 @@ public final class DecideSheet {
         text(grid, DecideColumn.VERDICT, finding.verdict().words());
         number(grid, DecideColumn.HOURS, Hours.of(change.bookSeconds()));
         number(grid, DecideColumn.PRICE, Money.units(change.bookLabour()));
-        double share = review.settings().policy().of(type.family()).coverage();
-        DecideRow cells = new DecideRow(grid, row, change, share, families.cells(type.family()));
+        Policy policy = review.settings().policy().of(type.family());
+        DecideRow cells = new DecideRow(grid, row, change, policy, families.cells(type.family()));
         cells.proposal(why).decision().outcome();
         working(grid, cells, change, type);
     }
@@ -98,6 +99,9 @@ public final class DecideSheet {
         ProposalInputs grounds = change.grounds();
         number(grid, DecideColumn.SIMPLER, grounds.simplerFactor());
         number(grid, DecideColumn.MEAN, grounds.meanFactor());
+        number(grid, DecideColumn.LEVEL, grounds.level());
+        number(grid, DecideColumn.SURE_DOWN, grounds.sureDown());
+        number(grid, DecideColumn.SURE_UP, grounds.sureUp());
         number(grid, DecideColumn.LOWEST, Hours.of(grounds.lowestSeconds()));
         number(grid, DecideColumn.HIGHEST, Hours.of(grounds.highestSeconds()));
         text(grid, DecideColumn.SHORTENING, Words.of(grounds.shortening()).replace('-', ' '));
