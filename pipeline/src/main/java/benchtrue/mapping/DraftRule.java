@@ -247,14 +247,14 @@ final class DraftRule {
         }
     }
 
-    /** Names the columns not read that could be meant by what stands in them. */
+    /** Tells the columns not read that could be meant by what stands in them; by place, since a header may be anything. */
     private String candidates(Column column) {
         List<String> near = guess.unused().stream()
                 .filter(source -> source.filled() > 0 && !Made.isMade(source.header()) && source.fits(column) >= FITS)
-                .map(source -> TomlText.quoted(source.header()))
+                .map(source -> "column " + (1 + guess.file().columns().indexOf(source)))
                 .limit(MOST_CANDIDATES)
                 .toList();
-        return near.isEmpty() ? "" : " It may be " + String.join(" or ", near) + ".";
+        return near.isEmpty() ? "" : " It may be " + String.join(" or ", near) + " from the left.";
     }
 
     private boolean hasHours() {

@@ -31,6 +31,9 @@ import java.util.stream.Stream;
  */
 final class RepairWords {
     private static final int SHOWN = 5;
+    private static final int FEWEST = 3;
+    private static final int RARE = 100;
+    private static final double WORTH_SHOWING = 0.3;
     private static final Pattern SECTION =
             Pattern.compile("^\\s*\\[\\s*words\\s*\\.\\s*repair_type\\s*][^\\n]*$", Pattern.MULTILINE);
     private final Map<String, Long> quoted = new HashMap<>();
@@ -39,6 +42,7 @@ final class RepairWords {
     private final Set<String> answered = new HashSet<>();
     private final List<String> lines = new ArrayList<>();
     private final List<String> open = new ArrayList<>();
+    private long met;
 
     /** A name that a text may be, and how alike both are. */
     private record Near(String repair, double likeness) {}
@@ -89,6 +93,10 @@ final class RepairWords {
     }
 
     private void draft() {
+        met = Stream.of(quoted, logged)
+                .flatMap(counts -> counts.values().stream())
+                .mapToLong(Long::longValue)
+                .sum();
         boolean book = !titles.isEmpty();
         Map<String, Long> together = new HashMap<>();
         quoted.forEach((name, count) -> together.merge(RepairNames.sorted(name), count, Long::sum));
@@ -120,11 +128,22 @@ final class RepairWords {
                     + "  # " + Math.round(100 * Math.min(0.99, nearest.get(0).likeness)) + " %: " + rows(rows)
                     + (nearest.size() > 1 ? "; the next is " + TomlText.quoted(nearest.get(1).repair) : ""));
         } else if (mustBeKnown || alike) {
-            open.add(name);
-            lines.add(line(name, PriceBooks.ONE_OFF) + "  # ASKED: what is it (" + rows(rows) + ")? The nearest: "
-                    + nearest.stream().map(near -> TomlText.quoted(near.repair)).collect(Collectors.joining(", ")));
+            ask(name, rows, nearest, alike);
         } else {
             titles.put(name, name);
+        }
+    }
+
+    /** What was met once or twice in many rows and is like no repair may be somebody's name that slipped into the column. */
+    private void ask(String name, long rows, List<Near> nearest, boolean alike) {
+        if (alike || rows >= FEWEST || rows * RARE >= met) {
+            String known = nearest.stream()
+                    .filter(near -> near.likeness >= WORTH_SHOWING)
+                    .map(near -> TomlText.quoted(near.repair))
+                    .collect(Collectors.joining(", "));
+            open.add(name);
+            lines.add(line(name, PriceBooks.ONE_OFF) + "  # ASKED: what is it (" + rows(rows) + ")?"
+                    + (known.isEmpty() ? "" : " The nearest: " + known));
         }
     }
 

@@ -106,7 +106,7 @@ class DraftMappingTest {
                 .contains(
                         "[words.repair_type]",
                         "\"Refret\" = \"refret\"  # 99 %: 1 row",
-                        "\"Buffing\" = \"one-off\"  # ASKED: what is it (1 row)? The nearest: ");
+                        "\"Buffing\" = \"one-off\"  # ASKED: what is it (1 row)?");
         assertThat(draft.questions())
                 .containsExactly(
                         "repairs: what is \"Buffing\"? Until [words.repair_type] of the draft says, such work counts"
