@@ -17,6 +17,7 @@ import benchtrue.workbook.sheet.Heading;
 import benchtrue.workbook.sheet.TextHeight;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.apache.poi.ss.usermodel.Row;
@@ -95,7 +96,7 @@ final class SurchargesSheet {
                 .empty(CellStyles.Kind.ENTRY)
                 .empty(CellStyles.Kind.ENTRY_HOURS)
                 .formula(
-                        at(String.format(HOURS_FORMULA, proposed.standing() ? "$B#" : "0"), row, Map.of()),
+                        at(String.format(Locale.ROOT, HOURS_FORMULA, proposed.standing() ? "$B#" : "0"), row, Map.of()),
                         stays,
                         CellStyles.Kind.HOURS)
                 .formula(
