@@ -11,7 +11,9 @@ import benchtrue.revision.ComingBook;
 import benchtrue.revision.JobsThatFit;
 import benchtrue.revision.Revision;
 import benchtrue.shop.Absent;
+import benchtrue.shop.PriceBook;
 import benchtrue.shop.RepairType;
+import benchtrue.shop.Surcharge;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -21,6 +23,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What whoever writes quotes needs of each repair: the book's hours and price, hours that fit so many jobs, and what to look
@@ -63,7 +66,7 @@ public record QuoteTable(List<Family> families) {
      * @param jobs finished jobs that tell how many hours fit
      * @param fitting how many of those fit the hours in force; 0 where there are none
      * @param hoursThatFit seconds that fit the {@link #SHARES} of jobs, as a book is written; absent where too little is known
-     * @param lookFor what to look for at the counter, in words, what is found most often first
+     * @param lookFor what to look for at the counter, in words: what the book adds on a condition, then what is found most often
      */
     public record Row(
             Optional<RepairType> now,
@@ -165,7 +168,7 @@ public record QuoteTable(List<Family> families) {
         }
 
         private List<String> lookFor(int code, RepairType type) {
-            List<String> words = new ArrayList<>();
+            List<String> words = new ArrayList<>(accepted(type.repairType()));
             often(findings.foundWork()).stream()
                     .filter(pair -> pair.quoted() == code)
                     .forEach(pair -> words.add(ledger.title(pair.found()) + " too: " + often(pair.share(), figures)));
@@ -174,6 +177,25 @@ public record QuoteTable(List<Family> families) {
                         "mind " + type.hazards().stream().map(QuoteTable::plain).collect(Collectors.joining(", ")));
             }
             return words;
+        }
+
+        /** Returns what the books in force and to come add where a condition holds, in words. */
+        private List<String> accepted(String key) {
+            PriceBook now = ledger.books().inForce(ledger.asOf());
+            Stream<String> added = now.surcharges().stream()
+                    .filter(line -> line.repairType().equals(key))
+                    .map(this::words);
+            Stream<String> later = revision.coming().stream()
+                    .map(ComingBook::book)
+                    .flatMap(book -> book.surcharges().stream()
+                            .filter(line -> line.repairType().equals(key)
+                                    && !now.surcharges().contains(line))
+                            .map(line -> words(line) + " from " + figures.day(book.effective())));
+            return Stream.concat(added, later).distinct().toList();
+        }
+
+        private String words(Surcharge line) {
+            return line.title() + ": add " + figures.hours(line.seconds()) + ", " + figures.money(line.labour());
         }
 
         private List<String> longer(String family) {

@@ -172,6 +172,9 @@ class SurchargeLoopTest {
                 .as("the follow-up knows what the line changed")
                 .contains("changed 1 repair", "It worked: jobs took 1.")
                 .doesNotContain("It changed takings by 0 ");
+        assertThat(Files.readString(shop.resolve("out/" + LATER + "/quote-table.html")))
+                .as("who writes quotes is told")
+                .contains("Nut, on banjo instruments: add ");
         assertThat(Files.readAllLines(shop.resolve("out/" + LATER + "/backtest.csv")))
                 .hasSizeGreaterThan(1);
         List<String[]> told = Files.readAllLines(shop.resolve("out/" + LATER + "/lines.csv")).stream()
