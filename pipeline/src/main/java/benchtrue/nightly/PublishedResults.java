@@ -10,6 +10,7 @@ import java.nio.file.StandardCopyOption;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
@@ -61,8 +62,8 @@ final class PublishedResults {
             move(whole, out.resolve(date.toString()));
         }
         Files.deleteIfExists(out.resolve(date + NAME_ONLY));
-        LocalDate newest =
-                results().headMap(horizon.isAfter(date) ? horizon : date, true).lastKey();
+        Map.Entry<LocalDate, Path> come = results().floorEntry(horizon);
+        LocalDate newest = come == null ? date : come.getKey();
         if (isLinked(LATEST, Path.of(newest.toString()))) {
             Files.deleteIfExists(out.resolve(LATEST + NAME_ONLY));
         } else {

@@ -116,7 +116,9 @@ class PublishedResultsTest {
     void aResultForADayThatHasNotComeIsNeverTheLatest() throws IOException {
         PublishedResults shelf = shelf("allowed");
         LocalDate mistyped = LocalDate.of(2036, 6, 30);
-        shelf.publish(mistyped, WholeRun.seal(out, mistyped, "mistyped"), mistyped);
+        run(shelf, MAY, "may");
+        shelf.publish(mistyped, WholeRun.seal(out, mistyped, "mistyped"), HORIZON);
+        assertThat(out.resolve("latest/result.txt")).hasContent("may");
         run(shelf, JUNE, "june");
         assertThat(out.resolve("latest/result.txt")).hasContent("june");
         assertThat(shelf.beyond(HORIZON)).containsExactly(mistyped);
