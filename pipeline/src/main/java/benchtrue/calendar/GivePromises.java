@@ -45,7 +45,8 @@ final class GivePromises {
         return model.knowsEnough()
                 && !Absent.has(visits.gone(ticket))
                 && !Absent.has(visits.ready(ticket))
-                && tried.isMoving(model, ticket, ledger.asOf());
+                && tried.isMoving(ticket, ledger.asOf())
+                && ahead(ticket).enough(standingLevel) < DayChances.MOST;
     }
 
     private DayChances ahead(int ticket) {

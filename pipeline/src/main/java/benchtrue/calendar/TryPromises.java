@@ -23,12 +23,16 @@ final class TryPromises {
     private static final int MOST_CASES = 150;
 
     /** A shop changes; older promises say little of the next. */
-    private static final int NEWEST = 150;
+    private static final int NEWEST = 100;
 
     /** What is aimed at, a little above, since the past that it is learnt from is but a sample. */
-    private static final double AIM = 0.815;
+    private static final double AIM = 0.81;
+
+    private static final double LEAST = 0.7;
 
     private static final double SUREST = 0.99;
+
+    private static final double STEP = 0.02;
 
     /** Promises' worth of trust in the plain level. */
     private static final double PRIOR = 20;
@@ -79,8 +83,9 @@ final class TryPromises {
             given.add(tried(model, ticket, visits.opened(ticket), freshLevel));
         }
         for (int ticket : some(ticket -> visits.opened(ticket) <= day && !isOver(ticket, day))) {
-            if (isMoving(model, ticket, day)) {
-                standing.add(tried(model, ticket, day, standingLevel));
+            Tried promise = tried(model, ticket, day, standingLevel);
+            if (isMoving(ticket, day) && promise.days < DayChances.MOST) {
+                standing.add(promise);
             }
         }
         fresh.addAll(given);
@@ -110,18 +115,9 @@ final class TryPromises {
         return new Tried(ticket, day, chances, chances.enough(level), usual);
     }
 
-    /** Returns whether a visit is one of those whose day the past tells: not left lying, not longer in the queue than any before. */
-    boolean isMoving(PromiseModel model, int ticket, int day) {
-        TicketDays days = visits.days();
-        Case now = caseOf(model, ticket, day);
-        if (!now.begun()) {
-            return model.hasQueuedSo(now);
-        }
-        int last = days.first(ticket);
-        for (int sitting = days.from(ticket); sitting < days.to(ticket) && days.day(sitting) <= day; sitting++) {
-            last = days.day(sitting);
-        }
-        return day - last - days.waited(ticket, last, day, TicketDays.BEFORE_READY) <= UsualLengths.SHORT_PAUSE;
+    /** Returns whether a visit is not one of those that were begun and left lying. */
+    boolean isMoving(int ticket, int day) {
+        return !visits.begun(ticket, day) || visits.days().pause(ticket, day) <= UsualLengths.SHORT_PAUSE;
     }
 
     /** Returns a visit as it stood on a day. */
@@ -129,13 +125,11 @@ final class TryPromises {
         TicketDays days = visits.days();
         int opened = visits.opened(ticket);
         int waited = days.waited(ticket, opened, day, TicketDays.OF_ITS_OWN);
-        boolean begun = days.begun(ticket) && days.first(ticket) <= day;
-        double left = visits.quoted(ticket) - visits.worked(ticket, day);
         return new Case(
-                begun && day > opened,
+                visits.begun(ticket, day) && day > opened,
                 day - opened - waited,
                 waited,
-                Math.max(left, 0.1 * visits.quoted(ticket)),
+                visits.left(ticket, day),
                 model.expectedWait(ticket),
                 visits.queue(opened));
     }
@@ -167,13 +161,13 @@ final class TryPromises {
         return (share.length * seen + PRIOR * aim) / (share.length + PRIOR);
     }
 
-    /** Where fewer were kept than should have been, more is aimed at by as much (Gibbs, Candes 2021). */
+    /** More is aimed at with each one broken, less with each one kept, so that in the long run as many are kept (Gibbs, Candes 2021). */
     private double aim(List<Tried> tried, int day) {
         List<Tried> due = tried.stream()
                 .filter(promise -> promise.day + promise.days <= day)
                 .toList();
-        double missing = due.isEmpty() ? 0 : Math.max(0, KEPT - kept(due, promise -> promise.days));
-        return Math.min(SUREST, AIM + missing * due.size() / (due.size() + PRIOR));
+        double missing = due.isEmpty() ? 0 : KEPT - kept(due, promise -> promise.days);
+        return Math.max(LEAST, Math.min(SUREST, AIM + STEP * missing * due.size()));
     }
 
     /** Returns how the promises given to new visits did. */
