@@ -27,8 +27,8 @@ final class GivePromises {
         tried = new TryPromises(ledger, visits);
         tried.run();
         model = tried.model(ledger.asOf());
-        freshLevel = tried.freshLevel();
-        standingLevel = tried.standingLevel();
+        freshLevel = tried.freshLevel(ledger.asOf());
+        standingLevel = tried.standingLevel(ledger.asOf());
     }
 
     /** Returns how such promises would have done. */

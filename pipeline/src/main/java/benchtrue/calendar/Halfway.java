@@ -30,7 +30,9 @@ final class Halfway {
                 }
             }
         }
-        byHours = Ordered.by(IntStream.range(0, days.size()).mapToDouble(i -> StrictMath.log1p(visits.left(tickets.get(i), days.get(i)))).toArray());
+        byHours = Ordered.by(IntStream.range(0, days.size())
+                .mapToDouble(i -> StrictMath.log1p(visits.left(tickets.get(i), days.get(i))))
+                .toArray());
     }
 
     private int end(int ticket) {

@@ -169,13 +169,25 @@ final class PromiseModel {
         return now.begun() ? rest : beginAhead(now).plus(rest);
     }
 
-    /** Of the visits that stood as long; where hardly one of them was begun nobody knows. */
     private DayChances beginAhead(Case now) {
+        return now.queued() == 0
+                ? DayChances.of(IntStream.range(Math.max(0, donors.length - LATELY), donors.length)
+                        .map(i -> (int) StrictMath.rint(begin[i] + moved(now, donors[i])))
+                        .toArray())
+                : queueAhead(now);
+    }
+
+    /** Returns the days that a visit would have queued longer with the queue of another. */
+    private double moved(Case now, int ticket) {
+        return queueSlope * (now.queue() - visits.queue(visits.opened(ticket)));
+    }
+
+    /** Of the visits that stood as long, those still queuing too; where hardly one of them was begun nobody knows. */
+    private DayChances queueAhead(Case now) {
         Stretches left = new Stretches();
         for (int ticket : lately) {
-            double moved = queueSlope * (now.queue() - visits.queue(visits.opened(ticket)));
-            int days = (int) StrictMath.rint(visits.queued(ticket, today) + moved) - now.queued();
-            left.add(now.queued() == 0 ? Math.max(0, days) : days, visits.begun(ticket, today));
+            double queued = visits.queued(ticket, today) + moved(now, ticket);
+            left.add((int) StrictMath.rint(queued) - now.queued(), visits.begun(ticket, today));
         }
         return left.over() < FEW ? DayChances.NEVER : DayChances.of(left.curve());
     }

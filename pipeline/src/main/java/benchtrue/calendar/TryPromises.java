@@ -23,10 +23,12 @@ final class TryPromises {
     private static final int MOST_CASES = 150;
 
     /** A shop changes; older promises say little of the next. */
-    private static final int NEWEST = 100;
+    private static final int NEWEST = 150;
+
+    private static final int NEWEST_STANDING = 100;
 
     /** What is aimed at, a little above, since the past that it is learnt from is but a sample. */
-    private static final double AIM = 0.81;
+    private static final double AIM = 0.815;
 
     private static final double LEAST = 0.7;
 
@@ -76,8 +78,8 @@ final class TryPromises {
     }
 
     private void cutOff(PromiseModel model, int day) {
-        double freshLevel = level(fresh, day);
-        double standingLevel = level(standing, day);
+        double freshLevel = freshLevel(day);
+        double standingLevel = standingLevel(day);
         List<Tried> given = new ArrayList<>();
         for (int ticket : some(ticket -> visits.opened(ticket) > day && visits.opened(ticket) <= day + MONTH)) {
             given.add(tried(model, ticket, visits.opened(ticket), freshLevel));
@@ -134,18 +136,19 @@ final class TryPromises {
                 visits.queue(opened));
     }
 
-    /** Returns the level for new visits, from all that is known today. */
-    double freshLevel() {
-        return level(fresh, ledger.asOf());
+    /** Returns the level for new visits, from all that is known on a day. */
+    double freshLevel(int day) {
+        return level(fresh, NEWEST, freshAim(day), day);
     }
 
     /** Returns the level for visits that stand in the shop. */
-    double standingLevel() {
-        return level(standing, ledger.asOf());
+    double standingLevel(int day) {
+        return level(standing, NEWEST_STANDING, standingAim(day), day);
     }
 
-    private double level(List<Tried> tried, int day) {
-        List<Tried> earlier = tried.subList(Math.max(0, tried.size() - NEWEST), tried.size());
+    private double level(List<Tried> tried, int newest, double wanted, int day) {
+        double aim = Math.max(LEAST, Math.min(SUREST, wanted));
+        List<Tried> earlier = tried.subList(Math.max(0, tried.size() - newest), tried.size());
         double[] share = new double[earlier.size()];
         boolean[] over = new boolean[share.length];
         for (int i = 0; i < share.length; i++) {
@@ -154,20 +157,33 @@ final class TryPromises {
             int took = (over[i] ? visits.ready(promise.ticket) : day) - promise.day;
             share[i] = promise.chances.within(took - 1);
         }
-        double aim = aim(tried, day);
         double needed =
                 share.length == 0 ? Double.NaN : KaplanMeier.of(share, over).quantile(aim);
         double seen = Double.isNaN(needed) ? aim : Math.min(SUREST, needed);
         return (share.length * seen + PRIOR * aim) / (share.length + PRIOR);
     }
 
-    /** More is aimed at with each one broken, less with each one kept, so that in the long run as many are kept (Gibbs, Candes 2021). */
-    private double aim(List<Tried> tried, int day) {
-        List<Tried> due = tried.stream()
-                .filter(promise -> promise.day + promise.days <= day)
-                .toList();
-        double missing = due.isEmpty() ? 0 : KEPT - kept(due, promise -> promise.days);
-        return Math.max(LEAST, Math.min(SUREST, AIM + STEP * missing * due.size()));
+    /** Where fewer were kept than should have been, more is aimed at by as much. */
+    private double freshAim(int day) {
+        List<Tried> due = due(fresh, day);
+        return AIM + Math.max(0, missing(due)) * due.size() / (due.size() + PRIOR);
+    }
+
+    /**
+     * More is aimed at with each one broken, less with each one kept, so that in the long run as many are kept, however the shop
+     * changes (Gibbs, Candes 2021).
+     */
+    private double standingAim(int day) {
+        List<Tried> due = due(standing, day);
+        return AIM + STEP * missing(due) * due.size();
+    }
+
+    private static List<Tried> due(List<Tried> tried, int day) {
+        return tried.stream().filter(promise -> promise.day + promise.days <= day).toList();
+    }
+
+    private double missing(List<Tried> due) {
+        return due.isEmpty() ? 0 : KEPT - kept(due, promise -> promise.days);
     }
 
     /** Returns how the promises given to new visits did. */
@@ -182,9 +198,7 @@ final class TryPromises {
 
     /** Only promises whose day has come tell; those of open visits are broken. */
     private PromiseTrial of(List<Tried> all) {
-        List<Tried> known = all.stream()
-                .filter(promise -> promise.day + promise.days <= ledger.asOf())
-                .toList();
+        List<Tried> known = due(all, ledger.asOf());
         List<Tried> own = known.stream()
                 .filter(promise -> Absent.has(ledger.tickets().promised(promise.ticket)))
                 .toList();

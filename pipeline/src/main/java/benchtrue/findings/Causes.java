@@ -87,9 +87,14 @@ record Causes(List<Named> named, List<Circumstance> all, int[] ownJobs) {
      * @param counts jobs that count
      */
     double[] others(JobLines jobs, List<Named> left, IntPredicate counts) {
-        double[] others = loads(jobs, CauseRows.splitAgain(jobs, expected(jobs)), line -> counts.test(line)
-                && left.stream()
-                        .noneMatch(cause -> cause.repairType() == jobs.ledger().lines().repairType(line) && cause.has(line)));
+        double[] others = loads(
+                jobs,
+                CauseRows.splitAgain(jobs, expected(jobs)),
+                line -> counts.test(line)
+                        && left.stream()
+                                .noneMatch(cause -> cause.repairType()
+                                                == jobs.ledger().lines().repairType(line)
+                                        && cause.has(line)));
         double[] all = loads(jobs, line -> Hours.of(jobs.actualSeconds(line)), counts);
         Arrays.setAll(others, type -> others[type] > 0 && all[type] > 0 ? others[type] / all[type] : 1);
         return others;

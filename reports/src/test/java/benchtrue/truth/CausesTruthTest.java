@@ -149,7 +149,13 @@ class CausesTruthTest {
         if (found) {
             with.leftOut().stream()
                     .filter(out -> out.repairType() == planted.type())
-                    .forEach(out -> moved(planted, out, load(with, planted.type()) / load(without, planted.type()), jobs, counts, at));
+                    .forEach(out -> moved(
+                            planted,
+                            out,
+                            load(with, planted.type()) / load(without, planted.type()),
+                            jobs,
+                            counts,
+                            at));
         }
     }
 
@@ -170,7 +176,8 @@ class CausesTruthTest {
 
     private static double load(JobLines jobs, int type, IntPredicate counts) {
         int[] lines = IntStream.range(0, jobs.size())
-                .filter(line -> jobs.judged(line) && jobs.ledger().lines().repairType(line) == type && counts.test(line))
+                .filter(line ->
+                        jobs.judged(line) && jobs.ledger().lines().repairType(line) == type && counts.test(line))
                 .toArray();
         double hours = IntStream.of(lines)
                 .mapToDouble(line -> Hours.of(jobs.actualSeconds(line) + jobs.reworkSeconds(line)))
