@@ -94,9 +94,10 @@ public record PriceList(PriceBook book, Optional<PriceBook> before, List<Family>
     /** Repairs, and what is added to them on a condition. */
     private static Map<String, RepairType> rows(PriceBook book) {
         Map<String, RepairType> rows = new TreeMap<>(book.types());
-        book.surcharges().forEach(line -> book.type(line.repairType())
-                .map(line::rowBelow)
-                .ifPresent(row -> rows.put(row.repairType(), row)));
+        book.surcharges()
+                .forEach(line -> book.type(line.repairType())
+                        .map(line::rowBelow)
+                        .ifPresent(row -> rows.put(row.repairType(), row)));
         return rows;
     }
 

@@ -47,15 +47,16 @@ final class SumWeeks {
             }
         }
         WeeksApart apart = new WeeksApart(ledger);
-        byFamily.values().forEach(types -> types.forEach((type, tickets) -> {
-            int[] its = tickets.stream().mapToInt(Integer::intValue).toArray();
-            Lasted lasted = lasted(its);
-            boolean[] ready = new boolean[its.length];
-            for (int i = 0; i < ready.length; i++) {
-                ready[i] = lasted.ends[i] == READY;
-            }
-            apart.add(type, its, lasted.days, ready);
-        }));
+        byFamily.values()
+                .forEach(types -> types.forEach((type, tickets) -> {
+                    int[] its = tickets.stream().mapToInt(Integer::intValue).toArray();
+                    Lasted lasted = lasted(its);
+                    boolean[] ready = new boolean[its.length];
+                    for (int i = 0; i < ready.length; i++) {
+                        ready[i] = lasted.ends[i] == READY;
+                    }
+                    apart.add(type, its, lasted.days, ready);
+                }));
         List<WeeksApart.Apart> found = apart.found(falseDiscovery);
         List<RepairWeeks> rows = new ArrayList<>();
         byFamily.forEach((family, types) -> {
@@ -65,8 +66,14 @@ final class SumWeeks {
                     .toArray();
             rows.add(row(Absent.INDEX, family, "", all));
             types.forEach((type, tickets) -> {
-                rows.add(row(type, family, "", tickets.stream().mapToInt(Integer::intValue).toArray()));
-                found.stream().filter(group -> group.type() == type).forEach(group -> rows.add(row(type, family, group.words(), group.tickets())));
+                rows.add(row(
+                        type,
+                        family,
+                        "",
+                        tickets.stream().mapToInt(Integer::intValue).toArray()));
+                found.stream()
+                        .filter(group -> group.type() == type)
+                        .forEach(group -> rows.add(row(type, family, group.words(), group.tickets())));
             });
         });
         return rows;

@@ -179,7 +179,9 @@ final class TryPromises {
     }
 
     private static List<Tried> due(List<Tried> tried, int day) {
-        return tried.stream().filter(promise -> promise.day + promise.days <= day).toList();
+        return tried.stream()
+                .filter(promise -> promise.day + promise.days <= day)
+                .toList();
     }
 
     private double missing(List<Tried> due) {

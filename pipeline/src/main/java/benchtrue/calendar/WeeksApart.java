@@ -1,8 +1,8 @@
 package benchtrue.calendar;
 
+import benchtrue.reconcile.Ledger;
 import benchtrue.statistics.BenjaminiHochberg;
 import benchtrue.statistics.LogRank;
-import benchtrue.reconcile.Ledger;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,11 +20,8 @@ final class WeeksApart {
 
     private static final int QUARTERS = 4;
     private static final int MONTHS = 3;
-    private static final List<String> SEASONS = List.of(
-            "in January to March",
-            "in April to June",
-            "in July to September",
-            "in October to December");
+    private static final List<String> SEASONS =
+            List.of("in January to March", "in April to June", "in July to September", "in October to December");
 
     private final Ledger ledger;
     private final List<Apart> all = new ArrayList<>();
@@ -69,7 +66,8 @@ final class WeeksApart {
             in[i] = quarter % QUARTERS == season;
         }
         double[] means = quarters.values().stream()
-                .mapToDouble(list -> list.stream().mapToDouble(Double::doubleValue).average().orElseThrow())
+                .mapToDouble(list ->
+                        list.stream().mapToDouble(Double::doubleValue).average().orElseThrow())
                 .toArray();
         boolean[] its = new boolean[means.length];
         int at = 0;
@@ -85,7 +83,10 @@ final class WeeksApart {
     }
 
     private void add(int type, String words, int[] tickets, boolean[] in, double chance) {
-        int[] its = IntStream.range(0, in.length).filter(i -> in[i]).map(i -> tickets[i]).toArray();
+        int[] its = IntStream.range(0, in.length)
+                .filter(i -> in[i])
+                .map(i -> tickets[i])
+                .toArray();
         if (its.length >= LEAST && in.length - its.length >= LEAST) {
             all.add(new Apart(type, words, its, chance));
         }

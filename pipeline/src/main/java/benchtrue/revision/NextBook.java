@@ -85,7 +85,8 @@ public final class NextBook {
         if (decision.choice() == SurchargeDecision.Choice.DROP) {
             return stands.isPresent()
                     ? Optional.empty()
-                    : Optional.of(decision.fault("a line that the price book does not have", "take, own or nothing at all"));
+                    : Optional.of(
+                            decision.fault("a line that the price book does not have", "take, own or nothing at all"));
         }
         if (before.type(line.repairType()).isEmpty() || line.seconds() <= 0 || line.labour() < 0) {
             return Optional.of(decision.fault(

@@ -22,7 +22,10 @@ class WeeksApartTest {
             String instrument = random.nextInt(3) == 0 ? "arch-top" : "flat-top";
             int days = 20 + random.nextInt(30) + longer.days(opened, instrument);
             LocalDate ready = opened.plusDays(days);
-            shop.ticket("A" + (100 + visit)).opened(opened.toString()).of(instrument, "ada").line("reset", 10);
+            shop.ticket("A" + (100 + visit))
+                    .opened(opened.toString())
+                    .of(instrument, "ada")
+                    .line("reset", 10);
             shop.loggedOn(opened.plusDays(10).toString(), "ada", "1", 9).finished(ready.toString());
         }
         return CalendarOf.shop(shop).weeks().stream()

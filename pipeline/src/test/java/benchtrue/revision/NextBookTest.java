@@ -35,7 +35,9 @@ class NextBookTest {
                 List.of(),
                 List.of(new SurchargeDecision(line, choice, line.title(), new Decision.Cell("Surcharges", "F5"))),
                 List.of());
-        return new NextBook(BOOK, BOOK, new TreeMap<>(), Figures.of("en", "EUR")).decide(draft, FROM).surcharges();
+        return new NextBook(BOOK, BOOK, new TreeMap<>(), Figures.of("en", "EUR"))
+                .decide(draft, FROM)
+                .surcharges();
     }
 
     @Test
@@ -57,8 +59,7 @@ class NextBookTest {
     @Test
     void aLineThatStandsIsDroppedAndOneThatDoesNotIsRefused() {
         assertThat(decide(line("nut", "banjo", 0), Choice.DROP)).isEmpty();
-        assertThatThrownBy(() -> decide(line("nut", "bound", 0), Choice.DROP))
-                .hasMessageContaining("does not have");
+        assertThatThrownBy(() -> decide(line("nut", "bound", 0), Choice.DROP)).hasMessageContaining("does not have");
     }
 
     @Test

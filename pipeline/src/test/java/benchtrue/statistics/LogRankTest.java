@@ -11,7 +11,8 @@ import org.junit.jupiter.api.Test;
 class LogRankTest {
     @Test
     void aGroupsScoresSumToWhatWasObservedLessWhatWasExpected() {
-        // R survival 3.5, survdiff(Surv(time, status) ~ x, aml): 7 observed, 10.69 expected; 11 observed, 7.31 expected.
+        // R survival 3.5, survdiff(Surv(time, status) ~ x, aml): 7 observed, 10.69 expected; 11 observed, 7.31
+        // expected.
         double[] scores = LogRank.scores(Aml.BOTH.times(), Aml.BOTH.observed());
         int maintained = Aml.MAINTAINED.times().length;
         assertThat(Arrays.stream(scores).limit(maintained).sum()).isCloseTo(7 - 10.69, within(0.005));
@@ -31,8 +32,10 @@ class LogRankTest {
 
     @Test
     void aloneOnOneSideSaysNothing() {
-        assertThat(LogRank.chance(new double[] {1, 2, 3}, new boolean[] {true, false, false})).isNaN();
-        assertThat(LogRank.chance(new double[] {1, 2, 3}, new boolean[] {true, true, false})).isNaN();
+        assertThat(LogRank.chance(new double[] {1, 2, 3}, new boolean[] {true, false, false}))
+                .isNaN();
+        assertThat(LogRank.chance(new double[] {1, 2, 3}, new boolean[] {true, true, false}))
+                .isNaN();
     }
 
     @Test
@@ -40,7 +43,9 @@ class LogRankTest {
         SplittableRandom random = new SplittableRandom(11);
         int told = 0;
         for (int shop = 0; shop < 1_000; shop++) {
-            double[] times = random.doubles(60).map(u -> Math.rint(-20 * StrictMath.log(u))).toArray();
+            double[] times = random.doubles(60)
+                    .map(u -> Math.rint(-20 * StrictMath.log(u)))
+                    .toArray();
             boolean[] ended = new boolean[60];
             boolean[] in = new boolean[60];
             IntStream.range(0, 60).forEach(i -> {

@@ -71,8 +71,24 @@ class GoldenPicturesTest {
                 new Cause.Group("on arch top instruments", 11, 0.96, 0.83, 1.11),
                 new Cause.Group("on solid body instruments", 4, 1.4, 0.7, 2.8));
         Cause banjos = new Cause(
-                0, Cause.Kind.INSTRUMENT_CLASS, "banjo", "on banjo instruments", 24, 101, 2.02, 1.8, 2.3, 2.11, 1.9, 2.34,
-                0.001, 0, 0, 0, "", groups);
+                0,
+                Cause.Kind.INSTRUMENT_CLASS,
+                "banjo",
+                "on banjo instruments",
+                24,
+                101,
+                2.02,
+                1.8,
+                2.3,
+                2.11,
+                1.9,
+                2.34,
+                0.001,
+                0,
+                0,
+                0,
+                "",
+                groups);
         return JobsByCause.drawing(banjos, FIGURES);
     }
 
