@@ -4,6 +4,7 @@ import benchtrue.format.Figures;
 import benchtrue.format.FormulaGuard;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Refusal;
+import benchtrue.tables.ResultTable;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Collection;
@@ -14,10 +15,14 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import tech.tablesaw.api.ColumnType;
+import tech.tablesaw.api.DoubleColumn;
 import tech.tablesaw.api.IntColumn;
 import tech.tablesaw.api.StringColumn;
 import tech.tablesaw.api.Table;
+import tech.tablesaw.columns.numbers.DoubleColumnType;
 import tech.tablesaw.io.RuntimeIOException;
 import tech.tablesaw.io.Source;
 import tech.tablesaw.io.csv.CsvReadOptions;
@@ -64,9 +69,7 @@ public final class Facts {
      * @throws Refusal where a column or a line is missing
      */
     public static Facts read(Path lines, Collection<Question> questions, Listing listing, long rows) {
-        Set<String> needed = questions.stream()
-                .flatMap(question -> question.columns().stream())
-                .collect(Collectors.toSet());
+        Set<String> needed = needed(questions);
         if (listing == Listing.EVERY_JOB) {
             needed.addAll(KEYS);
         }
@@ -86,6 +89,29 @@ public final class Facts {
         } catch (RuntimeIOException e) {
             throw new Refusal(ExitCode.READ_FAILED, lines + " can't be read: " + e.getMessage(), e);
         }
+    }
+
+    private static Set<String> needed(Collection<Question> questions) {
+        return questions.stream()
+                .flatMap(question -> question.columns().stream())
+                .collect(Collectors.toSet());
+    }
+
+    /** Takes what some questions need from a table that is about to be written; a row is its place. */
+    public static Facts of(ResultTable<Integer> lines, int rows, Collection<Question> questions) {
+        Table table = Table.create();
+        for (String name : needed(questions)) {
+            Stream<String> cells = IntStream.range(0, rows).boxed().map(lines.cell(name));
+            table.addColumns(
+                    NUMBERS.contains(name)
+                            ? DoubleColumn.create(name, cells.mapToDouble(Facts::number))
+                            : StringColumn.create(name, cells));
+        }
+        return new Facts(readable(counted(table, questions, Listing.GROUPS)));
+    }
+
+    private static double number(String cell) {
+        return cell.isEmpty() ? DoubleColumnType.missingValueIndicator() : Double.parseDouble(cell);
     }
 
     /** What the library would take for missing, for a comment or for a type is text here. */

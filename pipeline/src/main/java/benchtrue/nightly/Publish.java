@@ -96,7 +96,9 @@ final class Publish {
         // The draft workbook tells which revision.csv it was made from, so that stands first.
         WriteTables tables = new WriteTables(study.costs(), study.calendar(), study.findings(), study.settings());
         tables.small(study.revision(), folder);
-        Review review = answered(study, tables, folder);
+        Review review = study.answering(StandingQuestions.of(
+                        study.settings(), study.ledger().asOf())
+                .answers(tables.lines(), study.jobs().size()));
         SideBySide.run(writings(review, tables, reports, run));
         List<Map<String, Object>> answers = StandingQuestions.write(review.breakdowns(), folder);
         text(folder.resolve("datapackage.json"), Json.text(tables.described(folder, answers)));
@@ -109,26 +111,12 @@ final class Publish {
                 RunRecord.text(version, review, inputs, comparedWith(earlier, waiting), run.digests()));
     }
 
-    /** Standing questions are asked of the lines, which then stand before all that shows the answers. */
-    private static Review answered(Review study, WriteTables tables, Path folder) throws IOException {
-        StandingQuestions questions =
-                StandingQuestions.of(study.settings(), study.ledger().asOf());
-        if (questions.none()) {
-            return study;
-        }
-        tables.lines(folder);
-        return study.answering(questions.answers(
-                folder.resolve(WriteTables.LINES), study.jobs().size()));
-    }
-
     private static List<SideBySide.Work> writings(
             Review review, WriteTables tables, List<Report> reports, RunFolder run) {
         Path folder = run.path();
         List<SideBySide.Work> writings = new ArrayList<>();
         writings.add(() -> {
-            if (review.breakdowns().isEmpty()) {
-                tables.lines(folder);
-            }
+            tables.lines(folder);
             run.digest(folder.resolve(WriteTables.LINES));
         });
         if (!review.restatements().isEmpty()) {

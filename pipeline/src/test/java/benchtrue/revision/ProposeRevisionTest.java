@@ -9,6 +9,7 @@ import benchtrue.costing.AtShopRate;
 import benchtrue.costing.CostedLines;
 import benchtrue.findings.Findings;
 import benchtrue.findings.RepairFinding;
+import benchtrue.findings.SurelyOwnJobs;
 import benchtrue.findings.Verdict;
 import benchtrue.hours.PlainJobLines;
 import benchtrue.settings.Policy;
@@ -42,9 +43,10 @@ class ProposeRevisionTest {
         return type(book, "fretwork", Double.NaN, List.of());
     }
 
-    private static Findings found(double load, Verdict verdict) {
+    private static Findings found(CostedLines costs, double load, Verdict verdict) {
         return new Findings(
-                List.of(new RepairFinding(0, 20, 20, 0, 0, load, load, load, load, 0.5, 0.01, 0, 0, 0, verdict, "")));
+                List.of(new RepairFinding(0, 20, 20, 0, 0, load, load, load, load, 0.5, 0.01, 0, 0, 0, verdict, "")),
+                SurelyOwnJobs.of(costs.jobs()));
     }
 
     private static Verdict verdict(double load) {
@@ -59,7 +61,7 @@ class ProposeRevisionTest {
         CostedLines costs =
                 AtShopRate.of(PlainJobLines.of(new ShopBuilder().type(type).build()), RATE);
         return new ProposeRevision()
-                .propose(costs, found(load, verdict(load)), rule(Policy.Rule.BREAK_EVEN), AlreadyDecided.NOTHING)
+                .propose(costs, found(costs, load, verdict(load)), rule(Policy.Rule.BREAK_EVEN), AlreadyDecided.NOTHING)
                 .changes()
                 .get(0);
     }
@@ -93,7 +95,7 @@ class ProposeRevisionTest {
         CostedLines costs = AtShopRate.of(
                 PlainJobLines.of(new ShopBuilder().type(fretwork(10)).build()), RATE);
         ProposedChange change = new ProposeRevision()
-                .propose(costs, found(1.6, Verdict.TOO_FEW_JOBS), Settings.DEFAULTS, AlreadyDecided.NOTHING)
+                .propose(costs, found(costs, 1.6, Verdict.TOO_FEW_JOBS), Settings.DEFAULTS, AlreadyDecided.NOTHING)
                 .changes()
                 .get(0);
         assertThat(change.proposedSeconds()).isEqualTo(change.bookSeconds());
@@ -116,7 +118,7 @@ class ProposeRevisionTest {
         return new ProposeRevision()
                 .propose(
                         costs,
-                        found(1.3, Verdict.UNDER_QUOTED),
+                        found(costs, 1.3, Verdict.UNDER_QUOTED),
                         rule(Policy.Rule.BREAK_EVEN),
                         new AlreadyDecided(kept, List.of()))
                 .changes()
@@ -174,11 +176,11 @@ class ProposeRevisionTest {
             shop.ticket("T" + i).line("job", 10).logged("ada", "1", i < 5 ? 8 : 12);
         }
         CostedLines costs = AtShopRate.of(PlainJobLines.of(shop.build()), RATE);
-        Findings even = found(1.0, Verdict.ON_THE_MARK);
+        Findings even = found(costs, 1.0, Verdict.ON_THE_MARK);
         assertThat(proposed(costs, even, Policy.Rule.BREAK_EVEN)).isEqualTo(seconds(10));
         assertThat(proposed(costs, even, Policy.Rule.COVERAGE)).isEqualTo(seconds(12));
         assertThat(proposed(costs, even, Policy.Rule.LARGER)).isEqualTo(seconds(12));
-        assertThat(proposed(costs, found(1.25, Verdict.UNDER_QUOTED), Policy.Rule.LARGER))
+        assertThat(proposed(costs, found(costs, 1.25, Verdict.UNDER_QUOTED), Policy.Rule.LARGER))
                 .isEqualTo(seconds(12.5));
     }
 
@@ -198,7 +200,7 @@ class ProposeRevisionTest {
         }
         CostedLines costs = AtShopRate.of(PlainJobLines.of(shop.build()), RATE);
         ProposedChange change = new ProposeRevision()
-                .propose(costs, found(1.11, Verdict.UNDER_QUOTED), Settings.DEFAULTS, AlreadyDecided.NOTHING)
+                .propose(costs, found(costs, 1.11, Verdict.UNDER_QUOTED), Settings.DEFAULTS, AlreadyDecided.NOTHING)
                 .changes()
                 .get(0);
         assertThat(change.coverageBefore()).isEqualTo(0.3, within(1e-12));

@@ -9,6 +9,7 @@ import benchtrue.costing.CostLines;
 import benchtrue.costing.CostedLines;
 import benchtrue.findings.Findings;
 import benchtrue.findings.RepairFinding;
+import benchtrue.findings.SurelyOwnJobs;
 import benchtrue.findings.Verdict;
 import benchtrue.hours.SplitHours;
 import benchtrue.reconcile.Ledger;
@@ -52,7 +53,8 @@ class WriteTablesTest {
     }
 
     /** Codes follow the keys' order: 0 is the set-up, 1 the refret. */
-    private static final Findings FINDINGS = new Findings(List.of(
+    private static final Findings FINDINGS = new Findings(
+            List.of(
             new RepairFinding(
                     0,
                     1,
@@ -86,7 +88,8 @@ class WriteTablesTest {
                     21_000_000,
                     30_000_000,
                     Verdict.UNDER_QUOTED,
-                    "2 jobs took 1.36 hours per quoted hour, more than chance explains.")));
+                    "2 jobs took 1.36 hours per quoted hour, more than chance explains.")),
+            new SurelyOwnJobs(new int[0], new boolean[0]));
 
     private static final ProposalInputs GROUNDS = new ProposalInputs(
             1,
