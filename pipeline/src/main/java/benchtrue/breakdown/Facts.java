@@ -5,7 +5,13 @@ import benchtrue.format.FormulaGuard;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Refusal;
 import benchtrue.tables.ResultTable;
+import com.univocity.parsers.csv.CsvParser;
+import com.univocity.parsers.csv.CsvParserSettings;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.Reader;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.HashMap;
@@ -24,8 +30,8 @@ import tech.tablesaw.api.StringColumn;
 import tech.tablesaw.api.Table;
 import tech.tablesaw.columns.numbers.DoubleColumnType;
 import tech.tablesaw.io.RuntimeIOException;
-import tech.tablesaw.io.Source;
 import tech.tablesaw.io.csv.CsvReadOptions;
+import tech.tablesaw.io.csv.CsvReader;
 
 /** The columns of {@code lines.csv} that questions need, read by Tablesaw; this class loads it. */
 public final class Facts {
@@ -74,7 +80,7 @@ public final class Facts {
             needed.addAll(KEYS);
         }
         try {
-            Table table = Table.read().usingOptions(options(lines, needed));
+            Table table = new PickedColumns().read(lines, needed);
             Set<String> missing = new HashSet<>(needed);
             missing.removeAll(table.columnNames());
             if (!missing.isEmpty() || table.rowCount() != rows) {
@@ -86,7 +92,7 @@ public final class Facts {
                                 + " lines with every column. Another version wrote it: run the night again.");
             }
             return new Facts(readable(counted(table, questions, listing)));
-        } catch (RuntimeIOException e) {
+        } catch (IOException | RuntimeIOException e) {
             throw new Refusal(ExitCode.READ_FAILED, lines + " can't be read: " + e.getMessage(), e);
         }
     }
@@ -114,17 +120,31 @@ public final class Facts {
         return cell.isEmpty() ? DoubleColumnType.missingValueIndicator() : Double.parseDouble(cell);
     }
 
-    /** What the library would take for missing, for a comment or for a type is text here. */
-    private static CsvReadOptions options(Path lines, Set<String> needed) {
-        return CsvReadOptions.builder(new Source(lines.toFile(), StandardCharsets.UTF_8))
-                .columnTypes(name -> !needed.contains(name)
-                        ? ColumnType.SKIP
-                        : NUMBERS.contains(name) ? ColumnType.DOUBLE : ColumnType.STRING)
-                .missingValueIndicator("")
-                .commentPrefix('\0')
-                .maxCharsPerColumn(LONGEST_CELL)
-                .maxNumberOfColumns(10_000)
-                .build();
+    /** Steps over columns that nobody asked for, of which the library's own reader makes texts too. */
+    private static final class PickedColumns extends CsvReader {
+        Table read(Path lines, Set<String> needed) throws IOException {
+            try (BufferedReader text = Files.newBufferedReader(lines, StandardCharsets.UTF_8)) {
+                text.mark(LONGEST_CELL);
+                List<String> header = List.of(text.readLine().split(","));
+                text.reset();
+                CsvParserSettings settings = new CsvParserSettings();
+                settings.setLineSeparatorDetectionEnabled(true);
+                settings.getFormat().setComment('\0');
+                settings.setMaxCharsPerColumn(LONGEST_CELL);
+                settings.selectIndexes(
+                        needed.stream().map(header::indexOf).filter(at -> at >= 0).toArray(Integer[]::new));
+                CsvReadOptions options = options(text);
+                return parseRows(options, false, text, options.columnTypeReadOptions(), new CsvParser(settings));
+            }
+        }
+
+        /** What the library would take for missing or for a type is text here. */
+        private static CsvReadOptions options(Reader text) {
+            return CsvReadOptions.builder(text)
+                    .columnTypes(name -> NUMBERS.contains(name) ? ColumnType.DOUBLE : ColumnType.STRING)
+                    .missingValueIndicator("")
+                    .build();
+        }
     }
 
     /** Gives each visit a number, and leaves keys out that nobody will see: they are as many as the lines. */
