@@ -13,6 +13,7 @@ import benchtrue.revision.AlreadyDecided;
 import benchtrue.revision.ProposeRevision;
 import benchtrue.settings.Settings;
 import java.util.List;
+import java.util.TreeMap;
 
 /** Takes a shop through the stages to what a report is given. */
 public final class ReviewOf {
@@ -34,6 +35,10 @@ public final class ReviewOf {
                 new PlanCalendar().plan(costs, settings),
                 findings,
                 new ProposeRevision().propose(costs, findings, settings, AlreadyDecided.NOTHING),
+                List.of(),
+                List.of(),
+                List.of(),
+                new TreeMap<>(),
                 List.of());
     }
 }

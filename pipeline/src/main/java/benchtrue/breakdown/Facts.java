@@ -131,8 +131,10 @@ public final class Facts {
                 settings.setLineSeparatorDetectionEnabled(true);
                 settings.getFormat().setComment('\0');
                 settings.setMaxCharsPerColumn(LONGEST_CELL);
-                settings.selectIndexes(
-                        needed.stream().map(header::indexOf).filter(at -> at >= 0).toArray(Integer[]::new));
+                settings.selectIndexes(needed.stream()
+                        .map(header::indexOf)
+                        .filter(at -> at >= 0)
+                        .toArray(Integer[]::new));
                 CsvReadOptions options = options(text);
                 return parseRows(options, false, text, options.columnTypeReadOptions(), new CsvParser(settings));
             }

@@ -94,33 +94,4 @@ public record Findings(
                 .filter(Absent::has)
                 .reduce(0, Math::addExact);
     }
-
-    /** Verdicts and the jobs behind them, and nothing beside. */
-    public Findings(List<RepairFinding> repairs, SurelyOwnJobs surelyOwn) {
-        this(
-                repairs,
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                new Drift(List.of(), List.of(), 0),
-                List.of(),
-                List.of(),
-                List.of(),
-                0,
-                List.of(),
-                ShopPace.STEADY,
-                Set.of(),
-                surelyOwn,
-                List.of(),
-                List.of(),
-                List.of(),
-                LoadReach.none(1
-                        + repairs.stream()
-                                .mapToInt(RepairFinding::repairType)
-                                .max()
-                                .orElse(0)),
-                RoundingForm.Logged.FINELY);
-    }
 }

@@ -23,6 +23,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -58,7 +59,11 @@ class PublishTest {
                 new PlanCalendar().plan(costs, SETTINGS),
                 findings,
                 revision,
-                costs.balances());
+                costs.balances(),
+                List.of(),
+                List.of(),
+                new TreeMap<>(),
+                List.of());
     }
 
     private static Inputs inputs(String content) {

@@ -11,6 +11,7 @@ import benchtrue.findings.Findings;
 import benchtrue.findings.RepairFinding;
 import benchtrue.findings.SurelyOwnJobs;
 import benchtrue.findings.Verdict;
+import benchtrue.findings.VerdictsAlone;
 import benchtrue.hours.PlainJobLines;
 import benchtrue.settings.Policy;
 import benchtrue.settings.Settings;
@@ -44,7 +45,7 @@ class ProposeRevisionTest {
     }
 
     private static Findings found(CostedLines costs, double load, Verdict verdict) {
-        return new Findings(
+        return VerdictsAlone.of(
                 List.of(new RepairFinding(0, 20, 20, 0, 0, load, load, load, load, 0.5, 0.01, 0, 0, 0, verdict, "")),
                 SurelyOwnJobs.of(costs.jobs()));
     }

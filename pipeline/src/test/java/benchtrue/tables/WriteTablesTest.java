@@ -11,13 +11,17 @@ import benchtrue.findings.Findings;
 import benchtrue.findings.RepairFinding;
 import benchtrue.findings.SurelyOwnJobs;
 import benchtrue.findings.Verdict;
+import benchtrue.findings.VerdictsAlone;
 import benchtrue.hours.SplitHours;
 import benchtrue.reconcile.Ledger;
+import benchtrue.revision.BackTest;
 import benchtrue.revision.FitCurve;
+import benchtrue.revision.PastMethod;
 import benchtrue.revision.ProposalInputs;
 import benchtrue.revision.ProposedChange;
 import benchtrue.revision.Revision;
 import benchtrue.settings.Disclosure;
+import benchtrue.settings.Policy;
 import benchtrue.settings.Settings;
 import benchtrue.shop.Absent;
 import benchtrue.shop.CostBehaviour;
@@ -29,6 +33,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -53,7 +58,7 @@ class WriteTablesTest {
     }
 
     /** Codes follow the keys' order: 0 is the set-up, 1 the refret. */
-    private static final Findings FINDINGS = new Findings(
+    private static final Findings FINDINGS = VerdictsAlone.of(
             List.of(
                     new RepairFinding(
                             0,
@@ -104,33 +109,40 @@ class WriteTablesTest {
             36_000,
             ProposalInputs.Shortening.MAY);
 
-    private static final Revision REVISION = new Revision(List.of(
-            new ProposedChange(
-                    0,
-                    5_400,
-                    5_400,
-                    1_500_000,
-                    1_500_000,
-                    Double.NaN,
-                    Double.NaN,
-                    0,
-                    "",
-                    "too few jobs",
-                    GROUNDS,
-                    Verdict.TOO_FEW_JOBS),
-            new ProposedChange(
-                    1,
-                    28_800,
-                    36_000,
-                    8_000_000,
-                    10_000_000,
-                    0,
-                    0.25,
-                    16_000_000,
-                    "60 % of jobs fit",
-                    "at most 25 %; the rest, to 10.8 h, is carried forward",
-                    GROUNDS,
-                    Verdict.UNDER_QUOTED)));
+    private static final Revision REVISION = new Revision(
+            List.of(
+                    new ProposedChange(
+                            0,
+                            5_400,
+                            5_400,
+                            1_500_000,
+                            1_500_000,
+                            Double.NaN,
+                            Double.NaN,
+                            0,
+                            "",
+                            "too few jobs",
+                            GROUNDS,
+                            Verdict.TOO_FEW_JOBS),
+                    new ProposedChange(
+                            1,
+                            28_800,
+                            36_000,
+                            8_000_000,
+                            10_000_000,
+                            0,
+                            0.25,
+                            16_000_000,
+                            "60 % of jobs fit",
+                            "at most 25 %; the rest, to 10.8 h, is carried forward",
+                            GROUNDS,
+                            Verdict.UNDER_QUOTED)),
+            Optional.empty(),
+            new BackTest(List.of(), Policy.Rule.LARGER, PastMethod.PROPOSAL, ""),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of());
 
     private void write(Ledger ledger) throws IOException {
         write(ledger, Settings.DEFAULTS);

@@ -85,8 +85,7 @@ class RangesOfQuestionsTest {
         Facts.of(tables.lines(), shop.costs().jobs().size(), List.of(question))
                 .answer(question, settings.figures())
                 .rows()
-                .forEach(row -> hold(
-                        row.figures().get(0), loads.get(row.names().get(0))));
+                .forEach(row -> hold(row.figures().get(0), loads.get(row.names().get(0))));
     }
 
     private static String title(KnownShop shop, String repair) {

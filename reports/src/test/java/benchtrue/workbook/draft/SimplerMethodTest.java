@@ -91,7 +91,11 @@ class SimplerMethodTest {
                 own.calendar(),
                 own.findings(),
                 revision,
-                own.balances());
+                own.balances(),
+                own.notices(),
+                own.restatements(),
+                own.setAside(),
+                own.breakdowns());
     }
 
     private XSSFWorkbook draft(Review review) throws IOException {
