@@ -4,6 +4,7 @@ import benchtrue.hours.JobLines;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Hours;
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * Judged lines summed by repair type; every array has one value a repair-type code.
@@ -41,6 +42,11 @@ record TypeTotals(
     /** Returns hours per quoted hour, rework included; NaN without judged lines. */
     double load(int type) {
         return Hours.of(actualSeconds[type] + reworkSeconds[type]) / quotedHours[type];
+    }
+
+    /** Returns {@link #load} by repair type. */
+    double[] loads() {
+        return IntStream.range(0, lines.length).mapToDouble(this::load).toArray();
     }
 
     private void add(JobLines jobs, int line, LastYear year, int[] lastTicket) {

@@ -5,6 +5,7 @@ import benchtrue.costing.CostedLines;
 import benchtrue.costing.Restatement;
 import benchtrue.findings.Cause;
 import benchtrue.findings.RepairFinding;
+import benchtrue.findings.Restorations;
 import benchtrue.format.Words;
 import benchtrue.reconcile.Ledger;
 import benchtrue.revision.PastMethod;
@@ -51,6 +52,24 @@ final class SmallTables {
                 .ratio("adjusted_p", "p, corrected over all repairs and causes", Cause::adjustedP)
                 .money("annual_effect", "more a year than at the others' hours", Cause::annualEffect)
                 .text("remedy", "what follows from it", Cause::remedy);
+    }
+
+    /** {@code restorations.csv}: one row a group of large visits, judged as wholes. */
+    static ResultTable<Restorations> restorations() {
+        return ResultTable.<Restorations>of(
+                        "restorations",
+                        "One row is one group of visits with four repairs or more, or above 20 quoted hours")
+                .text("by", "what the group has in common", row -> row.by().words())
+                .text("group", "the group", Restorations::group)
+                .count("restorations", "how many visits", Restorations::restorations)
+                .hours("quoted_hours", "quoted, against today's book, found work included", Restorations::quotedHours)
+                .hours("found_hours", "of these, quoted after the visit began", Restorations::foundHours)
+                .hours("actual_hours", "taken", Restorations::takenHours)
+                .ratio("load_factor", "hours per quoted hour", Restorations::load)
+                .ratio("lower", "lower end of the 90 % range of load_factor", Restorations::lower)
+                .ratio("upper", "upper end of the 90 % range of load_factor", Restorations::upper)
+                .ratio("adjusted_p", "p, corrected over all groups", Restorations::adjustedP)
+                .text("finding", "what follows", Restorations::told);
     }
 
     /** {@code revision.csv}: one row a repair type of today's book, by its key. */

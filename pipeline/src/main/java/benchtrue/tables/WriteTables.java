@@ -47,6 +47,7 @@ public final class WriteTables {
         WeeksTable.of(ledger).write(calendar.weeks(), folder);
         SmallTables.findings(ledger).write(findings.repairs(), folder);
         SmallTables.causes(ledger).write(findings.causes(), folder);
+        SmallTables.restorations().write(findings.restorations(), folder);
         SmallTables.revision(ledger).write(revision.changes(), folder);
         SmallTables.backTest().write(tried(revision.backTest()), folder);
     }
@@ -89,6 +90,7 @@ public final class WriteTables {
                                                 LinesTable.of(costs, findings, settings),
                                                 SmallTables.findings(ledger),
                                                 SmallTables.causes(ledger),
+                                                SmallTables.restorations(),
                                                 SmallTables.revision(ledger),
                                                 SmallTables.backTest(),
                                                 SmallTables.openLines(costs),
