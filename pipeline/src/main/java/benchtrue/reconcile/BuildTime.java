@@ -70,7 +70,7 @@ final class BuildTime {
             return entries(spread(counting, asOf));
         }
         order = RowOrder.sorted(counting, tickets::ticket, row -> rows.day(TimeColumn.WORK_DATE, row));
-        TimeEntries.Builder entries = new TimeEntries.Builder(order.length);
+        TimeEntries.Builder entries = new TimeEntries.Builder();
         for (int row : order) {
             add(entries, row, rows.day(TimeColumn.WORK_DATE, row), seconds[row]);
         }
@@ -100,7 +100,7 @@ final class BuildTime {
         int[] all = IntStream.range(0, pieces.rows.length).toArray();
         int[] sorted = RowOrder.sorted(all, piece -> tickets.ticket(pieces.rows[piece]), piece -> pieces.days[piece]);
         order = Arrays.stream(sorted).map(piece -> pieces.rows[piece]).toArray();
-        TimeEntries.Builder entries = new TimeEntries.Builder(order.length);
+        TimeEntries.Builder entries = new TimeEntries.Builder();
         for (int piece : sorted) {
             add(entries, pieces.rows[piece], pieces.days[piece], pieces.seconds[piece]);
         }

@@ -188,6 +188,7 @@ class ReadSettingsTest {
         assertThat(read("shop_rate = 95.5\nmateriality = 200\nfinished_after = 21\nmoney.overhead_rate = 30")
                         .byKey())
                 .containsOnlyKeys(Arrays.stream(SettingsKey.values())
+                        .filter(SettingsKey::single)
                         .map(SettingsKey::path)
                         .toList())
                 .containsEntry("shop_rate", "95.5000");
