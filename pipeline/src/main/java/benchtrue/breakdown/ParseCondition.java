@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
 /** Understands one condition: a name, a sign and a value, or several after "in" with commas between. */
 final class ParseCondition {
     private static final Pattern CONDITION = Pattern.compile(
-            "\\s*([\\p{L}-]+)\\s*(!=|<=|>=|=|<|>|(?<=\\s)in(?=\\s)|(?<=\\s)contains(?=\\s))\\s*(\\S.*)");
+            "\\s*([\\p{L}\\p{N}_-]+)\\s*(!=|<=|>=|=|<|>|(?<=\\s)in(?=\\s)|(?<=\\s)contains(?=\\s))\\s*(\\S.*)");
     private static final Pattern NUMBER = Pattern.compile("-?[0-9]{1,9}(\\.[0-9]{1,4})?");
     private static final Map<Field, Pattern> TIMES = Map.of(
             Field.YEAR, Pattern.compile("[0-9]{4}"),

@@ -238,6 +238,7 @@ class BreakdownTest {
                 "--by | repair,writer | figures about people are off",
                 "--show | lode | Did you mean \"load\"?",
                 "--where | clas = archtop | Did you mean \"class\"?",
+                "--where | built_decade = 1960 | Did you mean \"decade\"?",
                 "--where | family ~ fretwork | such as \"family = fretwork\"",
                 "--where | taken > long | expected a number such as 6",
                 "--where | opened > spring | expected a day such as 2026-03-01",
