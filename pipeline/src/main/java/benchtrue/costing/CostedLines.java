@@ -11,20 +11,17 @@ public final class CostedLines {
     private final JobLines jobs;
     private final LineMoney money;
     private final long shopRate;
-    private final long overheadRate;
     private final List<Balance> balances;
     private final ShopMoney shop;
 
-    CostedLines(JobLines jobs, LineMoney money, long shopRate, long overheadRate, List<Balance> balances) {
-        this(jobs, money, shopRate, overheadRate, balances, null);
+    CostedLines(JobLines jobs, LineMoney money, long shopRate, List<Balance> balances) {
+        this(jobs, money, shopRate, balances, null);
     }
 
-    CostedLines(
-            JobLines jobs, LineMoney money, long shopRate, long overheadRate, List<Balance> balances, ShopMoney shop) {
+    CostedLines(JobLines jobs, LineMoney money, long shopRate, List<Balance> balances, ShopMoney shop) {
         this.jobs = jobs;
         this.money = money;
         this.shopRate = shopRate;
-        this.overheadRate = overheadRate;
         this.balances = List.copyOf(balances);
         this.shop = shop;
     }
@@ -41,11 +38,6 @@ public final class CostedLines {
     /** Returns the posted price of a bench hour, from the settings or today's book. */
     public long shopRate() {
         return shopRate;
-    }
-
-    /** Returns the overhead that one bench hour carries, or absent. */
-    long overheadRate() {
-        return overheadRate;
     }
 
     /** Returns the shop's money as a whole: months, kinds of jobs, the bench hour, work in the shop. */

@@ -20,6 +20,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.function.ToIntFunction;
 
 /**
  * One column of a table: each distinct text is kept and understood once, each row holds its code. Code 0 is the empty text.
@@ -135,9 +136,15 @@ public final class TextColumn {
         return texts.size();
     }
 
-    /** Returns the text of a code. */
     public String text(int code) {
         return texts.text(code);
+    }
+
+    /** Returns what a meaning makes of the text of each code. */
+    public int[] each(ToIntFunction<String> meaning) {
+        int[] found = new int[distinct()];
+        Arrays.setAll(found, code -> meaning.applyAsInt(text(code)));
+        return found;
     }
 
     /** Returns the value of a code: seconds, ten-thousandths, days, months, a count, the place of a word; or absent. */

@@ -38,9 +38,9 @@ final class RunRecord {
         record.put("version", version);
         record.put("as_of", LocalDate.ofEpochDay(review.ledger().asOf()).toString());
         record.put("settings", review.settings().byKey());
-        record.put("inputs", files(inputs.files()));
+        record.put("inputs", inputs.files());
         record.put("read_as", inputs.told());
-        record.put("compared_with", files(comparedWith));
+        record.put("compared_with", comparedWith);
         record.put("counts", counts(review));
         record.put("missing_tables", List.copyOf(new TreeSet<>(review.ledger().missing())));
         record.put(
@@ -52,20 +52,8 @@ final class RunRecord {
         record.put("set_aside", review.setAside());
         record.put("unread", unread(review));
         record.put("warnings", review.notices().stream().map(RunRecord::warning).toList());
-        record.put("outputs", files(outputs));
+        record.put("outputs", outputs);
         return Json.text(record);
-    }
-
-    private static List<Map<String, Object>> files(List<FileDigest> files) {
-        return files.stream()
-                .map(file -> {
-                    Map<String, Object> entry = new LinkedHashMap<>();
-                    entry.put("file", file.file());
-                    entry.put("bytes", file.bytes());
-                    entry.put("sha256", file.sha256());
-                    return entry;
-                })
-                .toList();
     }
 
     private static Map<String, Object> counts(Review review) {

@@ -74,10 +74,10 @@ public final class Withdraw {
         }
         write.changed(later, CarryForward.into(withdrawn, before, later));
         if (Files.exists(write.surcharges(request.effective()))) {
-            BookFiles.move(
+            WholeFile.move(
                     write.surcharges(request.effective()), kept.resolveSibling("surcharges-" + kept.getFileName()));
         }
-        BookFiles.move(write.book(request.effective()), kept);
+        WholeFile.move(write.book(request.effective()), kept);
         return kept;
     }
 

@@ -78,7 +78,7 @@ class ReadSettingsTest {
                         2_500_000,
                         0.2,
                         500,
-                        new Policy(Policy.Rule.BREAK_EVEN, 0.7, 0.2, 50_000),
+                        new Policy(Policy.Rule.BREAK_EVEN, 0.7, 0.2, 50_000, Policy.FallBack.WHEN_BEATEN),
                         Disclosure.SHOWN,
                         Disclosure.SHOWN,
                         7,
