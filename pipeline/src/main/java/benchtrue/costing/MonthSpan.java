@@ -2,6 +2,7 @@ package benchtrue.costing;
 
 import benchtrue.reconcile.Ledger;
 import benchtrue.shop.Absent;
+import benchtrue.shop.Months;
 import java.util.stream.IntStream;
 
 /**

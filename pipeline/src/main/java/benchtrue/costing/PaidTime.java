@@ -3,6 +3,7 @@ package benchtrue.costing;
 import benchtrue.reconcile.Ledger;
 import benchtrue.settings.MoneyRules;
 import benchtrue.shop.Absent;
+import benchtrue.shop.Months;
 import benchtrue.shop.PaidHours;
 import benchtrue.shop.PayBasis;
 import benchtrue.shop.TimeEntries;

@@ -4,7 +4,6 @@ import benchtrue.hours.JobLines;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Balance;
 import benchtrue.shop.Ints;
-import benchtrue.shop.LineState;
 import benchtrue.shop.Longs;
 import benchtrue.shop.PartUses;
 import benchtrue.statistics.LargestRemainder;
@@ -88,7 +87,7 @@ record PartShares(int[] line, int[] part, long[] quantity, long[] cost, Balance 
         private void dealOverTicket(PartUses uses, int use, long spent) {
             int ticket = uses.ticket(use);
             int[] accepted = IntStream.range(starts[ticket], starts[ticket + 1])
-                    .filter(row -> jobs.state(row) == LineState.CLOSED || jobs.state(row) == LineState.OPEN)
+                    .filter(row -> jobs.state(row).accepted())
                     .toArray();
             if (accepted.length == 0) {
                 withoutLine = Math.addExact(withoutLine, spent);

@@ -5,6 +5,7 @@ import benchtrue.hours.JobLines;
 import benchtrue.reconcile.Ledger;
 import benchtrue.shop.Absent;
 import benchtrue.shop.CostBehaviour;
+import benchtrue.shop.Months;
 import benchtrue.shop.PartUses;
 import benchtrue.shop.TimeEntries;
 import benchtrue.statistics.LargestRemainder;

@@ -133,7 +133,7 @@ public final class JobLines {
 
     /** Returns whether the line was found on the bench: quoted on a later day than its visit began. */
     public boolean foundLater(int line) {
-        return ledger.quotedOn(line) > ledger.tickets().opened(ledger.lines().ticket(line));
+        return ledger.quotedOn(line) > ledger.opened(line);
     }
 
     /** Returns whether verdicts and factors may use the line. */

@@ -11,9 +11,9 @@ import benchtrue.shop.Absent;
 import benchtrue.shop.Balance;
 import benchtrue.shop.Hours;
 import benchtrue.shop.Money;
+import benchtrue.shop.Months;
 import benchtrue.shop.Notice;
 import java.time.LocalDate;
-import java.time.YearMonth;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -170,7 +170,7 @@ final class RunRecord {
 
         private static Map<String, Object> month(EarnedMonth month) {
             MoneyRecord row = new MoneyRecord();
-            row.record.put("month", yearMonth(month.month()));
+            row.record.put("month", Months.yearMonth(month.month()).toString());
             row.record.put("lines", month.lines());
             row.record.put("lines_left_out", month.leftOut());
             return row.put("labour_revenue", month.labourRevenue())
@@ -184,17 +184,12 @@ final class RunRecord {
 
         static Map<String, Object> restatement(Restatement restated) {
             Map<String, Object> row = new LinkedHashMap<>();
-            row.put("month", yearMonth(restated.month()));
+            row.put("month", Months.yearMonth(restated.month()).toString());
             row.put("figure", restated.figure());
             row.put("sealed", restated.sealed());
             row.put("now", restated.now());
             row.put("causes", restated.causes());
             return row;
-        }
-
-        private static String yearMonth(int month) {
-            return YearMonth.of(Math.floorDiv(month, 12), Math.floorMod(month, 12) + 1)
-                    .toString();
         }
 
         private MoneyRecord put(String key, long tenThousandths) {

@@ -7,13 +7,13 @@ import benchtrue.intake.columns.WageColumn;
 import benchtrue.intake.columns.WaitColumn;
 import benchtrue.shop.Absent;
 import benchtrue.shop.CostBehaviour;
+import benchtrue.shop.Months;
 import benchtrue.shop.Overhead;
 import benchtrue.shop.PaidHours;
 import benchtrue.shop.PayBasis;
 import benchtrue.shop.Wage;
 import benchtrue.shop.Wait;
 import benchtrue.shop.WaitReason;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -28,8 +28,7 @@ final class BuildShop {
 
     BuildShop(int asOf) {
         this.asOf = asOf;
-        LocalDate date = LocalDate.ofEpochDay(asOf);
-        lastMonth = date.getYear() * 12 + date.getMonthValue() - 1;
+        lastMonth = Months.of(asOf);
     }
 
     List<Wage> wages(RowDispositions table, People people) {

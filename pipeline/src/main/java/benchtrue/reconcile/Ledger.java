@@ -62,9 +62,14 @@ public record Ledger(
         missing = Set.copyOf(missing);
     }
 
+    /** Returns the first day of the visit that a line is of. */
+    public int opened(int line) {
+        return tickets.opened(lines.ticket(line));
+    }
+
     /** Returns the day a line was quoted on; the first day of its visit where none was recorded. */
     public int quotedOn(int line) {
-        return Absent.firstOf(lines.quotedOn(line), tickets.opened(lines.ticket(line)));
+        return Absent.firstOf(lines.quotedOn(line), opened(line));
     }
 
     /** Returns what the bench calls a repair type, by its code: its title in the newest book that has it, else its key. */

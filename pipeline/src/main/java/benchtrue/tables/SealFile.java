@@ -6,6 +6,7 @@ import benchtrue.costing.SealedMonth.Part;
 import benchtrue.format.FormulaGuard;
 import benchtrue.format.Words;
 import benchtrue.shop.ExitCode;
+import benchtrue.shop.Months;
 import benchtrue.shop.Refusal;
 import benchtrue.shop.Sha256;
 import java.io.IOException;
@@ -45,11 +46,7 @@ public final class SealFile {
 
     /** Returns the name of a month's file. */
     public static String name(int month) {
-        return yearMonth(month) + ".csv";
-    }
-
-    private static YearMonth yearMonth(int month) {
-        return YearMonth.of(Math.floorDiv(month, 12), Math.floorMod(month, 12) + 1);
+        return Months.yearMonth(month) + ".csv";
     }
 
     /** Writes a month into a file that does not exist yet. */
