@@ -10,7 +10,6 @@ import benchtrue.shop.TimeEntries;
 import benchtrue.shop.Wage;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.time.LocalDate;
 import java.util.Arrays;
 
 /**
@@ -86,10 +85,7 @@ final class PaidTime {
         boolean first = !Absent.has(paid[month]);
         paid[month] = Absent.firstOf(paid[month], 0) + row.seconds();
         logged[month] = Absent.firstOf(logged[month], 0) + loggedSeconds;
-        int lastDay = (int) LocalDate.of(Months.year(row.month()), Math.floorMod(row.month(), 12) + 1, 1)
-                        .plusMonths(1)
-                        .toEpochDay()
-                - 1;
+        int lastDay = (int) Months.yearMonth(row.month()).atEndOfMonth().toEpochDay();
         long wage = wages.hourly(row.technician(), lastDay);
         boolean known = Absent.has(wage) && (first || Absent.has(notLogged[month]));
         notLogged[month] = known

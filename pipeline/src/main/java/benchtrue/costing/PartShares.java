@@ -15,10 +15,8 @@ import java.util.stream.IntStream;
  * Parts, materials and outside work on the lines they were drawn for. What was drawn for a ticket as a whole is dealt over
  * its accepted lines by what they charge for parts, equally where they charge nothing.
  *
- * @param line line of each share
  * @param part code of the part of each share
  * @param quantity quantity of each share, in ten-thousandths
- * @param cost cost of each share
  * @param balance what was read against where it went
  */
 record PartShares(int[] line, int[] part, long[] quantity, long[] cost, Balance balance) {
@@ -26,7 +24,6 @@ record PartShares(int[] line, int[] part, long[] quantity, long[] cost, Balance 
         return new Dealer(jobs, partsRevenue).deal();
     }
 
-    /** Returns how many shares there are. */
     int size() {
         return line.length;
     }

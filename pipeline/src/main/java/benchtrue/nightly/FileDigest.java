@@ -11,7 +11,6 @@ import java.security.MessageDigest;
  * A file's content in one line.
  *
  * @param file path below the folder it belongs to, parts separated by {@code /} on every machine
- * @param bytes how long it is
  * @param sha256 SHA-256 of its bytes, in hexadecimal (FIPS 180-4)
  */
 public record FileDigest(String file, long bytes, String sha256) {

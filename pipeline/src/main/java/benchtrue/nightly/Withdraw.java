@@ -25,7 +25,6 @@ public final class Withdraw {
      *
      * @param effective first day that the book would have had
      * @param withdrawnOn today
-     * @param by who does it
      * @param reason why
      */
     public record Request(LocalDate effective, LocalDate withdrawnOn, String by, String reason) {

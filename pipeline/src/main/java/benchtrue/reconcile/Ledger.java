@@ -25,7 +25,6 @@ import java.util.stream.Stream;
  * @param asOf the as-of date; nothing after it is in here
  * @param repairTypes names of repair types: of every price book, and {@code one-off} where used
  * @param technicians names of technicians in the time log or on the wage list
- * @param parts names of parts
  * @param books all price-book versions
  * @param tickets by key
  * @param lines by ticket then line key

@@ -38,7 +38,6 @@ final class LineKeys {
         return names.code(line);
     }
 
-    /** Returns the code of the line key for each code of a column. */
     int[] codes(TextColumn column) {
         return column.each(names::code);
     }

@@ -21,7 +21,6 @@ public final class SetAside {
         });
     }
 
-    /** Returns the tables of which rows were set aside. */
     public List<Table> tables() {
         return List.copyOf(tables.keySet());
     }
@@ -31,7 +30,6 @@ public final class SetAside {
         return List.copyOf(doubtful);
     }
 
-    /** Returns how many rows of a table were set aside. */
     public long count(Table table) {
         return tables.containsKey(table) ? tables.get(table).count(RowStatus.SET_ASIDE) : 0;
     }

@@ -170,7 +170,6 @@ enum SettingsKey {
         return expected;
     }
 
-    /** Returns what the key is for. */
     String meaning() {
         return meaning;
     }

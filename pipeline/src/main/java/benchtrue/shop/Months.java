@@ -29,7 +29,6 @@ public final class Months {
         return date.getYear() * 12 + date.getMonthValue() - 1;
     }
 
-    /** Returns the year of a month. */
     public static int year(int month) {
         return Math.floorDiv(month, 12);
     }

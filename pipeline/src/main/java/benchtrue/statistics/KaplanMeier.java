@@ -64,7 +64,6 @@ public final class KaplanMeier {
         return times.length;
     }
 
-    /** Returns the time of a step. */
     public double time(int step) {
         return times[step];
     }

@@ -69,7 +69,7 @@ final class Uncertainty {
     double combination(double[] dense, int level, double amount) {
         double[] v = dense.clone();
         double own = amount == 0 ? 0 : absorb(v, level, amount);
-        return own + dot(v, times(v));
+        return own + QuasiNewton.dot(v, times(v));
     }
 
     /** Moves a level kept aside into the dense unknowns; returns the variance it has of its own. */
@@ -95,13 +95,5 @@ final class Uncertainty {
             }
         }
         return product;
-    }
-
-    private static double dot(double[] a, double[] b) {
-        double sum = 0;
-        for (int i = 0; i < a.length; i++) {
-            sum += a[i] * b[i];
-        }
-        return sum;
     }
 }
