@@ -95,33 +95,4 @@ public record Findings(
                 .filter(Absent::has)
                 .reduce(0, Math::addExact);
     }
-
-    /** Verdicts and nothing beside them. */
-    public Findings(List<RepairFinding> repairs) {
-        this(
-                repairs,
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                new Drift(List.of(), List.of(), 0),
-                List.of(),
-                List.of(),
-                List.of(),
-                0,
-                List.of(),
-                ShopPace.STEADY,
-                Set.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                LoadReach.none(1
-                        + repairs.stream()
-                                .mapToInt(RepairFinding::repairType)
-                                .max()
-                                .orElse(0)),
-                RoundingForm.Logged.FINELY,
-                List.of());
-    }
 }

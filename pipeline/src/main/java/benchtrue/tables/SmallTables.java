@@ -11,8 +11,8 @@ import benchtrue.reconcile.Ledger;
 import benchtrue.revision.PastMethod;
 import benchtrue.revision.PastScore;
 import benchtrue.revision.ProposedChange;
+import benchtrue.shop.Months;
 import benchtrue.shop.RepairType;
-import java.time.YearMonth;
 import java.util.function.Function;
 
 /** The result tables that have a row for each repair, method, open job or month. */
@@ -124,10 +124,7 @@ final class SmallTables {
                         "repair_type",
                         "key of the repair",
                         row -> key(ledger, ledger.lines().repairType(row.line())))
-                .day(
-                        "opened",
-                        "first day of the visit",
-                        row -> ledger.tickets().opened(ledger.lines().ticket(row.line())))
+                .day("opened", "first day of the visit", row -> ledger.opened(row.line()))
                 .day(
                         "promised",
                         "promised day",
@@ -143,11 +140,7 @@ final class SmallTables {
     /** {@code restatements.csv}: figures of sealed months that the records now tell otherwise, and why. */
     static ResultTable<Restatement> restatements() {
         return ResultTable.<Restatement>of("restatements", "One row is one figure of a sealed month that changed")
-                .text(
-                        "month",
-                        "the month",
-                        row -> YearMonth.of(Math.floorDiv(row.month(), 12), Math.floorMod(row.month(), 12) + 1)
-                                .toString())
+                .text("month", "the month", row -> Months.yearMonth(row.month()).toString())
                 .text("figure", "the figure", Restatement::figure)
                 .number("sealed", "as it was sealed", Restatement::sealed)
                 .number("now", "as the records tell it now", Restatement::now)

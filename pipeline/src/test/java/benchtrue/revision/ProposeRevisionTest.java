@@ -8,6 +8,7 @@ import benchtrue.ShopSettings;
 import benchtrue.costing.AtShopRate;
 import benchtrue.costing.CostedLines;
 import benchtrue.findings.Findings;
+import benchtrue.findings.FoundRepairs;
 import benchtrue.findings.RepairFinding;
 import benchtrue.findings.Verdict;
 import benchtrue.hours.PlainJobLines;
@@ -43,7 +44,7 @@ class ProposeRevisionTest {
     }
 
     private static Findings found(double load, Verdict verdict) {
-        return new Findings(
+        return FoundRepairs.of(
                 List.of(new RepairFinding(0, 20, 20, 0, 0, load, load, load, load, 0.5, 0.01, 0, 0, 0, verdict, "")));
     }
 
@@ -52,7 +53,9 @@ class ProposeRevisionTest {
     }
 
     private static Settings rule(Policy.Rule rule) {
-        return new ShopSettings().policy(new Policy(rule, 0.60, 0.25, 10_000)).build();
+        return new ShopSettings()
+                .policy(new Policy(rule, 0.60, 0.25, 10_000, Policy.FallBack.WHEN_BEATEN))
+                .build();
     }
 
     private static ProposedChange meanProposal(RepairType type, double load) {
