@@ -98,15 +98,6 @@ final class AdoptCommand extends ShopCommand {
                         row.repair().title(),
                         figures.quote(row.repair().bookSeconds()),
                         figures.price(row.repair().bookLabour()))));
-        adopted.next()
-                .surcharges()
-                .forEach(line -> lines.add(String.format(
-                        java.util.Locale.ROOT,
-                        "%s %-40s %10s %12s",
-                        adopted.before().surcharges().contains(line) ? " " : "*",
-                        "+ " + line.title(),
-                        figures.quote(line.seconds()),
-                        figures.price(line.labour()))));
         adopted.overridden().forEach(row -> lines.add("Later: " + row));
         lines.add("Written: " + adopted.file() + ". Quotes already accepted stand.");
         return lines;
