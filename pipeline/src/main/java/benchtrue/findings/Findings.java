@@ -23,6 +23,7 @@ import java.util.function.ToLongFunction;
  * @param sizes repairs whose hours surely run with the size of the quote, by code
  * @param pace whether the whole shop gets slower or faster
  * @param copiedLines rows of lines whose hours are more likely copied from the quote than measured
+ * @param surelyOwn the finished jobs that tell how long the work took
  * @param causes what sets jobs of a repair apart from its others, or that nothing does where it runs over or under, by code
  * @param writers what each writer's quotes came to, by family; empty unless the settings ask for it
  * @param leftOut what proposals leave out for causes, by code
@@ -45,6 +46,7 @@ public record Findings(
         List<QuoteSizes> sizes,
         ShopPace pace,
         Set<Integer> copiedLines,
+        SurelyOwnJobs surelyOwn,
         List<Cause> causes,
         List<WriterQuotes> writers,
         List<LeftOut> leftOut,

@@ -30,6 +30,7 @@ public final class WriteTables {
     private final Calendar calendar;
     private final Findings findings;
     private final Settings settings;
+    private final ResultTable<Integer> lines;
 
     /** Takes the shop whose tables are written. */
     public WriteTables(CostedLines costs, Calendar calendar, Findings findings, Settings settings) {
@@ -37,6 +38,7 @@ public final class WriteTables {
         this.calendar = calendar;
         this.findings = findings;
         this.settings = settings;
+        lines = LinesTable.of(costs, findings, settings);
     }
 
     /** Writes the small tables of a review into a folder that exists. */
@@ -60,10 +62,14 @@ public final class WriteTables {
                 .toList();
     }
 
+    /** Returns the table of {@link #LINES}; a row is the index of a line. */
+    public ResultTable<Integer> lines() {
+        return lines;
+    }
+
     /** Writes {@code lines.csv}. */
     public void lines(Path folder) throws IOException {
-        LinesTable.of(costs, findings, settings)
-                .write(IntStream.range(0, costs.jobs().size()).boxed()::iterator, folder);
+        lines.write(IntStream.range(0, costs.jobs().size()).boxed()::iterator, folder);
     }
 
     /** Writes {@code restatements.csv}. */
@@ -87,7 +93,7 @@ public final class WriteTables {
                 "resources",
                 Stream.concat(
                                 Stream.of(
-                                                LinesTable.of(costs, findings, settings),
+                                                lines,
                                                 SmallTables.findings(ledger),
                                                 SmallTables.causes(ledger),
                                                 SmallTables.restorations(),
