@@ -12,7 +12,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 
 /**
- * A price book beside the one before it, by family and title.
+ * A price book beside the one before it, by family and title; what is added on a condition stands as a row below its repair.
  *
  * @param book the newer one
  * @param before the one in force until then; empty for the first
@@ -20,7 +20,7 @@ import java.util.TreeMap;
  */
 public record PriceList(PriceBook book, Optional<PriceBook> before, List<Family> families) {
     private static final Comparator<Row> BY_TITLE = Comparator.comparing(
-                    (Row row) -> row.repair().title())
+                    (Row row) -> row.repair().title().replaceFirst("^\\+ ", ""))
             .thenComparing(row -> row.repair().repairType());
 
     public PriceList {
@@ -69,10 +69,12 @@ public record PriceList(PriceBook book, Optional<PriceBook> before, List<Family>
     /** Returns a book beside another. */
     public static PriceList between(PriceBook book, Optional<PriceBook> before) {
         Map<String, List<Row>> families = new TreeMap<>();
-        book.types().values().forEach(type -> add(families, row(type, before)));
-        before.stream()
-                .flatMap(older -> older.types().values().stream())
-                .filter(type -> book.type(type.repairType()).isEmpty())
+        Map<String, RepairType> now = rows(book);
+        Optional<Map<String, RepairType>> then = before.map(PriceList::rows);
+        now.values().forEach(type -> add(families, row(type, then)));
+        then.stream()
+                .flatMap(older -> older.values().stream())
+                .filter(type -> !now.containsKey(type.repairType()))
                 .forEach(type -> add(families, new Row(type, Optional.of(type), Change.NO_LONGER_OFFERED)));
         return new PriceList(
                 book,
@@ -89,8 +91,18 @@ public record PriceList(PriceBook book, Optional<PriceBook> before, List<Family>
                 .add(row);
     }
 
-    private static Row row(RepairType type, Optional<PriceBook> before) {
-        Optional<RepairType> old = before.flatMap(book -> book.type(type.repairType()));
+    /** Repairs, and what is added to them on a condition. */
+    private static Map<String, RepairType> rows(PriceBook book) {
+        Map<String, RepairType> rows = new TreeMap<>(book.types());
+        book.surcharges()
+                .forEach(line -> book.type(line.repairType())
+                        .map(line::rowBelow)
+                        .ifPresent(row -> rows.put(row.repairType(), row)));
+        return rows;
+    }
+
+    private static Row row(RepairType type, Optional<Map<String, RepairType>> before) {
+        Optional<RepairType> old = before.flatMap(book -> Optional.ofNullable(book.get(type.repairType())));
         if (before.isPresent() && old.isEmpty()) {
             return new Row(type, old, Change.NEW);
         }
@@ -98,7 +110,13 @@ public record PriceList(PriceBook book, Optional<PriceBook> before, List<Family>
         return new Row(type, old, same ? Change.SAME : Change.CHANGED);
     }
 
-    /** Returns how many repairs are not as they were. */
+    /** Returns what its figures are. */
+    public String note() {
+        return "Bench hours and price of each repair; parts are quoted apart."
+                + (book.surcharges().isEmpty() ? "" : " A row with + is added to its repair wherever it holds.");
+    }
+
+    /** Returns how many rows are not as they were. */
     public long changes() {
         return families.stream()
                 .flatMap(family -> family.rows().stream())

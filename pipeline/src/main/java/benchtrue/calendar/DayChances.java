@@ -1,5 +1,6 @@
 package benchtrue.calendar;
 
+import benchtrue.statistics.KaplanMeier;
 import java.util.Arrays;
 import java.util.stream.IntStream;
 
@@ -9,6 +10,9 @@ final class DayChances {
 
     /** Nothing takes time. */
     static final DayChances NONE = new DayChances(new double[] {1});
+
+    /** It never ends, as far as is known. */
+    static final DayChances NEVER = of(MOST);
 
     private final double[] chance;
 
@@ -23,6 +27,18 @@ final class DayChances {
         for (int length : days) {
             chance[Math.max(0, Math.min(MOST, length))] += 1.0 / days.length;
         }
+        return new DayChances(chance);
+    }
+
+    /** Returns the chances that a curve tells; what outlasts it counts as {@value #MOST} days. */
+    static DayChances of(KaplanMeier curve) {
+        double[] chance = new double[MOST + 1];
+        double left = 1;
+        for (int step = 0; step < curve.steps(); step++) {
+            chance[(int) Math.min(MOST, curve.time(step))] += left - curve.survival(step);
+            left = curve.survival(step);
+        }
+        chance[MOST] += left;
         return new DayChances(chance);
     }
 

@@ -27,8 +27,8 @@ final class GivePromises {
         tried = new TryPromises(ledger, visits);
         tried.run();
         model = tried.model(ledger.asOf());
-        freshLevel = tried.freshLevel();
-        standingLevel = tried.standingLevel();
+        freshLevel = tried.freshLevel(ledger.asOf());
+        standingLevel = tried.standingLevel(ledger.asOf());
     }
 
     /** Returns how such promises would have done. */
@@ -45,7 +45,8 @@ final class GivePromises {
         return model.knowsEnough()
                 && !Absent.has(visits.gone(ticket))
                 && !Absent.has(visits.ready(ticket))
-                && tried.isMoving(model, ticket, ledger.asOf());
+                && tried.isMoving(ticket, ledger.asOf())
+                && ahead(ticket).enough(standingLevel) < DayChances.MOST;
     }
 
     private DayChances ahead(int ticket) {

@@ -36,7 +36,7 @@ public final class PlanCalendar {
                 ahead.byWeek(promises::open, figures),
                 ahead.byFamily(families),
                 new SumWaiting(costs, ledger.asOf() - YEAR + 1).sum(),
-                new SumWeeks(ledger, visits, promises, families).sum(),
+                new SumWeeks(ledger, visits, promises, families, settings.falseDiscovery()).sum(),
                 promises.trial(),
                 promises.openTrial(),
                 OpenTickets.balance(ledger, open));

@@ -16,9 +16,7 @@ final class PromiseModel {
     static final int LEAST = 30;
 
     private static final int NEWEST = 400;
-    private static final int LIKE_IT = 60;
-
-    /** The queue is as it was for the newest of them. */
+    /** The queue is as it was for those that came in last. */
     private static final int LATELY = 120;
 
     /** Visits' worth of an average repair that each repair's own waiting is leaned on. */
@@ -32,6 +30,9 @@ final class PromiseModel {
     private static final double QUEUE_PRIOR = 50;
 
     private final Visits visits;
+    private final int[] lately;
+    private final int today;
+    private final Halfway halfway;
     private final int[] donors;
     private final int[] begin;
     private final int[] bench;
@@ -49,6 +50,9 @@ final class PromiseModel {
      */
     PromiseModel(Visits visits, int[] byReady, int day, int types) {
         this.visits = visits;
+        today = day;
+        lately = visits.latest(day, LATELY);
+        halfway = new Halfway(visits, visits.latest(day, NEWEST), day);
         int known = 0;
         while (known < byReady.length && visits.ready(byReady[known]) <= day) {
             known++;
@@ -165,27 +169,33 @@ final class PromiseModel {
         return now.begun() ? rest : beginAhead(now).plus(rest);
     }
 
-    /** Returns whether enough of the visits stood as long before work began. */
-    boolean hasQueuedSo(Case now) {
-        return IntStream.of(begin).filter(days -> days >= now.queued()).count() >= FEW;
-    }
-
     private DayChances beginAhead(Case now) {
-        int[] left = IntStream.range(Math.max(0, donors.length - LATELY), donors.length)
-                .map(i -> (int) StrictMath.rint(
-                                begin[i] + queueSlope * (now.queue() - visits.queue(visits.opened(donors[i]))))
-                        - now.queued())
-                .filter(days -> now.queued() == 0 || days >= 0)
-                .toArray();
-        return left.length == 0 ? beginAfterAll(now) : DayChances.of(left);
+        return now.queued() == 0
+                ? DayChances.of(IntStream.range(Math.max(0, donors.length - LATELY), donors.length)
+                        .map(i -> (int) StrictMath.rint(begin[i] + moved(now, donors[i])))
+                        .toArray())
+                : queueAhead(now);
     }
 
-    /** Nobody stood so long; it may begin as if it came in today. */
-    private DayChances beginAfterAll(Case now) {
-        return beginAhead(new Case(false, 0, now.waited(), now.hours(), now.ownTime(), now.queue()));
+    /** Returns the days that a visit would have queued longer with the queue of another. */
+    private double moved(Case now, int ticket) {
+        return queueSlope * (now.queue() - visits.queue(visits.opened(ticket)));
+    }
+
+    /** Of the visits that stood as long, those still queuing too; where hardly one of them was begun nobody knows. */
+    private DayChances queueAhead(Case now) {
+        Stretches left = new Stretches();
+        for (int ticket : lately) {
+            double queued = visits.queued(ticket, today) + moved(now, ticket);
+            left.add((int) StrictMath.rint(queued) - now.queued(), visits.begun(ticket, today));
+        }
+        return left.over() < FEW ? DayChances.NEVER : DayChances.of(left.curve());
     }
 
     private DayChances benchAhead(Case now) {
+        if (now.begun()) {
+            return halfway.ahead(now.hours());
+        }
         int[] like = byHours.nearest(StrictMath.log1p(now.hours()));
         return DayChances.of(IntStream.of(like).map(i -> bench[i]).toArray());
     }
@@ -212,30 +222,5 @@ final class PromiseModel {
                 .sorted()
                 .toArray();
         return Quantile.median(alike.length < FEW ? all : alike);
-    }
-
-    /** Donors in the order of one of their figures, so that those nearest to a value stand together. */
-    private record Ordered(int[] donors, double[] figures) {
-        static Ordered by(double[] figure) {
-            int[] order = IntStream.range(0, figure.length)
-                    .boxed()
-                    .sorted(Comparator.comparingDouble((Integer i) -> figure[i]))
-                    .mapToInt(Integer::intValue)
-                    .toArray();
-            return new Ordered(
-                    order, IntStream.of(order).mapToDouble(i -> figure[i]).toArray());
-        }
-
-        int[] nearest(double value) {
-            int from = Arrays.binarySearch(figures, value);
-            from = from < 0 ? -from - 1 : from;
-            int to = from;
-            while (to - from < LIKE_IT && to - from < donors.length) {
-                boolean down = to == donors.length || from > 0 && value - figures[from - 1] <= figures[to] - value;
-                from -= down ? 1 : 0;
-                to += down ? 0 : 1;
-            }
-            return Arrays.copyOfRange(donors, from, to);
-        }
     }
 }

@@ -19,7 +19,9 @@ import java.util.Map;
  * @param queue average days until work began, waiting for other reasons left out; of visits that are ready
  * @param bench average days from then on
  * @param waits average days that they waited, by reason
- * @param promise days to promise today for such a repair alone, kept four times in five; absent where too little is known
+ * @param promise days to promise today for such a repair alone, kept four times in five; absent where too little is known, and for some of its
+ *     visits
+ * @param group which of its visits, where a class of instrument or a season differs beyond chance; empty for all
  */
 public record RepairWeeks(
         int repairType,
@@ -32,7 +34,8 @@ public record RepairWeeks(
         double queue,
         double bench,
         Map<WaitReason, Double> waits,
-        int promise) {
+        int promise,
+        String group) {
     public RepairWeeks {
         Map<WaitReason, Double> copy = new EnumMap<>(WaitReason.class);
         copy.putAll(waits);

@@ -25,15 +25,17 @@ final class SumWeeks {
     private final Visits visits;
     private final GivePromises promises;
     private final Families families;
+    private final double falseDiscovery;
 
-    SumWeeks(Ledger ledger, Visits visits, GivePromises promises, Families families) {
+    SumWeeks(Ledger ledger, Visits visits, GivePromises promises, Families families, double falseDiscovery) {
+        this.falseDiscovery = falseDiscovery;
         this.ledger = ledger;
         this.visits = visits;
         this.promises = promises;
         this.families = families;
     }
 
-    /** Returns a row a family, in the order of names, each before those of its repairs. */
+    /** Returns a row a family, in the order of names, each before those of its repairs, and these before those of their visits that differ. */
     List<RepairWeeks> sum() {
         Map<String, Map<Integer, List<Integer>>> byFamily = new TreeMap<>();
         for (int ticket = 0; ticket < visits.size(); ticket++) {
@@ -44,20 +46,43 @@ final class SumWeeks {
                         .add(ticket);
             }
         }
+        WeeksApart apart = new WeeksApart(ledger);
+        byFamily.values()
+                .forEach(types -> types.forEach((type, tickets) -> {
+                    int[] its = tickets.stream().mapToInt(Integer::intValue).toArray();
+                    Lasted lasted = lasted(its);
+                    boolean[] ready = new boolean[its.length];
+                    for (int i = 0; i < ready.length; i++) {
+                        ready[i] = lasted.ends[i] == READY;
+                    }
+                    apart.add(type, its, lasted.days, ready);
+                }));
+        List<WeeksApart.Apart> found = apart.found(falseDiscovery);
         List<RepairWeeks> rows = new ArrayList<>();
         byFamily.forEach((family, types) -> {
             int[] all = types.values().stream()
                     .flatMap(List::stream)
                     .mapToInt(Integer::intValue)
                     .toArray();
-            rows.add(row(Absent.INDEX, family, all));
-            types.forEach((type, tickets) -> rows.add(row(
-                    type, family, tickets.stream().mapToInt(Integer::intValue).toArray())));
+            rows.add(row(Absent.INDEX, family, "", all));
+            types.forEach((type, tickets) -> {
+                rows.add(row(
+                        type,
+                        family,
+                        "",
+                        tickets.stream().mapToInt(Integer::intValue).toArray()));
+                found.stream()
+                        .filter(group -> group.type() == type)
+                        .forEach(group -> rows.add(row(type, family, group.words(), group.tickets())));
+            });
         });
         return rows;
     }
 
-    private RepairWeeks row(int type, String family, int[] tickets) {
+    /** How many days visits lasted, and how they ended. */
+    private record Lasted(double[] days, int[] ends) {}
+
+    private Lasted lasted(int[] tickets) {
         double[] lasted = new double[tickets.length];
         int[] ends = new int[tickets.length];
         for (int i = 0; i < tickets.length; i++) {
@@ -67,6 +92,12 @@ final class SumWeeks {
             int end = Absent.firstOf(ready, Absent.firstOf(gone, ledger.asOf()));
             lasted[i] = Math.max(0, end - visits.opened(tickets[i]));
         }
+        return new Lasted(lasted, ends);
+    }
+
+    private RepairWeeks row(int type, String family, String group, int[] tickets) {
+        double[] lasted = lasted(tickets).days;
+        int[] ends = lasted(tickets).ends;
         CompetingEnds ready = CompetingEnds.of(lasted, ends, READY);
         int[] done = IntStream.of(tickets)
                 .filter(ticket ->
@@ -86,7 +117,8 @@ final class SumWeeks {
                 queue,
                 average(done, ticket -> visits.bench(ticket)),
                 waits(done),
-                type == Absent.INDEX ? Absent.DAY : promises.fresh(type));
+                type == Absent.INDEX || !group.isEmpty() ? Absent.DAY : promises.fresh(type),
+                group);
     }
 
     private static double average(int[] tickets, IntToDoubleFunction days) {

@@ -114,6 +114,15 @@ final class TicketDays {
         return begun(ticket) ? days[to(ticket) - 1] : Absent.DAY;
     }
 
+    /** Returns the days by a day since a begun ticket was worked on, without those on which it waited. */
+    int pause(int ticket, int day) {
+        int last = first(ticket);
+        for (int sitting = from(ticket); sitting < to(ticket) && day(sitting) <= day; sitting++) {
+            last = day(sitting);
+        }
+        return day - last - waited(ticket, last, day, BEFORE_READY);
+    }
+
     /** Returns the day the ticket was ready to be collected, or {@link Absent#DAY} where it is not or nobody knows. */
     int ready(int ticket) {
         int finished = ledger.tickets().finished(ticket);

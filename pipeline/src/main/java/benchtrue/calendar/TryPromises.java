@@ -25,10 +25,16 @@ final class TryPromises {
     /** A shop changes; older promises say little of the next. */
     private static final int NEWEST = 150;
 
+    private static final int NEWEST_STANDING = 100;
+
     /** What is aimed at, a little above, since the past that it is learnt from is but a sample. */
     private static final double AIM = 0.815;
 
+    private static final double LEAST = 0.7;
+
     private static final double SUREST = 0.99;
+
+    private static final double STEP = 0.02;
 
     /** Promises' worth of trust in the plain level. */
     private static final double PRIOR = 20;
@@ -72,15 +78,16 @@ final class TryPromises {
     }
 
     private void cutOff(PromiseModel model, int day) {
-        double freshLevel = level(fresh, day);
-        double standingLevel = level(standing, day);
+        double freshLevel = freshLevel(day);
+        double standingLevel = standingLevel(day);
         List<Tried> given = new ArrayList<>();
         for (int ticket : some(ticket -> visits.opened(ticket) > day && visits.opened(ticket) <= day + MONTH)) {
             given.add(tried(model, ticket, visits.opened(ticket), freshLevel));
         }
         for (int ticket : some(ticket -> visits.opened(ticket) <= day && !isOver(ticket, day))) {
-            if (isMoving(model, ticket, day)) {
-                standing.add(tried(model, ticket, day, standingLevel));
+            Tried promise = tried(model, ticket, day, standingLevel);
+            if (isMoving(ticket, day) && promise.days < DayChances.MOST) {
+                standing.add(promise);
             }
         }
         fresh.addAll(given);
@@ -110,18 +117,9 @@ final class TryPromises {
         return new Tried(ticket, day, chances, chances.enough(level), usual);
     }
 
-    /** Returns whether a visit is one of those whose day the past tells: not left lying, not longer in the queue than any before. */
-    boolean isMoving(PromiseModel model, int ticket, int day) {
-        TicketDays days = visits.days();
-        Case now = caseOf(model, ticket, day);
-        if (!now.begun()) {
-            return model.hasQueuedSo(now);
-        }
-        int last = days.first(ticket);
-        for (int sitting = days.from(ticket); sitting < days.to(ticket) && days.day(sitting) <= day; sitting++) {
-            last = days.day(sitting);
-        }
-        return day - last - days.waited(ticket, last, day, TicketDays.BEFORE_READY) <= UsualLengths.SHORT_PAUSE;
+    /** Returns whether a visit is not one of those that were begun and left lying. */
+    boolean isMoving(int ticket, int day) {
+        return !visits.begun(ticket, day) || visits.days().pause(ticket, day) <= UsualLengths.SHORT_PAUSE;
     }
 
     /** Returns a visit as it stood on a day. */
@@ -129,29 +127,28 @@ final class TryPromises {
         TicketDays days = visits.days();
         int opened = visits.opened(ticket);
         int waited = days.waited(ticket, opened, day, TicketDays.OF_ITS_OWN);
-        boolean begun = days.begun(ticket) && days.first(ticket) <= day;
-        double left = visits.quoted(ticket) - visits.worked(ticket, day);
         return new Case(
-                begun && day > opened,
+                visits.begun(ticket, day) && day > opened,
                 day - opened - waited,
                 waited,
-                Math.max(left, 0.1 * visits.quoted(ticket)),
+                visits.left(ticket, day),
                 model.expectedWait(ticket),
                 visits.queue(opened));
     }
 
-    /** Returns the level for new visits, from all that is known today. */
-    double freshLevel() {
-        return level(fresh, ledger.asOf());
+    /** Returns the level for new visits, from all that is known on a day. */
+    double freshLevel(int day) {
+        return level(fresh, NEWEST, freshAim(day), day);
     }
 
     /** Returns the level for visits that stand in the shop. */
-    double standingLevel() {
-        return level(standing, ledger.asOf());
+    double standingLevel(int day) {
+        return level(standing, NEWEST_STANDING, standingAim(day), day);
     }
 
-    private double level(List<Tried> tried, int day) {
-        List<Tried> earlier = tried.subList(Math.max(0, tried.size() - NEWEST), tried.size());
+    private double level(List<Tried> tried, int newest, double wanted, int day) {
+        double aim = Math.max(LEAST, Math.min(SUREST, wanted));
+        List<Tried> earlier = tried.subList(Math.max(0, tried.size() - newest), tried.size());
         double[] share = new double[earlier.size()];
         boolean[] over = new boolean[share.length];
         for (int i = 0; i < share.length; i++) {
@@ -160,20 +157,35 @@ final class TryPromises {
             int took = (over[i] ? visits.ready(promise.ticket) : day) - promise.day;
             share[i] = promise.chances.within(took - 1);
         }
-        double aim = aim(tried, day);
         double needed =
                 share.length == 0 ? Double.NaN : KaplanMeier.of(share, over).quantile(aim);
         double seen = Double.isNaN(needed) ? aim : Math.min(SUREST, needed);
         return (share.length * seen + PRIOR * aim) / (share.length + PRIOR);
     }
 
-    /** Where fewer were kept than should have been, more is aimed at by as much (Gibbs, Candes 2021). */
-    private double aim(List<Tried> tried, int day) {
-        List<Tried> due = tried.stream()
+    /** Where fewer were kept than should have been, more is aimed at by as much. */
+    private double freshAim(int day) {
+        List<Tried> due = due(fresh, day);
+        return AIM + Math.max(0, missing(due)) * due.size() / (due.size() + PRIOR);
+    }
+
+    /**
+     * More is aimed at with each one broken, less with each one kept, so that in the long run as many are kept, however the shop
+     * changes (Gibbs, Candes 2021).
+     */
+    private double standingAim(int day) {
+        List<Tried> due = due(standing, day);
+        return AIM + STEP * missing(due) * due.size();
+    }
+
+    private static List<Tried> due(List<Tried> tried, int day) {
+        return tried.stream()
                 .filter(promise -> promise.day + promise.days <= day)
                 .toList();
-        double missing = due.isEmpty() ? 0 : Math.max(0, KEPT - kept(due, promise -> promise.days));
-        return Math.min(SUREST, AIM + missing * due.size() / (due.size() + PRIOR));
+    }
+
+    private double missing(List<Tried> due) {
+        return due.isEmpty() ? 0 : KEPT - kept(due, promise -> promise.days);
     }
 
     /** Returns how the promises given to new visits did. */
@@ -188,9 +200,7 @@ final class TryPromises {
 
     /** Only promises whose day has come tell; those of open visits are broken. */
     private PromiseTrial of(List<Tried> all) {
-        List<Tried> known = all.stream()
-                .filter(promise -> promise.day + promise.days <= ledger.asOf())
-                .toList();
+        List<Tried> known = due(all, ledger.asOf());
         List<Tried> own = known.stream()
                 .filter(promise -> Absent.has(ledger.tickets().promised(promise.ticket)))
                 .toList();

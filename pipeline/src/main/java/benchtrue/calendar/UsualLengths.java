@@ -84,28 +84,6 @@ final class UsualLengths {
         return family;
     }
 
-    private static final class Stretches {
-        private final Ints lengths = new Ints();
-        private final Ints ended = new Ints();
-
-        void add(int days, int end) {
-            if (days >= 0) {
-                lengths.add(days);
-                ended.add(end);
-            }
-        }
-
-        KaplanMeier curve() {
-            int[] length = lengths.toArray();
-            int[] end = ended.toArray();
-            boolean[] over = new boolean[end.length];
-            for (int i = 0; i < over.length; i++) {
-                over[i] = end[i] == 1;
-            }
-            return KaplanMeier.of(Arrays.stream(length).asDoubleStream().toArray(), over);
-        }
-    }
-
     private KaplanMeier waits(WaitReason reason) {
         Stretches all = new Stretches();
         for (Wait wait : ledger.waits()) {
@@ -114,7 +92,7 @@ final class UsualLengths {
                 boolean lasts = !over && ledger.tickets().status(wait.ticket()) == TicketStatus.OPEN;
                 // A wait without an end on a ticket that is closed says nothing of its length.
                 if (over || lasts) {
-                    all.add((over ? wait.to() : ledger.asOf()) - wait.from(), over ? 1 : 0);
+                    all.add((over ? wait.to() : ledger.asOf()) - wait.from(), over);
                 }
             }
         }
@@ -126,7 +104,7 @@ final class UsualLengths {
         eachTicket(ticket -> Absent.has(ledger.tickets().finished(ticket)), ticket -> {
             boolean over = ledger.tickets().status(ticket) == TicketStatus.CLOSED;
             int end = over ? ledger.tickets().closed(ticket) : ledger.asOf();
-            all.add(Absent.has(end) ? end - ledger.tickets().finished(ticket) : -1, over ? 1 : 0);
+            all.add(Absent.has(end) ? end - ledger.tickets().finished(ticket) : -1, over);
         });
         return all.curve();
     }
@@ -135,7 +113,7 @@ final class UsualLengths {
         Stretches all = new Stretches();
         eachTicket(ticket -> days.begun(ticket) || ledger.tickets().status(ticket) == TicketStatus.OPEN, ticket -> {
             int end = Absent.firstOf(days.first(ticket), ledger.asOf());
-            all.add(end - ledger.tickets().opened(ticket), days.begun(ticket) ? 1 : 0);
+            all.add(end - ledger.tickets().opened(ticket), days.begun(ticket));
         });
         return all.curve();
     }

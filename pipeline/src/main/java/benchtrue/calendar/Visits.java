@@ -14,6 +14,7 @@ import java.util.stream.IntStream;
 final class Visits {
     private static final int QUARTER = 91;
     private static final int WEEK = 7;
+    private static final double LEAST_LEFT = 0.1;
 
     private final Ledger ledger;
     private final TicketDays days;
@@ -156,6 +157,34 @@ final class Visits {
             seconds += days.seconds(sitting);
         }
         return Hours.of(seconds);
+    }
+
+    /** Returns the hours still to do at the end of a day; what is quoted is never quite done before it is ready. */
+    double left(int ticket, int day) {
+        return Math.max(quoted(ticket) - worked(ticket, day), LEAST_LEFT * quoted(ticket));
+    }
+
+    /** Returns whether a visit had been worked on by the end of a day. */
+    boolean begun(int ticket, int day) {
+        return days.begun(ticket) && days.first(ticket) <= day;
+    }
+
+    /** Returns the days until work on a visit began, up to a day, without those on which it waited for something of its own. */
+    int queued(int ticket, int day) {
+        int opened = opened(ticket);
+        int end = Math.max(opened, begun(ticket, day) ? days.first(ticket) : day);
+        return end - opened - days.waited(ticket, opened, end, TicketDays.OF_ITS_OWN);
+    }
+
+    /** Returns the visits with work that came in last by a day. */
+    int[] latest(int day, int most) {
+        int[] all = IntStream.range(0, types.length)
+                .filter(ticket -> opened(ticket) <= day && !Absent.has(gone(ticket)))
+                .boxed()
+                .sorted(Comparator.comparingInt(this::opened))
+                .mapToInt(Integer::intValue)
+                .toArray();
+        return Arrays.copyOfRange(all, Math.max(0, all.length - most), all.length);
     }
 
     TicketDays days() {

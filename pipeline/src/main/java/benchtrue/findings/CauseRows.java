@@ -6,6 +6,7 @@ import benchtrue.shop.Hours;
 import benchtrue.shop.Ints;
 import benchtrue.shop.LineState;
 import java.util.Arrays;
+import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 
 /**
@@ -43,7 +44,7 @@ record CauseRows(int[] line, int own, int[] type, double[] value, double[] weigh
         Arrays.stream(model.rows().line()).limit(model.rows().finished()).forEach(line::add);
         int own = line.size();
         int[] starts = jobs.ledger().lines().starts(jobs.ledger().tickets().size());
-        double[] expected = expected(jobs, causes);
+        double[] expected = causes.expected(jobs);
         for (int ticket = 0; ticket + 1 < starts.length; ticket++) {
             whole(jobs, expected, starts[ticket], starts[ticket + 1], part, weigh);
         }
@@ -75,15 +76,20 @@ record CauseRows(int[] line, int own, int[] type, double[] value, double[] weigh
                 factors.families().size());
     }
 
-    /** Returns what lines were to be expected to take, causes counted: the split laid these to all jobs of their repair. */
-    private static double[] expected(JobLines jobs, Causes causes) {
-        double[] expected = new double[jobs.size()];
-        double[] others = causes.others(jobs);
-        for (int line = 0; line < expected.length; line++) {
-            int type = jobs.ledger().lines().repairType(line);
-            expected[line] = jobs.expectedHours(line) * others[type] * StrictMath.exp(causes.sizes(type, line));
+    /** Returns by line the hours that it took, those of tickets as wholes split by what is expected of their lines. */
+    static IntToDoubleFunction splitAgain(JobLines jobs, double[] expected) {
+        double[] taken = new double[jobs.ledger().tickets().size()];
+        double[] sum = new double[taken.length];
+        for (int line = 0; line < jobs.size(); line++) {
+            int ticket = jobs.ledger().lines().ticket(line);
+            taken[ticket] += split(jobs, line) ? Hours.of(jobs.actualSeconds(line)) : 0;
+            sum[ticket] += split(jobs, line) ? expected[line] : 0;
         }
-        return expected;
+        return line -> {
+            int ticket = jobs.ledger().lines().ticket(line);
+            boolean again = split(jobs, line) && sum[ticket] > 0;
+            return again ? expected[line] * taken[ticket] / sum[ticket] : Hours.of(jobs.actualSeconds(line));
+        };
     }
 
     private static void whole(JobLines jobs, double[] expected, int from, int to, double[] part, double[] weigh) {

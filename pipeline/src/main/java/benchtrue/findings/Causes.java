@@ -1,9 +1,11 @@
 package benchtrue.findings;
 
 import benchtrue.hours.JobLines;
+import benchtrue.shop.Hours;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.IntPredicate;
+import java.util.function.IntToDoubleFunction;
 
 /**
  * What sets jobs of a repair apart from its others.
@@ -59,28 +61,57 @@ record Causes(List<Named> named, List<Circumstance> all, int[] ownJobs) {
         return sum;
     }
 
-    /** Returns by repair type the load factor of its jobs without causes over that of all. */
-    double[] others(JobLines jobs) {
-        return others(jobs, named, line -> true);
+    /** Returns what lines were to be expected to take, causes counted: the split laid these to all jobs of their repair. */
+    double[] expected(JobLines jobs) {
+        double[] plain = new double[ownJobs.length];
+        double[] all = new double[ownJobs.length];
+        double[] expected = new double[jobs.size()];
+        for (int line = 0; line < expected.length; line++) {
+            int type = jobs.ledger().lines().repairType(line);
+            expected[line] = jobs.expectedHours(line) * StrictMath.exp(sizes(type, line));
+            plain[type] += jobs.judged(line) ? jobs.expectedHours(line) : 0;
+            all[type] += jobs.judged(line) ? expected[line] : 0;
+        }
+        for (int line = 0; line < expected.length; line++) {
+            int type = jobs.ledger().lines().repairType(line);
+            expected[line] *= all[type] > 0 ? plain[type] / all[type] : 1;
+        }
+        return expected;
     }
 
     /**
-     * Returns the same of some causes and jobs. Hours that were split from a ticket can't be taken for it: the split lays a
-     * repair's excess to all of its jobs.
+     * Returns by repair type the load factor of its jobs without some causes over that of all, tickets as wholes split again by
+     * what is expected of their lines now that causes are known.
+     *
+     * @param left causes whose jobs are left out
+     * @param counts jobs that count
      */
-    static double[] others(JobLines jobs, List<Named> named, IntPredicate counts) {
-        int types = jobs.ledger().repairTypes().size();
-        double[] plain = new double[types];
-        double[] all = new double[types];
+    double[] others(JobLines jobs, List<Named> left, IntPredicate counts) {
+        double[] others = loads(
+                jobs,
+                CauseRows.splitAgain(jobs, expected(jobs)),
+                line -> counts.test(line)
+                        && left.stream()
+                                .noneMatch(cause -> cause.repairType()
+                                                == jobs.ledger().lines().repairType(line)
+                                        && cause.has(line)));
+        double[] all = loads(jobs, line -> Hours.of(jobs.actualSeconds(line)), counts);
+        Arrays.setAll(others, type -> others[type] > 0 && all[type] > 0 ? others[type] / all[type] : 1);
+        return others;
+    }
+
+    private double[] loads(JobLines jobs, IntToDoubleFunction hours, IntPredicate counts) {
+        double[] taken = new double[ownJobs.length];
+        double[] quoted = new double[ownJobs.length];
         for (int line = 0; line < jobs.size(); line++) {
             if (jobs.judged(line) && counts.test(line)) {
                 int type = jobs.ledger().lines().repairType(line);
-                plain[type] += jobs.expectedHours(line);
-                all[type] += jobs.expectedHours(line) * StrictMath.exp(sizes(named, type, line));
+                taken[type] += hours.applyAsDouble(line) + Hours.of(jobs.reworkSeconds(line));
+                quoted[type] += jobs.todayQuotedHours(line);
             }
         }
-        Arrays.setAll(plain, type -> all[type] > 0 ? plain[type] / all[type] : 1);
-        return plain;
+        Arrays.setAll(taken, type -> taken[type] / quoted[type]);
+        return taken;
     }
 
     /** Returns ln of what a line took longer for its causes; a period's is the repair's own change and does not count. */

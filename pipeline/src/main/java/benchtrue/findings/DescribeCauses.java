@@ -33,6 +33,7 @@ final class DescribeCauses {
     private final Causes causes;
     private final long shopRate;
     private final LastYear year;
+    private final double[] others;
     private final Map<Integer, Slowing> slowings = new HashMap<>();
     private final List<List<Integer>> judged = new ArrayList<>();
 
@@ -42,6 +43,7 @@ final class DescribeCauses {
         this.settings = settings;
         this.causes = causes;
         year = LastYear.of(jobs);
+        others = causes.others(jobs, causes.named(), line -> true);
         slowings.forEach(slowing -> this.slowings.put(slowing.repairType(), slowing));
         jobs.ledger().repairTypes().all().forEach(name -> judged.add(new ArrayList<>()));
         for (int line = 0; line < jobs.size(); line++) {
@@ -101,7 +103,7 @@ final class DescribeCauses {
         int type = cause.repairType();
         Sum with = sum(type, cause::has);
         Sum all = sum(type, line -> true);
-        double load = all.hours / all.quoted * causes.others(jobs)[type];
+        double load = all.hours / all.quoted * others[type];
         double reach = -StudentT.quantile(TAIL, cause.freedom()) * cause.error();
         double size = StrictMath.exp(cause.size());
         double lower = StrictMath.exp(cause.size() - reach);
@@ -267,6 +269,6 @@ final class DescribeCauses {
                 .boxed()
                 .collect(Collectors.toSet());
         found.add(new LeftOut(
-                type, String.join(" and ", words), Causes.others(jobs, left, counts)[type], lines, variance));
+                type, String.join(" and ", words), causes.others(jobs, left, counts)[type], lines, variance));
     }
 }

@@ -71,7 +71,7 @@ final class FindCauses {
     }
 
     private CauseRows rows(List<Named> before) {
-        return CauseRows.of(jobs, model, pace, new Causes(before, List.of(), new int[0]));
+        return CauseRows.of(jobs, model, pace, new Causes(before, List.of(), new int[load.length]));
     }
 
     /** What a ticket as a whole tells of a line is told to first order; so sizes are told again from where they lead. */

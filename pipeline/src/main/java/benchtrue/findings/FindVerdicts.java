@@ -68,7 +68,9 @@ public final class FindVerdicts {
                 study.writers(costs, settings),
                 describe.leftOut(),
                 reach,
-                RoundingForm.Logged.of(jobs.ledger().time(), grid, forms));
+                RoundingForm.Logged.of(jobs.ledger().time(), grid, forms),
+                new FindRestorations(jobs, settings, unread, today.factor(), totals.loads(), copies.copiedLines())
+                        .find(causes.all()));
     }
 
     private static boolean[] enough(TypeTotals totals) {

@@ -29,6 +29,7 @@ import java.util.function.ToLongFunction;
  * @param leftOut what proposals leave out for causes, by code
  * @param reach how far loads may lie from what is logged, by repair-type code
  * @param logged how the shop's bench time is written down
+ * @param restorations large visits judged as wholes: all, then by kind, stage and first sign
  */
 public record Findings(
         List<RepairFinding> repairs,
@@ -50,7 +51,8 @@ public record Findings(
         List<WriterQuotes> writers,
         List<LeftOut> leftOut,
         LoadReach reach,
-        RoundingForm.Logged logged) {
+        RoundingForm.Logged logged,
+        List<Restorations> restorations) {
     public Findings {
         repairs = List.copyOf(repairs);
         foundWork = List.copyOf(foundWork);
@@ -66,6 +68,7 @@ public record Findings(
         causes = List.copyOf(causes);
         writers = List.copyOf(writers);
         leftOut = List.copyOf(leftOut);
+        restorations = List.copyOf(restorations);
     }
 
     /** Returns the money a year that the under-quoted repairs lose together at least: the sum of their lower ends. */

@@ -43,12 +43,18 @@ final class ForYourSystems implements Report {
         Figures figures = review.settings().figures();
         String from = figures.day(coming.book().effective());
         Optional<Path> written = ForeignBook.write(shop, review.settings(), coming.book(), into);
+        String conditions = coming.book().surcharges().isEmpty()
+                ? ""
+                : " What is added on a condition (" + coming.book().surcharges().size()
+                        + " of its lines) has no place in such a file: enter it by hand, from the rows with + of"
+                        + " price-list.html.";
         return written.map(file -> file.getFileName() + ": the price book from " + from + ", written as "
-                        + like.getFileName()
-                        + " is, to be imported where that came from. Columns that Benchtrue does not"
-                        + " read are as they were there; import it no sooner than it is in force.")
-                .orElse("The price book from " + from + " could not be written as " + like.getFileName()
-                        + " is: that file is a workbook, or has cells that can't be put back as they stand. Enter the"
-                        + " changed rows of price-list.html by hand.");
+                                + like.getFileName()
+                                + " is, to be imported where that came from. Columns that Benchtrue does not"
+                                + " read are as they were there; import it no sooner than it is in force.")
+                        .orElse("The price book from " + from + " could not be written as " + like.getFileName()
+                                + " is: that file is a workbook, or has cells that can't be put back as they stand. Enter the"
+                                + " changed rows of price-list.html by hand.")
+                + conditions;
     }
 }

@@ -79,14 +79,25 @@ public final class NextBook {
     }
 
     private Optional<CellFault> check(SurchargeDecision decision) {
-        boolean known = before.type(decision.line().repairType()).isPresent();
-        boolean sound =
-                known && decision.line().seconds() > 0 && decision.line().labour() >= 0;
-        return sound
-                ? Optional.empty()
-                : Optional.of(decision.fault(
-                        known ? "no hours above zero" : "a repair type that is not in the price book",
-                        "hours above zero, for a repair of the book that the next one begins from"));
+        Surcharge line = decision.line();
+        Optional<Surcharge> stands =
+                before.surcharges().stream().filter(line::standsFor).findFirst();
+        if (decision.choice() == SurchargeDecision.Choice.DROP) {
+            return stands.isPresent()
+                    ? Optional.empty()
+                    : Optional.of(
+                            decision.fault("a line that the price book does not have", "take, own or nothing at all"));
+        }
+        if (before.type(line.repairType()).isEmpty() || line.seconds() <= 0 || line.labour() < 0) {
+            return Optional.of(decision.fault(
+                    "no hours above zero, or a repair type that is not in the price book",
+                    "hours above zero, for a repair of the book that the next one begins from"));
+        }
+        return stands.filter(same -> same.seconds() == line.seconds() && same.labour() == line.labour())
+                .map(same -> decision.fault(
+                        "a line that the price book of " + figures.day(before.effective())
+                                + " has already, at these hours and this price",
+                        "each line adopted once; empty its yellow cells, or give it other hours"));
     }
 
     private Optional<CellFault> check(Decision decision, int effective) {

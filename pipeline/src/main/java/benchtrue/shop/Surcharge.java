@@ -26,6 +26,20 @@ public record Surcharge(String repairType, String when, long seconds, long labou
                 && builtYear < Integer.parseInt(when.substring(BUILT_BEFORE.length()));
     }
 
+    /** Returns the line as a price list has it: a row of its own, below its repair. */
+    public RepairType rowBelow(RepairType repair) {
+        return new RepairType(
+                repairType + " " + when,
+                "+ " + title,
+                repair.family(),
+                seconds,
+                labour,
+                Absent.AMOUNT,
+                List.of(),
+                Absent.AMOUNT,
+                0);
+    }
+
     /** Returns whether another line is of the same repair and condition. */
     public boolean standsFor(Surcharge other) {
         return repairType.equals(other.repairType) && when.equals(other.when);

@@ -43,8 +43,12 @@ final class WeeksTable {
             }
         }
         return table.number(
-                "promise_80_days",
-                "days to promise today for it alone, kept four times in five",
-                row -> Absent.has(row.promise()) ? Integer.toString(row.promise()) : "");
+                        "promise_80_days",
+                        "days to promise today for it alone, kept four times in five",
+                        row -> Absent.has(row.promise()) ? Integer.toString(row.promise()) : "")
+                .text(
+                        "which_visits",
+                        "which of its visits, where a class of instrument or a season differs beyond chance; empty for all",
+                        RepairWeeks::group);
     }
 }

@@ -49,6 +49,7 @@ public final class WriteTables {
         WeeksTable.of(ledger).write(calendar.weeks(), folder);
         SmallTables.findings(ledger).write(findings.repairs(), folder);
         SmallTables.causes(ledger).write(findings.causes(), folder);
+        SmallTables.restorations().write(findings.restorations(), folder);
         SmallTables.revision(ledger).write(revision.changes(), folder);
         SmallTables.backTest().write(tried(revision.backTest()), folder);
     }
@@ -95,6 +96,7 @@ public final class WriteTables {
                                                 lines,
                                                 SmallTables.findings(ledger),
                                                 SmallTables.causes(ledger),
+                                                SmallTables.restorations(),
                                                 SmallTables.revision(ledger),
                                                 SmallTables.backTest(),
                                                 SmallTables.openLines(costs),

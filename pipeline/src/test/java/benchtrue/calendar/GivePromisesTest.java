@@ -89,6 +89,22 @@ class GivePromisesTest {
     }
 
     @Test
+    void norDoesOneForAnOpenVisitCutWhatIsLeftOfThem() {
+        SplittableRandom random = new SplittableRandom(23);
+        for (int round = 0; round < 20; round++) {
+            int least = 40 + random.nextInt(600);
+            int done = random.nextInt(30);
+            ShopBuilder shop = shop(Humidity.WRITTEN, least);
+            shop.ticket("X").opened("2026-03-25").stillOpen().line("reset", 10);
+            shop.loggedOn("2026-03-30", "ada", "1", done + 0.5);
+            int promise = CalendarOf.shop(shop).open().get(0).promise();
+            assertThat((promise - ShopBuilder.day("2026-03-31")) * 8.0)
+                    .as("%d hours at least, %d done", least, done)
+                    .isGreaterThanOrEqualTo(least - done - 0.5);
+        }
+    }
+
+    @Test
     void anOpenVisitIsPromisedAndOneLeftLyingIsNot() {
         ShopBuilder shop = shop(Humidity.NOT_THERE, 1);
         shop.ticket("X").opened("2026-03-28").stillOpen().line("reset", 10);

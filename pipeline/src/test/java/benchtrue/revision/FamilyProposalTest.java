@@ -7,10 +7,10 @@ import benchtrue.ShopSettings;
 import benchtrue.costing.AtShopRate;
 import benchtrue.costing.CostedLines;
 import benchtrue.findings.Findings;
+import benchtrue.findings.FoundRepairs;
 import benchtrue.findings.RepairFinding;
 import benchtrue.findings.SurelyOwnJobs;
 import benchtrue.findings.Verdict;
-import benchtrue.findings.VerdictsAlone;
 import benchtrue.hours.PlainJobLines;
 import benchtrue.revision.ProposeRevision.Price;
 import benchtrue.settings.FamilyPolicy;
@@ -60,7 +60,7 @@ class FamilyProposalTest {
         }
         CostedLines costs = AtShopRate.of(PlainJobLines.of(shop.build()), RATE);
         Settings settings = new ShopSettings().policy(policy).build();
-        Findings found = VerdictsAlone.of(List.of(finding(REFRET), finding(SETUP)), SurelyOwnJobs.of(costs.jobs()));
+        Findings found = FoundRepairs.of(List.of(finding(REFRET), finding(SETUP)), SurelyOwnJobs.of(costs.jobs()));
         return new ProposeRevision()
                 .propose(costs, found, settings, AlreadyDecided.NOTHING)
                 .changes();

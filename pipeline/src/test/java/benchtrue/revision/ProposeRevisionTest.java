@@ -8,10 +8,10 @@ import benchtrue.ShopSettings;
 import benchtrue.costing.AtShopRate;
 import benchtrue.costing.CostedLines;
 import benchtrue.findings.Findings;
+import benchtrue.findings.FoundRepairs;
 import benchtrue.findings.RepairFinding;
 import benchtrue.findings.SurelyOwnJobs;
 import benchtrue.findings.Verdict;
-import benchtrue.findings.VerdictsAlone;
 import benchtrue.hours.PlainJobLines;
 import benchtrue.settings.Policy;
 import benchtrue.settings.Settings;
@@ -45,7 +45,7 @@ class ProposeRevisionTest {
     }
 
     private static Findings found(CostedLines costs, double load, Verdict verdict) {
-        return VerdictsAlone.of(
+        return FoundRepairs.of(
                 List.of(new RepairFinding(0, 20, 20, 0, 0, load, load, load, load, 0.5, 0.01, 0, 0, 0, verdict, "")),
                 SurelyOwnJobs.of(costs.jobs()));
     }
@@ -55,7 +55,9 @@ class ProposeRevisionTest {
     }
 
     private static Settings rule(Policy.Rule rule) {
-        return new ShopSettings().policy(new Policy(rule, 0.60, 0.25, 10_000)).build();
+        return new ShopSettings()
+                .policy(new Policy(rule, 0.60, 0.25, 10_000, Policy.FallBack.WHEN_BEATEN))
+                .build();
     }
 
     private static ProposedChange meanProposal(RepairType type, double load) {

@@ -8,13 +8,13 @@ import benchtrue.calendar.PlanCalendar;
 import benchtrue.costing.CostLines;
 import benchtrue.costing.CostedLines;
 import benchtrue.findings.Findings;
+import benchtrue.findings.FoundRepairs;
 import benchtrue.findings.RepairFinding;
 import benchtrue.findings.SurelyOwnJobs;
 import benchtrue.findings.Verdict;
-import benchtrue.findings.VerdictsAlone;
 import benchtrue.hours.SplitHours;
 import benchtrue.reconcile.Ledger;
-import benchtrue.revision.BackTest;
+import benchtrue.revision.DraftOf;
 import benchtrue.revision.FitCurve;
 import benchtrue.revision.PastMethod;
 import benchtrue.revision.ProposalInputs;
@@ -58,43 +58,41 @@ class WriteTablesTest {
     }
 
     /** Codes follow the keys' order: 0 is the set-up, 1 the refret. */
-    private static final Findings FINDINGS = VerdictsAlone.of(
-            List.of(
-                    new RepairFinding(
-                            0,
-                            1,
-                            1.5,
-                            5_761,
-                            0,
-                            1.0669,
-                            Double.NaN,
-                            Double.NaN,
-                            Double.NaN,
-                            Double.NaN,
-                            Double.NaN,
-                            Absent.AMOUNT,
-                            Absent.AMOUNT,
-                            Absent.AMOUNT,
-                            Verdict.TOO_FEW_JOBS,
-                            "1 job: too few to judge."),
-                    new RepairFinding(
-                            1,
-                            2,
-                            16,
-                            76_500,
-                            1_800,
-                            1.359375,
-                            1.31,
-                            1.27,
-                            1.38,
-                            0.999997,
-                            0.0000223,
-                            25_636_560,
-                            21_000_000,
-                            30_000_000,
-                            Verdict.UNDER_QUOTED,
-                            "2 jobs took 1.36 hours per quoted hour, more than chance explains.")),
-            new SurelyOwnJobs(new int[0], new boolean[0]));
+    private static final Findings FINDINGS = FoundRepairs.of(List.of(
+            new RepairFinding(
+                    0,
+                    1,
+                    1.5,
+                    5_761,
+                    0,
+                    1.0669,
+                    Double.NaN,
+                    Double.NaN,
+                    Double.NaN,
+                    Double.NaN,
+                    Double.NaN,
+                    Absent.AMOUNT,
+                    Absent.AMOUNT,
+                    Absent.AMOUNT,
+                    Verdict.TOO_FEW_JOBS,
+                    "1 job: too few to judge."),
+            new RepairFinding(
+                    1,
+                    2,
+                    16,
+                    76_500,
+                    1_800,
+                    1.359375,
+                    1.31,
+                    1.27,
+                    1.38,
+                    0.999997,
+                    0.0000223,
+                    25_636_560,
+                    21_000_000,
+                    30_000_000,
+                    Verdict.UNDER_QUOTED,
+                    "2 jobs took 1.36 hours per quoted hour, more than chance explains.")));
 
     private static final ProposalInputs GROUNDS = new ProposalInputs(
             1,
@@ -109,40 +107,33 @@ class WriteTablesTest {
             36_000,
             ProposalInputs.Shortening.MAY);
 
-    private static final Revision REVISION = new Revision(
-            List.of(
-                    new ProposedChange(
-                            0,
-                            5_400,
-                            5_400,
-                            1_500_000,
-                            1_500_000,
-                            Double.NaN,
-                            Double.NaN,
-                            0,
-                            "",
-                            "too few jobs",
-                            GROUNDS,
-                            Verdict.TOO_FEW_JOBS),
-                    new ProposedChange(
-                            1,
-                            28_800,
-                            36_000,
-                            8_000_000,
-                            10_000_000,
-                            0,
-                            0.25,
-                            16_000_000,
-                            "60 % of jobs fit",
-                            "at most 25 %; the rest, to 10.8 h, is carried forward",
-                            GROUNDS,
-                            Verdict.UNDER_QUOTED)),
-            Optional.empty(),
-            new BackTest(List.of(), Policy.Rule.LARGER, PastMethod.PROPOSAL, ""),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of());
+    private static final Revision REVISION = DraftOf.changes(List.of(
+            new ProposedChange(
+                    0,
+                    5_400,
+                    5_400,
+                    1_500_000,
+                    1_500_000,
+                    Double.NaN,
+                    Double.NaN,
+                    0,
+                    "",
+                    "too few jobs",
+                    GROUNDS,
+                    Verdict.TOO_FEW_JOBS),
+            new ProposedChange(
+                    1,
+                    28_800,
+                    36_000,
+                    8_000_000,
+                    10_000_000,
+                    0,
+                    0.25,
+                    16_000_000,
+                    "60 % of jobs fit",
+                    "at most 25 %; the rest, to 10.8 h, is carried forward",
+                    GROUNDS,
+                    Verdict.UNDER_QUOTED)));
 
     private void write(Ledger ledger) throws IOException {
         write(ledger, Settings.DEFAULTS);

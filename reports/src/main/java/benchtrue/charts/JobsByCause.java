@@ -3,6 +3,7 @@ package benchtrue.charts;
 import benchtrue.charts.drawing.Mark;
 import benchtrue.charts.drawing.RowChart;
 import benchtrue.findings.Cause;
+import benchtrue.format.Figures;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -19,26 +20,28 @@ final class JobsByCause {
 
     Picture picture() {
         String key = subject.review().ledger().repairTypes().name(cause.repairType());
-        List<RowChart.Row> rows = new ArrayList<>();
-        cause.groups().stream().limit(MOST_ROWS).forEach(group -> rows.add(row(group, rows.isEmpty())));
         return new Picture(
                 "cause-" + JobHistory.FileName.of(key, cause.repairType()) + "-"
                         + benchtrue.format.Words.of(cause.kind()),
                 subject.label(cause.repairType()) + ": jobs " + cause.label() + " take "
                         + subject.figures().ratio(cause.size()) + " times as long as the others",
                 "What follows: " + cause.remedy() + ". Right: jobs. Lines: 90\u00a0% range.",
-                new RowChart("hours per quoted hour", RowChart.Form.MARKS, 1, 0, rows, List.of(), subject.figures()),
+                drawing(cause, subject.figures()),
                 Picture.Scope.ONE_REPAIR);
     }
 
-    private RowChart.Row row(Cause.Group group, boolean own) {
+    static RowChart drawing(Cause cause, Figures figures) {
+        List<RowChart.Row> rows = new ArrayList<>();
         Mark apart = cause.size() > 1 ? Mark.UNDER : Mark.OVER;
-        return new RowChart.Row(
-                group.label(),
-                group.loadFactor(),
-                group.lower(),
-                group.upper(),
-                own ? apart : Mark.PLAIN,
-                subject.figures().ratio(group.loadFactor()) + ", " + subject.count(group.jobs(), "job", "jobs"));
+        for (Cause.Group group : cause.groups().stream().limit(MOST_ROWS).toList()) {
+            rows.add(new RowChart.Row(
+                    group.label(),
+                    group.loadFactor(),
+                    group.lower(),
+                    group.upper(),
+                    rows.isEmpty() ? apart : Mark.PLAIN,
+                    figures.ratio(group.loadFactor()) + ", " + figures.count(group.jobs(), "job", "jobs")));
+        }
+        return new RowChart("hours per quoted hour", RowChart.Form.MARKS, 1, 0, rows, List.of(), figures);
     }
 }

@@ -28,9 +28,7 @@ final class FormatBooks {
     private BookViews.PriceSheet sheet(PriceList list) {
         return new BookViews.PriceSheet(
                 "Price list from " + figures.day(list.book().effective()),
-                list.before().isEmpty()
-                        ? "Bench hours and price of each repair; parts are quoted apart."
-                        : changed(list.changes()) + " Bench hours and price of each repair; parts are quoted apart.",
+                list.before().isEmpty() ? list.note() : changed(list.changes()) + " " + list.note(),
                 list.before().map(this::until).orElse(""),
                 "From " + figures.day(list.book().effective()),
                 list.families().stream()

@@ -40,7 +40,7 @@ final class FormatWeeks {
         return new ReviewView.RepairWeeks(
                 row.repairType() == Absent.INDEX
                         ? PageFormatter.sentence(row.family().replace('-', ' ')) + ", all"
-                        : told.label(row.repairType()),
+                        : told.label(row.repairType()) + (row.group().isEmpty() ? "" : ", " + row.group()),
                 told.figures().count(row.visits()),
                 weeks(row.middle()),
                 weeks(row.most()),

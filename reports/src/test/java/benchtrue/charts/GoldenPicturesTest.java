@@ -9,6 +9,7 @@ import benchtrue.charts.drawing.LegendEntry;
 import benchtrue.charts.drawing.Mark;
 import benchtrue.charts.drawing.PanelChart;
 import benchtrue.charts.drawing.RowChart;
+import benchtrue.findings.Cause;
 import benchtrue.format.Figures;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -33,6 +34,7 @@ class GoldenPicturesTest {
     static Stream<Arguments> pictures() {
         return Stream.of(
                 Arguments.of("marks", marks()),
+                Arguments.of("cause", cause()),
                 Arguments.of("bars", bars()),
                 Arguments.of("changes", changes()),
                 Arguments.of("jobs", jobs()),
@@ -59,6 +61,35 @@ class GoldenPicturesTest {
                 .map(mark -> LegendEntry.of(mark, mark.words()))
                 .toList();
         return new RowChart("hours for each hour quoted", RowChart.Form.MARKS, 1, 0.05, rows, keys, FIGURES);
+    }
+
+    /** Banjos among the nuts: their own group first, the other classes greyed. */
+    private static RowChart cause() {
+        List<Cause.Group> groups = List.of(
+                new Cause.Group("on banjo instruments", 24, 2.11, 1.9, 2.34),
+                new Cause.Group("on flat top instruments", 62, 1.03, 0.98, 1.08),
+                new Cause.Group("on arch top instruments", 11, 0.96, 0.83, 1.11),
+                new Cause.Group("on solid body instruments", 4, 1.4, 0.7, 2.8));
+        Cause banjos = new Cause(
+                0,
+                Cause.Kind.INSTRUMENT_CLASS,
+                "banjo",
+                "on banjo instruments",
+                24,
+                101,
+                2.02,
+                1.8,
+                2.3,
+                2.11,
+                1.9,
+                2.34,
+                0.001,
+                0,
+                0,
+                0,
+                "",
+                groups);
+        return JobsByCause.drawing(banjos, FIGURES);
     }
 
     private static RowChart changes() {

@@ -157,6 +157,10 @@ class SurchargeLoopTest {
     private void takenAndQuoted(Path decided) throws Exception {
         run("adopt", decided.toString(), "--effective", BOOK, "--as-of", FIRST);
         assertThat(out.toString()).contains("+ Nut, on banjo instruments");
+        assertThat(exit("adopt", decided.toString(), "--effective", BOOK, "--as-of", FIRST))
+                .isNotZero();
+        assertThat(err.toString())
+                .contains("Surcharges", "Nut, on banjo instruments", "has already", "each line adopted once");
         String line =
                 Files.readAllLines(shop.resolve("surcharges/" + BOOK + ".csv")).get(1);
         assertThat(line).startsWith("nut,banjo,");
@@ -175,6 +179,8 @@ class SurchargeLoopTest {
         assertThat(Files.readString(shop.resolve("out/" + LATER + "/quote-table.html")))
                 .as("who writes quotes is told")
                 .contains("Nut, on banjo instruments: add ");
+        assertThat(Files.readString(shop.resolve("out/" + LATER + "/price-list.html")))
+                .contains("+ Nut, on banjo instruments", "A row with + is added to its repair");
         assertThat(Files.readAllLines(shop.resolve("out/" + LATER + "/backtest.csv")))
                 .hasSizeGreaterThan(1);
         List<String[]> told = Files.readAllLines(shop.resolve("out/" + LATER + "/lines.csv")).stream()
@@ -204,10 +210,13 @@ class SurchargeLoopTest {
     }
 
     private void run(String command, String... more) {
+        assertThat(exit(command, more)).as(err.toString()).isZero();
+    }
+
+    private int exit(String command, String... more) {
         Clock clock = Clock.fixed(Instant.parse("2026-11-01T02:00:00Z"), ZoneOffset.UTC);
         String[] arguments = Stream.concat(Stream.of(command, "--shop", shop.toString()), Stream.of(more))
                 .toArray(String[]::new);
-        int exit = new Program(new PrintWriter(out), new PrintWriter(err), false, clock, Map.of()).run(arguments);
-        assertThat(exit).as(err.toString()).isZero();
+        return new Program(new PrintWriter(out), new PrintWriter(err), false, clock, Map.of()).run(arguments);
     }
 }

@@ -64,8 +64,7 @@ public final class WriteBookSheets implements Report {
     private static void prices(PriceList list, Figures figures, SXSSFSheet sheet, CellStyles look) {
         Grid grid = new Grid(sheet, look);
         grid.row(1).text("Price list from " + figures.day(list.book().effective()), CellStyles.Kind.TITLE);
-        grid.row(2)
-                .text("Bench hours and price of each repair; parts are quoted apart. Quotes already accepted stand.");
+        grid.row(2).text(list.note() + " Quotes already accepted stand.");
         Heading.write(PRICES, HEADING_ROW, sheet, grid);
         int row = HEADING_ROW;
         for (PriceList.Family family : list.families()) {

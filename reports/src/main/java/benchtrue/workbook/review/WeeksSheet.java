@@ -42,6 +42,7 @@ final class WeeksSheet {
         WAITS.forEach(reason ->
                 headings.add(Heading.figure("Waiting: " + Words.of(reason).replace('-', ' ') + " (days)", 12)));
         headings.add(Heading.figure("To promise today for it alone (days)", 12));
+        headings.add(Heading.text("Which visits (empty: all)", 30));
         return headings;
     }
 
@@ -73,6 +74,7 @@ final class WeeksSheet {
                 .number(row.queue(), CellStyles.Kind.TENTHS)
                 .number(row.bench(), CellStyles.Kind.TENTHS);
         WAITS.forEach(reason -> grid.number(row.waits().getOrDefault(reason, Double.NaN), CellStyles.Kind.TENTHS));
-        grid.number(Absent.has(row.promise()) ? row.promise() : Double.NaN, CellStyles.Kind.COUNT);
+        grid.number(Absent.has(row.promise()) ? row.promise() : Double.NaN, CellStyles.Kind.COUNT)
+                .text(row.group());
     }
 }

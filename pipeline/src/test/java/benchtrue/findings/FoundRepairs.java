@@ -1,14 +1,23 @@
 package benchtrue.findings;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 
-/** What a review found where it found verdicts alone. */
-public final class VerdictsAlone {
-    private VerdictsAlone() {}
+/** Verdicts and nothing beside them. */
+public final class FoundRepairs {
+    private FoundRepairs() {}
 
-    /** Returns verdicts and the jobs behind them, and nothing beside. */
+    /** Returns verdicts without jobs behind them. */
+    public static Findings of(List<RepairFinding> repairs) {
+        return of(repairs, new SurelyOwnJobs(new int[0], new boolean[0]));
+    }
+
+    /** Returns verdicts and the jobs behind them. */
     public static Findings of(List<RepairFinding> repairs, SurelyOwnJobs surelyOwn) {
+        double[] ones = new double
+                [1 + repairs.stream().mapToInt(RepairFinding::repairType).max().orElse(0)];
+        Arrays.fill(ones, 1);
         return new Findings(
                 repairs,
                 List.of(),
@@ -28,11 +37,8 @@ public final class VerdictsAlone {
                 List.of(),
                 List.of(),
                 List.of(),
-                LoadReach.none(1
-                        + repairs.stream()
-                                .mapToInt(RepairFinding::repairType)
-                                .max()
-                                .orElse(0)),
-                RoundingForm.Logged.FINELY);
+                new LoadReach(ones, ones, ones),
+                new RoundingForm.Logged(RoundingForm.UNKNOWN, 0, 0, 0),
+                List.of());
     }
 }
