@@ -42,7 +42,9 @@ public final class DaysWaited {
     }
 
     private long known(int ticket, Predicate<WaitReason> which) {
-        return ledger.missing().contains("waits") ? Absent.AMOUNT : days(ticket, which).cardinality();
+        return ledger.missing().contains("waits")
+                ? Absent.AMOUNT
+                : days(ticket, which).cardinality();
     }
 
     private BitSet days(int ticket, Predicate<WaitReason> which) {
