@@ -2,11 +2,15 @@
 """Measures whole processes on invented shops: the launcher's nights beside what an analyst would write by hand.
 
     measure.py --folder DIR [--sizes 1200,12000,220000,4000000] [--years N] [--repeats 5]
-               [--archive FILE] [--table]
+               [--yardsticks DIR] [--archive FILE] [--table]
+
+Yardsticks are peer_pandas.py, peer_datatable.R and peer_duckdb.mjs, as far as they stand in their folder (for the last with
+what npm installs beside it); each is called with a shop and a folder to write into. One that can't run here is told of and
+left out.
 
 Shops, single results (results.jsonl, one line a process) and the table stand in DIR. What is already in results.jsonl is not
 measured again: stopped, the same command goes on where it was; another --repeats adds to what is there; another build's
-results count only for the program by hand. Programs take turns within each repetition, so that a busy minute hits all of
+results count only for the yardsticks. Programs take turns within each repetition, so that a busy minute hits all of
 them. Shops of other years belong in a folder of their own. Memory is the largest resident set of the process.
 """
 import argparse
@@ -25,13 +29,27 @@ from pathlib import Path
 HERE = Path(__file__).resolve().parent
 AS_OF = "2026-10-31"
 ONCE = 1_000_000  # tickets from which one run is enough, with Java's heap bounded
-BY_HAND_UP_TO = 220_000
+PEERS_UP_TO = 220_000
 CHECKED = 220_000
+PEERS = {
+    "pandas": ["/usr/bin/python3", "peer_pandas.py"],
+    "pandas, full": ["/usr/bin/python3", "peer_pandas.py", "--boot", "2000", "--pictures"],
+    "data.table": ["Rscript", "peer_datatable.R"],
+    "DuckDB": ["node", "peer_duckdb.mjs"],
+}
 
 
 def years(tickets):
     """Returns how many years a shop of this size looks back on; 40 is the most the sample takes."""
     return min(40, max(4, tickets // 600))
+
+
+def machine():
+    """Returns the cores and the Java that everything runs on, in words."""
+    models = [line.split(":")[1].strip() for line in open("/proc/cpuinfo") if line.startswith("model name")]
+    java = Path(os.environ["JAVA_HOME"]) / "bin/java" if "JAVA_HOME" in os.environ else "java"
+    told = subprocess.run([java, "-version"], capture_output=True, text=True).stderr.splitlines()
+    return f"{len(os.sched_getaffinity(0))} cores ({models[0] if models else os.uname().machine}), {told[1] if len(told) > 1 else told}"
 
 
 def run(command, environment=None, log=None):
@@ -52,6 +70,7 @@ class Bench:
         self.folder = Path(options.folder).resolve()
         self.repeats = options.repeats
         self.years = options.years
+        self.yardsticks = Path(options.yardsticks).resolve()
         self.folder.mkdir(parents=True, exist_ok=True)
         self.build = hashlib.sha256(Path(options.archive).read_bytes()).hexdigest()[:12]
         self.launcher = self.unpacked(Path(options.archive))
@@ -74,9 +93,9 @@ class Bench:
         return home / "bin/benchtrue"
 
     def of(self, tickets, program):
-        """Returns the results of a program, those of this build only unless it is the one by hand."""
+        """Returns the results of a program, those of this build only unless it is a yardstick."""
         return [r for r in self.results if r["tickets"] == tickets and r["program"] == program
-                and (r["build"] == self.build or program.startswith("by hand"))]
+                and (r["build"] == self.build or program in PEERS)]
 
     def shop(self, tickets):
         """Writes the shop where it is missing, whole or not at all; returns its folder."""
@@ -92,22 +111,40 @@ class Bench:
 
     def programs(self, tickets):
         """Returns each program's command on a shop, and how often it is run."""
-        shop, out = self.shop(tickets), self.folder / "by-hand"
+        shop = self.shop(tickets)
         repeats = self.repeats if tickets < ONCE else 1
-        by_hand = ["/usr/bin/python3", HERE / "by_hand.py", shop, out]
-        all_of_it = by_hand + ["--boot", "2000", "--pictures"]
         night = [self.launcher, "nightly", "--shop", shop, "--as-of", AS_OF, "--quiet"]
         check = [self.launcher, "check", "--shop", shop, "--as-of", AS_OF, "--quiet"]
         programs = {"nightly": (night, repeats)}
-        if tickets <= BY_HAND_UP_TO:
-            programs = {"by hand, plain": (by_hand, repeats), "by hand, full": (all_of_it, repeats), **programs}
+        if tickets <= PEERS_UP_TO:
+            programs = {**{peer: (self.peer(peer, shop), repeats) for peer in self.peers}, **programs}
         if tickets == CHECKED:
             programs["check"] = (check, repeats)
         return shop, programs
 
+    def peer(self, name, shop):
+        """Returns the command of a yardstick."""
+        program, script, *more = PEERS[name]
+        return [program, self.yardsticks / script, shop, self.folder / "peer", *more]
+
+    def runnable(self, shop):
+        """Returns the yardsticks that end well on a shop, and says why the others are left out."""
+        found = []
+        for name in PEERS:
+            command = list(map(str, self.peer(name, shop)))
+            missing = next((part for part in command[:2] if not shutil.which(part) and not Path(part).exists()), None)
+            tried = None if missing else subprocess.run(command, capture_output=True, text=True)
+            if tried and tried.returncode == 0:
+                found.append(name)
+            else:
+                said = (tried.stderr.strip().splitlines() or [f"ended with {tried.returncode}"]) if tried else [f"no {missing}"]
+                why = next((line for line in said if "Error" in line), said[-1])
+                print(f"{name} is left out: {why}", file=sys.stderr)
+        return found
+
     def measure(self, tickets, program, command, shop):
         shutil.rmtree(shop / "out", ignore_errors=True)
-        shutil.rmtree(self.folder / "by-hand", ignore_errors=True)
+        shutil.rmtree(self.folder / "peer", ignore_errors=True)
         java = {"BENCHTRUE_OPTS": "-Xmx6g"} if tickets >= ONCE else {}
         load = os.getloadavg()[0]
         result = {"tickets": tickets, "program": program, "load_before": load,
@@ -123,12 +160,13 @@ class Bench:
         with open(self.file, "a") as file:
             file.write(json.dumps(result) + "\n")
         print(f"{result['tickets']:>9,} tickets  {result['program']:<15}{result['seconds']:8.2f} s"
-              f"{result['megabytes']:8.0f} MB", file=sys.stderr, flush=True)
+              f"{result['cpu']:8.2f} s of processor{result['megabytes']:8.0f} MB", file=sys.stderr, flush=True)
 
     def warm(self):
-        """Leaves the launcher's archive of classes, as an installation's first night does."""
+        """Leaves the launcher's archive of classes, as an installation's first night does, and tries the yardsticks."""
+        shop = self.shop(1200)
+        self.peers = self.runnable(shop)
         if not list((self.folder / "cache").glob("start-*.jsa")):
-            shop = self.shop(1200)
             run([self.launcher, "nightly", "--shop", shop, "--as-of", AS_OF, "--quiet"], self.environment,
                 self.folder / "last.log")
 
@@ -152,13 +190,14 @@ class Bench:
     def table(self):
         """Prints medians, ratios, growth from size to size and the stages; Markdown."""
         median = lambda tickets, program, what: statistics.median(r[what] for r in self.of(tickets, program))
+        print(f"Middle of the runs, on {machine()}.\n")
         sizes = sorted({r["tickets"] for r in self.results if r["program"] == "nightly" and r["build"] == self.build})
         print("| tickets | time entries | program | runs | seconds | processor s | peak MB | µs a row | growth |")
         print("| --: | --: | --- | --: | --: | --: | --: | --: | --: |")
         before = {}
         for tickets in sizes:
             rows, entries = self.rows(tickets)
-            for program in ("by hand, plain", "by hand, full", "nightly", "check"):
+            for program in (*PEERS, "nightly", "check"):
                 if not self.of(tickets, program):
                     continue
                 seconds = median(tickets, program, "seconds")
@@ -171,12 +210,12 @@ class Bench:
         if self.of(0, "--help"):
             print(f"| | | --help | {len(self.of(0, '--help'))} | {median(0, '--help', 'seconds'):.2f} | "
                   f"{median(0, '--help', 'cpu'):.2f} | {median(0, '--help', 'megabytes'):,.0f} | | |")
-        print("\nGrowth is the exponent of rows from the size before. A night's time by that by hand:\n")
+        print("\nGrowth is the exponent of rows from the size before. A night's time by that of each yardstick:\n")
         for tickets in sizes:
-            for program in ("by hand, plain", "by hand, full"):
+            for program in PEERS:
                 if self.of(tickets, program):
                     ratio = median(tickets, "nightly", "seconds") / median(tickets, program, "seconds")
-                    print(f"- {tickets:,} tickets, {program}: {ratio:.3f}")
+                    print(f"- {tickets:,} tickets, {program}: {ratio:.2f}")
         print("\n| stage, seconds | " + " | ".join(f"{tickets:,}" for tickets in sizes) + " |")
         print("| --- |" + " --: |" * len(sizes))
         nights = {tickets: self.of(tickets, "nightly") for tickets in sizes}
@@ -191,6 +230,7 @@ def main():
     options.add_argument("--sizes", default="1200,12000,220000,4000000", help="tickets, separated by commas")
     options.add_argument("--years", type=int, help="that every shop looks back on; from 4 to 40 by its size where not given")
     options.add_argument("--repeats", type=int, default=5, help=f"runs of each; one from {ONCE:,} tickets on")
+    options.add_argument("--yardsticks", default=HERE, help="the folder that they stand in; this script's where not given")
     archives = sorted((HERE.parents[1] / "target").glob("benchtrue-*.tar.gz"))
     options.add_argument("--archive", default=archives[-1] if archives else None, required=not archives,
                          help="the installation archive to measure; the build's where not given")

@@ -11,8 +11,10 @@ import benchtrue.nightly.Review;
 import benchtrue.reconcile.Ledger;
 import benchtrue.revision.AlreadyDecided;
 import benchtrue.revision.ProposeRevision;
+import benchtrue.revision.Revision;
 import benchtrue.settings.Settings;
 import java.util.List;
+import java.util.TreeMap;
 
 /** Takes a shop through the stages to what a report is given. */
 public final class ReviewOf {
@@ -26,14 +28,27 @@ public final class ReviewOf {
         JobLines jobs = new SplitHours().split(ledger, settings);
         CostedLines costs = new CostLines().cost(jobs, settings);
         Findings findings = new FindVerdicts().find(costs, settings);
+        return found(
+                settings,
+                costs,
+                findings,
+                new ProposeRevision().propose(costs, findings, settings, AlreadyDecided.NOTHING));
+    }
+
+    /** Returns the review of a shop whose rows were all used without a doubt. */
+    public static Review found(Settings settings, CostedLines costs, Findings findings, Revision revision) {
         return new Review(
                 settings,
-                ledger,
-                jobs,
+                costs.jobs().ledger(),
+                costs.jobs(),
                 costs,
                 new PlanCalendar().plan(costs, settings),
                 findings,
-                new ProposeRevision().propose(costs, findings, settings, AlreadyDecided.NOTHING),
+                revision,
+                costs.balances(),
+                List.of(),
+                List.of(),
+                new TreeMap<>(),
                 List.of());
     }
 }

@@ -560,7 +560,7 @@ public final class ShopBuilder {
         }
 
         private Tickets ticketColumns() {
-            Tickets.Builder rows = new Tickets.Builder();
+            List<Ticket> rows = new ArrayList<>();
             for (Ticket t : shop.tickets.values()) {
                 rows.add(new Ticket(
                         t.ticket(),
@@ -575,11 +575,11 @@ public final class ShopBuilder {
                         t.quotedBy(),
                         ticket(shop.reworks.getOrDefault(t.ticket(), ""))));
             }
-            return rows.build();
+            return new Tickets(rows);
         }
 
         private QuotedLines lineColumns() {
-            QuotedLines.Builder rows = new QuotedLines.Builder();
+            List<QuotedLine> rows = new ArrayList<>();
             for (Line l : lines) {
                 QuotedLine q = l.row;
                 rows.add(new QuotedLine(
@@ -602,7 +602,7 @@ public final class ShopBuilder {
                         line(l.reworkOf, l.reworkOfLine),
                         q.returnReason()));
             }
-            return rows.build();
+            return new QuotedLines(rows);
         }
 
         private TimeEntries timeColumns() {
@@ -640,7 +640,7 @@ public final class ShopBuilder {
         private PartUses partColumns() {
             List<Use> sorted = new ArrayList<>(shop.uses);
             sorted.sort(Comparator.comparingInt(u -> ticket(u.ticket)));
-            PartUses.Builder rows = new PartUses.Builder();
+            List<PartUse> rows = new ArrayList<>();
             for (Use u : sorted) {
                 PartUse row = u.row;
                 rows.add(new PartUse(
@@ -653,7 +653,7 @@ public final class ShopBuilder {
                         row.usedOn(),
                         row.kind()));
             }
-            return rows.build();
+            return new PartUses(rows);
         }
     }
 }

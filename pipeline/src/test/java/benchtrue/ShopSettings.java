@@ -8,6 +8,8 @@ import benchtrue.settings.Settings;
 /** The settings of a shop, or those of one that decided on nothing, with what a test needs otherwise. */
 public final class ShopSettings {
     private final Settings from;
+    private String currency;
+    private String locale;
     private long shopRate;
     private double burden;
     private double tolerance;
@@ -15,6 +17,7 @@ public final class ShopSettings {
     private int resamples;
     private Policy policy;
     private Disclosure people;
+    private Disclosure wallCopy;
     private MoneyRules money;
 
     public ShopSettings() {
@@ -23,6 +26,8 @@ public final class ShopSettings {
 
     public ShopSettings(Settings from) {
         this.from = from;
+        currency = from.currency();
+        locale = from.locale();
         shopRate = from.shopRate();
         burden = from.burden();
         tolerance = from.tolerance();
@@ -30,7 +35,18 @@ public final class ShopSettings {
         resamples = from.resamples();
         policy = from.policy();
         people = from.people();
+        wallCopy = from.wallCopy();
         money = from.money();
+    }
+
+    public ShopSettings currency(String code) {
+        currency = code;
+        return this;
+    }
+
+    public ShopSettings locale(String tag) {
+        locale = tag;
+        return this;
     }
 
     public ShopSettings shopRate(long amount) {
@@ -68,6 +84,11 @@ public final class ShopSettings {
         return this;
     }
 
+    public ShopSettings wallCopy(Disclosure disclosure) {
+        wallCopy = disclosure;
+        return this;
+    }
+
     public ShopSettings money(MoneyRules rules) {
         money = rules;
         return this;
@@ -75,9 +96,9 @@ public final class ShopSettings {
 
     public Settings build() {
         return new Settings(
-                from.currency(),
+                currency,
                 from.zone(),
-                from.locale(),
+                locale,
                 shopRate,
                 burden,
                 tolerance,
@@ -86,7 +107,7 @@ public final class ShopSettings {
                 resamples,
                 policy,
                 people,
-                from.wallCopy(),
+                wallCopy,
                 from.seed(),
                 money,
                 from.keepResults(),

@@ -62,6 +62,7 @@ class ArchitectureTest {
             Map.entry("gg.jte", Set.of("page")),
             Map.entry("picocli", Set.of("command")),
             Map.entry("tech.tablesaw", Set.of("breakdown")),
+            Map.entry("com.univocity", Set.of("breakdown")),
             Map.entry("java.awt", Set.of("charts", "workbook")));
 
     /** What is used of a package's rooms from outside it: whole rooms by name, else single classes. */

@@ -3,14 +3,12 @@ package benchtrue;
 import benchtrue.nightly.Review;
 import benchtrue.reconcile.Ledger;
 import benchtrue.settings.Disclosure;
-import benchtrue.settings.Policy;
 import benchtrue.settings.Settings;
 import benchtrue.shop.CostBehaviour;
 import benchtrue.shop.ReturnReason;
 import benchtrue.shop.TimeKind;
 import benchtrue.shop.WaitReason;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.Random;
 
@@ -46,21 +44,15 @@ public final class InventedShop {
 
     /** Returns settings of a region and currency under which figures about people and the wall copy are shown or not. */
     public static Settings settings(String locale, String currency, Disclosure all) {
-        Settings d = Settings.DEFAULTS;
-        return new Settings(
-                currency,
-                ZoneId.of("UTC"),
-                locale,
-                100 * 10_000L,
-                d.burden(),
-                d.tolerance(),
-                100 * 10_000L,
-                d.falseDiscovery(),
-                200,
-                Policy.DEFAULTS,
-                all,
-                all,
-                1);
+        return new ShopSettings()
+                .currency(currency)
+                .locale(locale)
+                .shopRate(100 * 10_000L)
+                .materiality(100 * 10_000L)
+                .resamples(200)
+                .people(all)
+                .wallCopy(all)
+                .build();
     }
 
     /** Returns the review of a shop with these repair titles and so many tickets. */

@@ -100,7 +100,7 @@ public record QuoteTable(List<Family> families) {
         Set<String> keys =
                 new TreeSet<>(ledger.books().inForce(ledger.asOf()).types().keySet());
         revision.coming().forEach(book -> keys.addAll(book.book().types().keySet()));
-        Rows rows = new Rows(ledger, findings, revision, JobsThatFit.of(jobs, findings.pace()), figures);
+        Rows rows = new Rows(ledger, findings, revision, JobsThatFit.of(jobs, findings), figures);
         Map<String, List<Row>> families = new TreeMap<>();
         keys.stream()
                 .map(rows::row)

@@ -4,7 +4,14 @@ import benchtrue.format.Figures;
 import benchtrue.format.FormulaGuard;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Refusal;
+import benchtrue.tables.ResultTable;
+import com.univocity.parsers.csv.CsvParser;
+import com.univocity.parsers.csv.CsvParserSettings;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.Reader;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.HashMap;
@@ -14,13 +21,17 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import tech.tablesaw.api.ColumnType;
+import tech.tablesaw.api.DoubleColumn;
 import tech.tablesaw.api.IntColumn;
 import tech.tablesaw.api.StringColumn;
 import tech.tablesaw.api.Table;
+import tech.tablesaw.columns.numbers.DoubleColumnType;
 import tech.tablesaw.io.RuntimeIOException;
-import tech.tablesaw.io.Source;
 import tech.tablesaw.io.csv.CsvReadOptions;
+import tech.tablesaw.io.csv.CsvReader;
 
 /** The columns of {@code lines.csv} that questions need, read by Tablesaw; this class loads it. */
 public final class Facts {
@@ -64,14 +75,12 @@ public final class Facts {
      * @throws Refusal where a column or a line is missing
      */
     public static Facts read(Path lines, Collection<Question> questions, Listing listing, long rows) {
-        Set<String> needed = questions.stream()
-                .flatMap(question -> question.columns().stream())
-                .collect(Collectors.toSet());
+        Set<String> needed = needed(questions);
         if (listing == Listing.EVERY_JOB) {
             needed.addAll(KEYS);
         }
         try {
-            Table table = Table.read().usingOptions(options(lines, needed));
+            Table table = new PickedColumns().read(lines, needed);
             Set<String> missing = new HashSet<>(needed);
             missing.removeAll(table.columnNames());
             if (!missing.isEmpty() || table.rowCount() != rows) {
@@ -83,22 +92,61 @@ public final class Facts {
                                 + " lines with every column. Another version wrote it: run the night again.");
             }
             return new Facts(readable(counted(table, questions, listing)));
-        } catch (RuntimeIOException e) {
+        } catch (IOException | RuntimeIOException e) {
             throw new Refusal(ExitCode.READ_FAILED, lines + " can't be read: " + e.getMessage(), e);
         }
     }
 
-    /** What the library would take for missing, for a comment or for a type is text here. */
-    private static CsvReadOptions options(Path lines, Set<String> needed) {
-        return CsvReadOptions.builder(new Source(lines.toFile(), StandardCharsets.UTF_8))
-                .columnTypes(name -> !needed.contains(name)
-                        ? ColumnType.SKIP
-                        : NUMBERS.contains(name) ? ColumnType.DOUBLE : ColumnType.STRING)
-                .missingValueIndicator("")
-                .commentPrefix('\0')
-                .maxCharsPerColumn(LONGEST_CELL)
-                .maxNumberOfColumns(10_000)
-                .build();
+    private static Set<String> needed(Collection<Question> questions) {
+        return questions.stream()
+                .flatMap(question -> question.columns().stream())
+                .collect(Collectors.toSet());
+    }
+
+    /** Takes what some questions need from a table that is about to be written; a row is its place. */
+    public static Facts of(ResultTable<Integer> lines, int rows, Collection<Question> questions) {
+        Table table = Table.create();
+        for (String name : needed(questions)) {
+            Stream<String> cells = IntStream.range(0, rows).boxed().map(lines.cell(name));
+            table.addColumns(
+                    NUMBERS.contains(name)
+                            ? DoubleColumn.create(name, cells.mapToDouble(Facts::number))
+                            : StringColumn.create(name, cells));
+        }
+        return new Facts(readable(counted(table, questions, Listing.GROUPS)));
+    }
+
+    private static double number(String cell) {
+        return cell.isEmpty() ? DoubleColumnType.missingValueIndicator() : Double.parseDouble(cell);
+    }
+
+    /** Steps over columns that nobody asked for, of which the library's own reader makes texts too. */
+    private static final class PickedColumns extends CsvReader {
+        Table read(Path lines, Set<String> needed) throws IOException {
+            try (BufferedReader text = Files.newBufferedReader(lines, StandardCharsets.UTF_8)) {
+                text.mark(LONGEST_CELL);
+                List<String> header = List.of(text.readLine().split(","));
+                text.reset();
+                CsvParserSettings settings = new CsvParserSettings();
+                settings.setLineSeparatorDetectionEnabled(true);
+                settings.getFormat().setComment('\0');
+                settings.setMaxCharsPerColumn(LONGEST_CELL);
+                settings.selectIndexes(needed.stream()
+                        .map(header::indexOf)
+                        .filter(at -> at >= 0)
+                        .toArray(Integer[]::new));
+                CsvReadOptions options = options(text);
+                return parseRows(options, false, text, options.columnTypeReadOptions(), new CsvParser(settings));
+            }
+        }
+
+        /** What the library would take for missing or for a type is text here. */
+        private static CsvReadOptions options(Reader text) {
+            return CsvReadOptions.builder(text)
+                    .columnTypes(name -> NUMBERS.contains(name) ? ColumnType.DOUBLE : ColumnType.STRING)
+                    .missingValueIndicator("")
+                    .build();
+        }
     }
 
     /** Gives each visit a number, and leaves keys out that nobody will see: they are as many as the lines. */

@@ -29,6 +29,7 @@ final class FindCalls {
     private static final int MONTH = 30;
     private final CostedLines costs;
     private final Ledger ledger;
+    private final int[] starts;
     private final UsualLengths usual;
     private final TellCall tell;
     private final TreeMap<Integer, CallDraft> drafts = new TreeMap<>();
@@ -38,6 +39,7 @@ final class FindCalls {
         this.usual = usual;
         this.tell = tell;
         ledger = costs.jobs().ledger();
+        starts = ledger.lines().starts(ledger.tickets().size());
     }
 
     List<Call> find(List<OpenTicket> open, Backlog backlog) {
@@ -100,7 +102,6 @@ final class FindCalls {
 
     /** Returns whether somebody other than the shop pays for any of the ticket. */
     private boolean isAsked(int ticket) {
-        int[] starts = ledger.lines().starts(ledger.tickets().size());
         for (int line = starts[ticket]; line < starts[ticket + 1]; line++) {
             if (asks(line)) {
                 return true;
@@ -128,7 +129,7 @@ final class FindCalls {
         CallDraft draft = drafts.get(ticket.ticket());
         int days = ledger.asOf() - ticket.since();
         if (ticket.state() == OpenState.FINISHED && days > Absent.firstOf(usual.collecting(), MONTH)) {
-            double stands = usual.stillThere(days, MONTH);
+            double stands = usual.stillThere(days);
             long saves = Absent.has(ticket.worth()) ? (long) StrictMath.rint(stands * ticket.worth()) : 0;
             draft.add(tell.notCollected(ticket, stands, saves));
         } else if (ticket.state() == OpenState.WAITING && ticket.waitsFor() == WaitReason.APPROVAL) {

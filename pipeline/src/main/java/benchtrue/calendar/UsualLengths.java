@@ -24,6 +24,7 @@ final class UsualLengths {
     private static final double LONG = 0.95;
 
     private static final int QUARTER = 90;
+    private static final int MONTH = 30;
 
     private static final int LEAST_PAUSES = 20;
 
@@ -38,6 +39,11 @@ final class UsualLengths {
     private final int[] familyOf;
     private final int[] pauses;
 
+    /** By days: how many finished instruments stood so long at least, and how many of them have left. */
+    private final int[] stood = new int[QUARTER + MONTH + 1];
+
+    private final int[] gone = new int[stood.length];
+
     UsualLengths(Ledger ledger, TicketDays days, int[] familyOf, int families) {
         this.ledger = ledger;
         this.days = days;
@@ -48,6 +54,18 @@ final class UsualLengths {
         collecting = collected();
         queue = queued();
         pauses = pauses(families);
+        countStanding();
+    }
+
+    private void countStanding() {
+        eachTicket(ticket -> Absent.has(ledger.tickets().finished(ticket)), ticket -> {
+            int closed = Absent.firstOf(ledger.tickets().closed(ticket), Integer.MAX_VALUE);
+            int days = Math.min(closed, ledger.asOf()) - ledger.tickets().finished(ticket);
+            for (int day = Math.min(days, stood.length - 1); day >= 0; day--) {
+                stood[day]++;
+                gone[day] += closed <= ledger.asOf() ? 1 : 0;
+            }
+        });
     }
 
     /** Returns the family of each ticket's largest accepted line, or {@link Absent#INDEX} where it has none. */
@@ -167,23 +185,13 @@ final class UsualLengths {
 
     /**
      * Returns the share of finished instruments, standing so many days (beyond a quarter it makes no difference), that still
-     * stood some days later, among those of which that is known; half a case is added on either side (Jeffreys 1946), so that
+     * stood a month later, among those of which that is known; half a case is added on either side (Jeffreys 1946), so that
      * few cases never make it certain.
      */
-    double stillThere(int standing, int later) {
-        int stood = Math.min(standing, QUARTER);
-        int stayed = 0;
-        int known = 0;
-        for (int ticket = 0; ticket < ledger.tickets().size(); ticket++) {
-            int finished = ledger.tickets().finished(ticket);
-            if (Absent.has(finished) && ledger.tickets().status(ticket) != TicketStatus.VOID) {
-                int closed = Absent.firstOf(ledger.tickets().closed(ticket), Integer.MAX_VALUE);
-                boolean there = Math.min(closed, ledger.asOf()) - finished >= stood;
-                boolean stays = Math.min(closed, ledger.asOf()) - finished >= stood + later;
-                known += there && (stays || closed <= ledger.asOf()) ? 1 : 0;
-                stayed += stays ? 1 : 0;
-            }
-        }
-        return (stayed + 0.5) / (known + 1);
+    double stillThere(int standing) {
+        int from = Math.min(standing, QUARTER);
+        int stayed = stood[from + MONTH];
+        int left = gone[from] - gone[from + MONTH];
+        return (stayed + 0.5) / (stayed + left + 1);
     }
 }

@@ -35,13 +35,12 @@ public final class CostLines {
                 ofLines(jobs, labour, "wages and payroll on-costs", balances),
                 parts(jobs, parts, balances),
                 ofLines(jobs, carrying.join(), "overhead carried by jobs", balances));
-        long overheadRate = rates.hourly(Months.year(Months.of(ledger.asOf())));
-        CostedLines lines = new CostedLines(jobs, money, shopRate(ledger, settings), overheadRate, balances);
+        CostedLines lines = new CostedLines(jobs, money, shopRate(ledger, settings), balances);
         ShopMoney shop = new SumShop(lines, settings).sum(wages, rates, parts);
         if (!ledger.overheads().isEmpty()) {
             balances.add(OverheadMonth.balance(ledger, shop.work()));
         }
-        return new CostedLines(jobs, money, lines.shopRate(), overheadRate, balances, shop);
+        return new CostedLines(jobs, money, lines.shopRate(), balances, shop);
     }
 
     private static Optional<HourCosts> labour(JobLines jobs, Wages wages) {

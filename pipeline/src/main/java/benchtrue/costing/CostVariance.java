@@ -23,9 +23,4 @@ public record CostVariance(long price, long quantity) {
     static CostVariance of(long actual, long actualAtStandard, long allowed) {
         return new CostVariance(actual - actualAtStandard, actualAtStandard - allowed);
     }
-
-    /** Returns both together, absent where not known. */
-    long total() {
-        return Absent.has(price) ? price + quantity : Absent.AMOUNT;
-    }
 }

@@ -6,56 +6,30 @@ import benchtrue.shop.Balance;
 import java.util.List;
 import java.util.Objects;
 
-/** Every quoted line with its money, in ten-thousandths; {@link Absent#AMOUNT} where the shop's files can't tell. */
-public final class CostedLines {
-    private final JobLines jobs;
-    private final LineMoney money;
-    private final long shopRate;
-    private final long overheadRate;
-    private final List<Balance> balances;
-    private final ShopMoney shop;
-
-    CostedLines(JobLines jobs, LineMoney money, long shopRate, long overheadRate, List<Balance> balances) {
-        this(jobs, money, shopRate, overheadRate, balances, null);
+/**
+ * Every quoted line with its money, in ten-thousandths; {@link Absent#AMOUNT} where the shop's files can't tell.
+ *
+ * @param jobs job lines the money belongs to
+ * @param shopRate posted price of a bench hour, from the settings or today's book
+ * @param balances wages, parts and overhead: what was read against the lines and other places where it went
+ * @param shop the shop's money as a whole: months, kinds of jobs, the bench hour, work in the shop
+ */
+public record CostedLines(JobLines jobs, LineMoney money, long shopRate, List<Balance> balances, ShopMoney shop) {
+    public CostedLines {
+        balances = List.copyOf(balances);
     }
 
-    CostedLines(
-            JobLines jobs, LineMoney money, long shopRate, long overheadRate, List<Balance> balances, ShopMoney shop) {
-        this.jobs = jobs;
-        this.money = money;
-        this.shopRate = shopRate;
-        this.overheadRate = overheadRate;
-        this.balances = List.copyOf(balances);
-        this.shop = shop;
+    CostedLines(JobLines jobs, LineMoney money, long shopRate, List<Balance> balances) {
+        this(jobs, money, shopRate, balances, null);
     }
 
     /** Columns of {@link CostedLines}, one value a line; handed over, not shared. */
     record LineMoney(
             long[] labourRevenue, long[] partsRevenue, long[] labourCost, long[] partsCost, long[] overheadCost) {}
 
-    /** Returns the job lines the money belongs to. */
-    public JobLines jobs() {
-        return jobs;
-    }
-
-    /** Returns the posted price of a bench hour, from the settings or today's book. */
-    public long shopRate() {
-        return shopRate;
-    }
-
-    /** Returns the overhead that one bench hour carries, or absent. */
-    long overheadRate() {
-        return overheadRate;
-    }
-
-    /** Returns the shop's money as a whole: months, kinds of jobs, the bench hour, work in the shop. */
+    @Override
     public ShopMoney shop() {
         return Objects.requireNonNull(shop, "lines not summed");
-    }
-
-    /** Returns wages, parts and overhead: what was read against the lines and other places where it went. */
-    public List<Balance> balances() {
-        return balances;
     }
 
     /** Returns labour billed, else quoted; 0 where declined, void or given away; absent where nobody recorded it. */

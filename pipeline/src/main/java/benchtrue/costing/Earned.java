@@ -26,7 +26,7 @@ final class Earned {
 
     private static int finishedOn(JobLines jobs, int line) {
         LineState state = jobs.state(line);
-        if (state == LineState.VOID || state == LineState.DECLINED) {
+        if (!state.accepted()) {
             return Absent.DAY;
         }
         Tickets tickets = jobs.ledger().tickets();

@@ -12,10 +12,7 @@ import benchtrue.shop.Absent;
  * @param standardSeconds hours that the book in force at the quote allows
  * @param quotedSeconds hours quoted, else those the book allows
  * @param actualSeconds hours they took
- * @param labourRevenue labour revenue
- * @param partsRevenue parts revenue
  * @param labourCost wages and payroll on-costs
- * @param partsCost cost of parts
  * @param overheadCost overhead carried
  * @param labour labour variances against the book's hours at the wage set for the year; price is the rate variance and
  *     quantity the efficiency variance

@@ -9,7 +9,6 @@ import java.util.stream.IntStream;
 /**
  * The family of each repair type as its newest book has it; a type without a book entry is its own.
  *
- * @param names families
  * @param ofType code of each repair type's family
  */
 public record Families(Names names, int[] ofType) {

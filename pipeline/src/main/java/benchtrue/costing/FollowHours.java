@@ -4,7 +4,6 @@ import benchtrue.hours.EntryPlaces;
 import benchtrue.hours.JobLines;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Balance;
-import benchtrue.shop.LineState;
 import benchtrue.shop.QuotedLines;
 import benchtrue.shop.TimeEntries;
 import benchtrue.statistics.LargestRemainder;
@@ -140,7 +139,7 @@ final class FollowHours {
             return withSeconds;
         }
         return IntStream.range(from, to)
-                .filter(line -> jobs.state(line) == LineState.CLOSED || jobs.state(line) == LineState.OPEN)
+                .filter(line -> jobs.state(line).accepted())
                 .toArray();
     }
 

@@ -6,7 +6,6 @@ import benchtrue.hours.LineMark;
 import benchtrue.hours.UnquotedWork;
 import benchtrue.reconcile.Ledger;
 import benchtrue.shop.Absent;
-import benchtrue.shop.LineState;
 import benchtrue.shop.Money;
 import benchtrue.shop.PaidBy;
 import benchtrue.shop.QuotedLines;
@@ -106,7 +105,7 @@ final class GiveAway {
 
     private PaidBy payer(int ticket) {
         for (int line = starts[ticket]; line < starts[ticket + 1]; line++) {
-            if (jobs.state(line) == LineState.CLOSED || jobs.state(line) == LineState.OPEN) {
+            if (jobs.state(line).accepted()) {
                 return lines.paidBy(line);
             }
         }

@@ -11,10 +11,7 @@ import benchtrue.shop.Absent;
  * @param leftOut jobs whose revenue or one of whose costs is not known, in no other figure
  * @param quotedSeconds hours quoted
  * @param actualSeconds hours taken
- * @param labourRevenue labour revenue
- * @param partsRevenue parts revenue
  * @param labourCost wages and payroll on-costs
- * @param partsCost cost of parts
  * @param overheadCost overhead carried
  * @param variableOverhead the part of it that follows bench hours
  * @param discounts labour billed below the quote

@@ -14,7 +14,6 @@ import benchtrue.shop.Absent;
  * @param price labour revenue of a standard hour
  * @param efficiency hours taken for a standard hour
  * @param wages what an hour cost
- * @param parts margin on parts
  * @param overhead overhead carried by jobs
  * @param after margin of the later month
  */

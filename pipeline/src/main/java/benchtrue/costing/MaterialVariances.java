@@ -1,6 +1,7 @@
 package benchtrue.costing;
 
 import benchtrue.shop.Absent;
+import benchtrue.shop.Months;
 import benchtrue.shop.QuotedLines;
 
 /**

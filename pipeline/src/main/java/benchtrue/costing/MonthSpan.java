@@ -2,14 +2,10 @@ package benchtrue.costing;
 
 import benchtrue.reconcile.Ledger;
 import benchtrue.shop.Absent;
+import benchtrue.shop.Months;
 import java.util.stream.IntStream;
 
-/**
- * The months that a shop's records touch.
- *
- * @param first first month
- * @param last last month
- */
+/** The months that a shop's records touch. */
 record MonthSpan(int first, int last) {
     static MonthSpan of(Ledger ledger) {
         int asOf = Months.of(ledger.asOf());
@@ -46,7 +42,6 @@ record MonthSpan(int first, int last) {
         return days.min().orElse(Absent.DAY);
     }
 
-    /** Returns how many months there are. */
     int months() {
         return last - first + 1;
     }

@@ -3,6 +3,7 @@ package benchtrue.costing;
 import benchtrue.reconcile.Ledger;
 import benchtrue.shop.Absent;
 import benchtrue.shop.CostBehaviour;
+import benchtrue.shop.Months;
 import benchtrue.shop.Overhead;
 import benchtrue.shop.TimeEntries;
 import benchtrue.shop.TimeKind;

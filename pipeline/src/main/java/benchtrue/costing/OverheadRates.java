@@ -4,6 +4,7 @@ import benchtrue.reconcile.Ledger;
 import benchtrue.shop.Absent;
 import benchtrue.shop.CostBehaviour;
 import benchtrue.shop.Money;
+import benchtrue.shop.Months;
 import benchtrue.shop.TimeEntries;
 import java.util.Arrays;
 

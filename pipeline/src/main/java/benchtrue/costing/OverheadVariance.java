@@ -42,9 +42,4 @@ public record OverheadVariance(long variableSpending, long variableEfficiency, l
                 actual.fixed - rate.monthlyFixed(),
                 rate.monthlyFixed() - (carried - variableAllowed));
     }
-
-    /** Returns all of it, absent where not known. */
-    long total() {
-        return Absent.has(volume) ? variableSpending + variableEfficiency + fixedSpending + volume : Absent.AMOUNT;
-    }
 }

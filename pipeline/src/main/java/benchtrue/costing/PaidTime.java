@@ -3,13 +3,13 @@ package benchtrue.costing;
 import benchtrue.reconcile.Ledger;
 import benchtrue.settings.MoneyRules;
 import benchtrue.shop.Absent;
+import benchtrue.shop.Months;
 import benchtrue.shop.PaidHours;
 import benchtrue.shop.PayBasis;
 import benchtrue.shop.TimeEntries;
 import benchtrue.shop.Wage;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.time.LocalDate;
 import java.util.Arrays;
 
 /**
@@ -85,10 +85,7 @@ final class PaidTime {
         boolean first = !Absent.has(paid[month]);
         paid[month] = Absent.firstOf(paid[month], 0) + row.seconds();
         logged[month] = Absent.firstOf(logged[month], 0) + loggedSeconds;
-        int lastDay = (int) LocalDate.of(Months.year(row.month()), Math.floorMod(row.month(), 12) + 1, 1)
-                        .plusMonths(1)
-                        .toEpochDay()
-                - 1;
+        int lastDay = (int) Months.yearMonth(row.month()).atEndOfMonth().toEpochDay();
         long wage = wages.hourly(row.technician(), lastDay);
         boolean known = Absent.has(wage) && (first || Absent.has(notLogged[month]));
         notLogged[month] = known

@@ -4,7 +4,6 @@ import benchtrue.hours.JobLines;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Balance;
 import benchtrue.shop.Ints;
-import benchtrue.shop.LineState;
 import benchtrue.shop.Longs;
 import benchtrue.shop.PartUses;
 import benchtrue.statistics.LargestRemainder;
@@ -16,10 +15,8 @@ import java.util.stream.IntStream;
  * Parts, materials and outside work on the lines they were drawn for. What was drawn for a ticket as a whole is dealt over
  * its accepted lines by what they charge for parts, equally where they charge nothing.
  *
- * @param line line of each share
  * @param part code of the part of each share
  * @param quantity quantity of each share, in ten-thousandths
- * @param cost cost of each share
  * @param balance what was read against where it went
  */
 record PartShares(int[] line, int[] part, long[] quantity, long[] cost, Balance balance) {
@@ -27,7 +24,6 @@ record PartShares(int[] line, int[] part, long[] quantity, long[] cost, Balance 
         return new Dealer(jobs, partsRevenue).deal();
     }
 
-    /** Returns how many shares there are. */
     int size() {
         return line.length;
     }
@@ -88,7 +84,7 @@ record PartShares(int[] line, int[] part, long[] quantity, long[] cost, Balance 
         private void dealOverTicket(PartUses uses, int use, long spent) {
             int ticket = uses.ticket(use);
             int[] accepted = IntStream.range(starts[ticket], starts[ticket + 1])
-                    .filter(row -> jobs.state(row) == LineState.CLOSED || jobs.state(row) == LineState.OPEN)
+                    .filter(row -> jobs.state(row).accepted())
                     .toArray();
             if (accepted.length == 0) {
                 withoutLine = Math.addExact(withoutLine, spent);

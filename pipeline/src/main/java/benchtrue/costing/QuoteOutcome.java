@@ -17,11 +17,6 @@ import java.util.List;
  * @param declinedLabour labour quoted on them, as far as recorded
  */
 public record QuoteOutcome(int repairType, int quotes, int declined, long declinedSeconds, long declinedLabour) {
-    /** Returns the share of quotes accepted. */
-    double accepted() {
-        return 1 - declined / (double) quotes;
-    }
-
     /** Returns the quotes given since a day, by repair-type code. */
     static List<QuoteOutcome> since(JobLines jobs, int day) {
         QuotedLines lines = jobs.ledger().lines();

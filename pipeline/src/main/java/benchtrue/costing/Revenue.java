@@ -56,7 +56,7 @@ record Revenue(long[] labour, long[] parts, List<Balance> balances) {
 
     private static Fate fate(JobLines jobs, int line) {
         LineState state = jobs.state(line);
-        if (state == LineState.VOID || state == LineState.DECLINED) {
+        if (!state.accepted()) {
             return state == LineState.VOID ? Fate.VOID : Fate.DECLINED;
         }
         PaidBy payer = jobs.ledger().lines().paidBy(line);

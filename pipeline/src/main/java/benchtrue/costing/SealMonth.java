@@ -8,6 +8,7 @@ import benchtrue.settings.Settings;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Hours;
 import benchtrue.shop.Money;
+import benchtrue.shop.Months;
 import benchtrue.shop.Overhead;
 import benchtrue.shop.TimeEntries;
 import java.math.BigDecimal;

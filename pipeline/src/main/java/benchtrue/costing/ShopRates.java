@@ -3,7 +3,6 @@ package benchtrue.costing;
 /**
  * Prices of an hour, in ten-thousandths, absent where they can't be known.
  *
- * @param posted what the shop posts
  * @param charged labour revenue of finished jobs for an hour quoted
  * @param earned labour revenue of finished jobs for an hour taken
  * @param breakEven labour revenue for an hour quoted that covers all costs

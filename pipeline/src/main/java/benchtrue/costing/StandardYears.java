@@ -1,5 +1,6 @@
 package benchtrue.costing;
 
+import benchtrue.shop.Months;
 import java.util.Arrays;
 
 /** Which year's jobs set the standard of a year: the year before where enough of its months have jobs, else its own. */

@@ -4,6 +4,7 @@ import benchtrue.settings.Settings;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Hours;
 import benchtrue.shop.Money;
+import benchtrue.shop.Months;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToLongFunction;

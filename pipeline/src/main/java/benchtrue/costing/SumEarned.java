@@ -3,6 +3,7 @@ package benchtrue.costing;
 import benchtrue.hours.JobLines;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Money;
+import benchtrue.shop.Months;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -5,6 +5,7 @@ import benchtrue.hours.JobLines;
 import benchtrue.reconcile.Ledger;
 import benchtrue.settings.Disclosure;
 import benchtrue.settings.Settings;
+import benchtrue.shop.Months;
 import benchtrue.shop.QuotedLines;
 import java.util.Comparator;
 import java.util.List;

@@ -5,6 +5,7 @@ import benchtrue.hours.JobLines;
 import benchtrue.reconcile.Ledger;
 import benchtrue.shop.Absent;
 import benchtrue.shop.CostBehaviour;
+import benchtrue.shop.Months;
 import benchtrue.shop.PartUses;
 import benchtrue.shop.TimeEntries;
 import benchtrue.statistics.LargestRemainder;
@@ -108,21 +109,13 @@ final class SumWork {
                 month,
                 byKind(seconds[i]),
                 priced ? byKind(costs[i]) : unknown(),
-                priced ? unpriced[i] : seconds(i),
+                priced ? unpriced[i] : Arrays.stream(seconds[i]).sum(),
                 priced ? paid.overtimePremium(month) : Absent.AMOUNT,
                 paid.paidSeconds(month),
                 paid.loggedSeconds(month),
                 priced ? paid.notLoggedCost(month) : Absent.AMOUNT,
                 parts ? supplies[i] : Absent.AMOUNT,
                 overhead(i));
-    }
-
-    private long seconds(int i) {
-        long sum = 0;
-        for (long each : seconds[i]) {
-            sum += each;
-        }
-        return sum;
     }
 
     private static Map<WorkKind, Long> byKind(long[] amounts) {

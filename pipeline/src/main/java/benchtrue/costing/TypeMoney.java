@@ -1,12 +1,13 @@
 package benchtrue.costing;
 
+import java.util.Arrays;
+
 /**
  * What the jobs of a month came to, one value a repair-type code. Money in ten-thousandths.
  *
  * @param lines jobs
  * @param standardSeconds hours that today's book allows for them
  * @param actualSeconds hours they took
- * @param labourRevenue labour revenue
  * @param labourCost wages and payroll on-costs
  * @param partsMargin parts revenue less parts cost
  * @param overheadCost overhead carried
@@ -47,10 +48,6 @@ record TypeMoney(
     }
 
     static long sum(long[] column) {
-        long sum = 0;
-        for (long value : column) {
-            sum = Math.addExact(sum, value);
-        }
-        return sum;
+        return Arrays.stream(column).reduce(0, Math::addExact);
     }
 }

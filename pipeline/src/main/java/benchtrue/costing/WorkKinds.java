@@ -2,7 +2,6 @@ package benchtrue.costing;
 
 import benchtrue.hours.JobLines;
 import benchtrue.hours.LineMark;
-import benchtrue.shop.LineState;
 import benchtrue.shop.TimeKind;
 import benchtrue.statistics.LargestRemainder;
 
@@ -26,7 +25,7 @@ final class WorkKinds {
 
     /** Returns what the hours of a line are for. */
     WorkKind ofLine(int line) {
-        if (jobs.state(line) == LineState.VOID || jobs.state(line) == LineState.DECLINED) {
+        if (!jobs.state(line).accepted()) {
             return WorkKind.WITHOUT_LINE;
         }
         if (jobs.marked(line, LineMark.PUTS_RIGHT)) {

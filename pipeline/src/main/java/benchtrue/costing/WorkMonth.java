@@ -79,15 +79,15 @@ public record WorkMonth(
 
     /** Returns the share of paid time that reached the log, NaN where paid hours are not recorded. */
     public double loggedShare() {
-        return Absent.has(paidSeconds) && paidSeconds > 0
-                ? Hours.of(loggedOfPaidSeconds) / Hours.of(paidSeconds)
-                : Double.NaN;
+        return ofPaid(loggedOfPaidSeconds);
     }
 
     /** Returns the share of paid hours sold, NaN where paid hours are not recorded. */
     public double utilisation() {
-        return Absent.has(paidSeconds) && paidSeconds > 0
-                ? Hours.of(seconds(WorkKind.SOLD)) / Hours.of(paidSeconds)
-                : Double.NaN;
+        return ofPaid(seconds(WorkKind.SOLD));
+    }
+
+    private double ofPaid(long part) {
+        return Absent.has(paidSeconds) && paidSeconds > 0 ? Hours.of(part) / Hours.of(paidSeconds) : Double.NaN;
     }
 }

@@ -9,7 +9,6 @@ import benchtrue.statistics.Normal;
  *
  * @param usual what such a job usually takes
  * @param withOpen the curve of all jobs that count
- * @param finishedOnly the curve of the finished ones
  * @param openSoFar hours so far per quoted hour of the open jobs that count, ascending
  */
 public record BenchCurve(UsualJob usual, KaplanMeier withOpen, KaplanMeier finishedOnly, double[] openSoFar) {

@@ -48,6 +48,11 @@ record Circumstance(
         return new Circumstance(kind, value, label, otherValue, otherLabel, holds, modelled, day);
     }
 
+    /** Returns whether the model of hours lays anything to it. */
+    boolean isModelled() {
+        return modelled != NOTHING;
+    }
+
     boolean eitherSide() {
         return !otherValue.isEmpty();
     }

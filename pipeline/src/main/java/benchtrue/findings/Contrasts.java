@@ -65,16 +65,18 @@ final class Contrasts {
 
         private Sums(CauseRows rows, double[] value, boolean[] holds) {
             int types = rows.familyOfType().length;
+            int[] type = rows.type();
+            double[] weights = rows.weight();
             count = new int[CELLS][types];
             weight = new double[CELLS][types];
             mean = new double[CELLS][types];
             squares = new double[CELLS][types];
             for (int i = 0; i < value.length; i++) {
                 int cell = (i < rows.own() ? 0 : 2) + (holds[i] ? 1 : 0);
-                int k = rows.type()[i];
+                int k = type[i];
                 count[cell][k]++;
-                weight[cell][k] += rows.weight()[i];
-                mean[cell][k] += rows.weight()[i] * value[i];
+                weight[cell][k] += weights[i];
+                mean[cell][k] += weights[i] * value[i];
             }
             for (int cell = 0; cell < CELLS; cell++) {
                 for (int k = 0; k < types; k++) {
@@ -83,9 +85,8 @@ final class Contrasts {
             }
             for (int i = 0; i < value.length; i++) {
                 int cell = (i < rows.own() ? 0 : 2) + (holds[i] ? 1 : 0);
-                int k = rows.type()[i];
-                double off = value[i] - mean[cell][k];
-                squares[cell][k] += rows.weight()[i] * off * off;
+                double off = value[i] - mean[cell][type[i]];
+                squares[cell][type[i]] += weights[i] * off * off;
             }
         }
 

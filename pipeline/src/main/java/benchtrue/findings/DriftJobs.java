@@ -4,7 +4,6 @@ package benchtrue.findings;
  * The jobs of one repair type in opening order.
  *
  * @param repairType code of the repair type
- * @param lines rows of the jobs
  * @param days day each was opened
  * @param residuals ln(hours) of each above what its repair, people, instrument and quote foretold
  */

@@ -4,7 +4,6 @@ package benchtrue.findings;
  * A trait of the instrument that changes how long a family of repairs takes: a candidate for a surcharge line in the book.
  *
  * @param family family of repairs
- * @param trait the trait
  * @param jobsWith finished jobs of the family with it
  * @param jobsWithout finished jobs of the family without it
  * @param factor hours with it over hours without it, all else alike

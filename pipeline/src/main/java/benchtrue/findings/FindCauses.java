@@ -150,12 +150,15 @@ final class FindCauses {
 
     private List<Tested> test(CauseRows rows) {
         double[] spread = spread(rows);
+        List<Contrasts> contrasts = all.parallelStream()
+                .map(circumstance -> contrasts(circumstance, rows, spread))
+                .toList();
         List<Tested> tested = new ArrayList<>();
         for (int c = 0; c < all.size(); c++) {
-            Contrasts contrasts = contrasts(all.get(c), rows, spread);
+            Contrasts found = contrasts.get(c);
             for (int k = 0; k < load.length; k++) {
-                if (enough(contrasts.with(k), contrasts.without(k), all.get(c))) {
-                    tested.add(new Tested(c, k, contrasts, contrasts.score(k), 1));
+                if (enough(found.with(k), found.without(k), all.get(c))) {
+                    tested.add(new Tested(c, k, found, found.score(k), 1));
                 }
             }
         }
@@ -163,11 +166,17 @@ final class FindCauses {
     }
 
     private static Contrasts contrasts(Circumstance circumstance, CauseRows rows, double[] spread) {
-        boolean[] holds = new boolean[rows.line().length];
-        double[] value = new double[holds.length];
+        int[] line = rows.line();
+        boolean[] holds = new boolean[line.length];
         for (int i = 0; i < holds.length; i++) {
-            holds[i] = circumstance.holds().test(rows.line()[i]);
-            value[i] = rows.value()[i] + circumstance.modelled().applyAsDouble(rows.line()[i]);
+            holds[i] = circumstance.holds().test(line[i]);
+        }
+        double[] value = rows.value();
+        if (circumstance.isModelled()) {
+            value = value.clone();
+            for (int i = 0; i < value.length; i++) {
+                value[i] += circumstance.modelled().applyAsDouble(line[i]);
+            }
         }
         return new Contrasts(rows, value, holds, spread);
     }

@@ -2,7 +2,6 @@ package benchtrue.findings;
 
 import benchtrue.costing.CostedLines;
 import benchtrue.hours.JobLines;
-import benchtrue.shop.LineState;
 import benchtrue.statistics.Coverage;
 import benchtrue.statistics.Interval;
 import java.util.ArrayList;
@@ -57,7 +56,7 @@ final class FindFoundWork {
         List<Integer> first = new ArrayList<>(to - from);
         TreeMap<Integer, Double> found = new TreeMap<>();
         for (int line = from; line < to; line++) {
-            if (jobs.state(line) != LineState.CLOSED && jobs.state(line) != LineState.OPEN) {
+            if (!jobs.state(line).accepted()) {
                 continue;
             }
             int type = jobs.ledger().lines().repairType(line);

@@ -97,8 +97,8 @@ public final class FindQuoteSizes {
     }
 
     private double load(int line) {
-        int opened = jobs.ledger().tickets().opened(jobs.ledger().lines().ticket(line));
-        return JobRows.logRatio(jobs, line) + (pace.sure() ? StrictMath.log(pace.toToday(opened)) : 0);
+        return JobRows.logRatio(jobs, line)
+                + (pace.sure() ? StrictMath.log(pace.toToday(jobs.ledger().opened(line))) : 0);
     }
 
     private static double alone(Repair repair) {

@@ -22,14 +22,14 @@ public final class FindVerdicts {
     public Findings find(CostedLines costs, Settings settings) {
         JobLines jobs = costs.jobs();
         SpotCopiedQuotes copies = new SpotCopiedQuotes(jobs, OwnHours.of(jobs));
-        ShopPace pace = ShopPace.of(jobs, copies.honest());
-        EntryGrid grid =
-                EntryGrid.of(jobs.ledger().time(), jobs.ledger().technicians().size());
+        SurelyOwnJobs surelyOwn = copies.surelyOwn();
+        ShopPace pace = ShopPace.of(jobs, surelyOwn.rows());
+        EntryGrid grid = copies.grid();
         RoundingForm[] forms = RoundingForm.TellByPaidHours.of(jobs.ledger(), grid);
         LoadReach reach = RoundedHours.of(jobs, grid, forms).orMoved(pace.perhaps(jobs));
         ShopPace.Corrections today = pace.corrections(jobs).times(reach.middle());
         // These three ask nothing of each other, and take about as long.
-        ForkJoinTask<StudyJobs> studying = ForkJoinTask.adapt(() -> new StudyJobs(jobs, copies.honest(), pace))
+        ForkJoinTask<StudyJobs> studying = ForkJoinTask.adapt(() -> new StudyJobs(jobs, surelyOwn.rows(), pace))
                 .fork();
         TypeTotals totals = TypeTotals.of(jobs);
         UnreadShares unread = UnreadShares.of(jobs.ledger(), settings, totals, reach);
@@ -43,7 +43,7 @@ public final class FindVerdicts {
         ForkJoinTask<List<UsualJob>> asking =
                 ForkJoinTask.adapt(study::usualJobs).fork();
         Causes causes = study.causes(totals, settings);
-        Drift drift = study.drift(causes, new CurrentLoads(jobs, loads, copies.copied()), evidence);
+        Drift drift = study.drift(causes, new CurrentLoads(jobs, loads, surelyOwn.copiedTickets()), evidence);
         List<UsualJob> usual = asking.join();
         DescribeCauses describe = new DescribeCauses(costs, settings, causes, drift.slowings());
         VerdictRule judge = new VerdictRule(costs, settings, totals, copied, drift.slowings(), unread, today, describe);
@@ -60,14 +60,17 @@ public final class FindVerdicts {
                 study.shortfalls(drift, repairs, totals, costs.shopRate()),
                 study.people(settings),
                 study.downWeighted(),
-                FindQuoteSizes.of(jobs, copies.honest(), pace),
+                FindQuoteSizes.of(jobs, surelyOwn.rows(), pace),
                 pace,
                 copies.copiedLines(),
+                surelyOwn,
                 repairs.stream().flatMap(row -> describe.all(row).stream()).toList(),
                 study.writers(costs, settings),
                 describe.leftOut(),
                 reach,
-                RoundingForm.Logged.of(jobs.ledger().time(), grid, forms));
+                RoundingForm.Logged.of(jobs.ledger().time(), grid, forms),
+                new FindRestorations(jobs, settings, unread, today.factor(), totals.loads(), copies.copiedLines())
+                        .find(causes.all()));
     }
 
     private static boolean[] enough(TypeTotals totals) {

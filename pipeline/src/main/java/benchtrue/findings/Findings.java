@@ -23,11 +23,13 @@ import java.util.function.ToLongFunction;
  * @param sizes repairs whose hours surely run with the size of the quote, by code
  * @param pace whether the whole shop gets slower or faster
  * @param copiedLines rows of lines whose hours are more likely copied from the quote than measured
+ * @param surelyOwn the finished jobs that tell how long the work took
  * @param causes what sets jobs of a repair apart from its others, or that nothing does where it runs over or under, by code
  * @param writers what each writer's quotes came to, by family; empty unless the settings ask for it
  * @param leftOut what proposals leave out for causes, by code
  * @param reach how far loads may lie from what is logged, by repair-type code
  * @param logged how the shop's bench time is written down
+ * @param restorations large visits judged as wholes: all, then by kind, stage and first sign
  */
 public record Findings(
         List<RepairFinding> repairs,
@@ -44,11 +46,13 @@ public record Findings(
         List<QuoteSizes> sizes,
         ShopPace pace,
         Set<Integer> copiedLines,
+        SurelyOwnJobs surelyOwn,
         List<Cause> causes,
         List<WriterQuotes> writers,
         List<LeftOut> leftOut,
         LoadReach reach,
-        RoundingForm.Logged logged) {
+        RoundingForm.Logged logged,
+        List<Restorations> restorations) {
     public Findings {
         repairs = List.copyOf(repairs);
         foundWork = List.copyOf(foundWork);
@@ -64,6 +68,7 @@ public record Findings(
         causes = List.copyOf(causes);
         writers = List.copyOf(writers);
         leftOut = List.copyOf(leftOut);
+        restorations = List.copyOf(restorations);
     }
 
     /** Returns the money a year that the under-quoted repairs lose together at least: the sum of their lower ends. */
@@ -91,33 +96,5 @@ public record Findings(
                 .mapToLong(end)
                 .filter(Absent::has)
                 .reduce(0, Math::addExact);
-    }
-
-    /** Verdicts and nothing beside them. */
-    public Findings(List<RepairFinding> repairs) {
-        this(
-                repairs,
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                new Drift(List.of(), List.of(), 0),
-                List.of(),
-                List.of(),
-                List.of(),
-                0,
-                List.of(),
-                ShopPace.STEADY,
-                Set.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                LoadReach.none(1
-                        + repairs.stream()
-                                .mapToInt(RepairFinding::repairType)
-                                .max()
-                                .orElse(0)),
-                RoundingForm.Logged.FINELY);
     }
 }

@@ -13,22 +13,15 @@ import java.util.Arrays;
  *
  * <p>Variances by REML on finished jobs (Henderson 1975; Bates et al. 2015); then effects with Huber weights, so that one wild
  * job can't carry them; then open jobs as censored at their hours so far, each replaced by its expectation (EM).
+ *
+ * @param finishedOnly effects from finished jobs alone
+ * @param fit effects, open jobs counted
  */
-final class JobModel {
+record JobModel(JobRows rows, CrossedEffects finishedOnly, CrossedEffects fit) {
     private static final int OPEN_ROUNDS = 12;
 
     /** Hours are kept to the second: ln(hours) of a job of a day is not known to better than 3e-5. */
     private static final double ROUNDING = 1e-9;
-
-    private final JobRows rows;
-    private final CrossedEffects finishedOnly;
-    private final CrossedEffects fit;
-
-    private JobModel(JobRows rows, CrossedEffects finishedOnly, CrossedEffects fit) {
-        this.rows = rows;
-        this.finishedOnly = finishedOnly;
-        this.fit = fit;
-    }
 
     /** Returns the fit to a shop's jobs. */
     static JobModel of(JobLines jobs, JobRows rows) {
@@ -80,15 +73,6 @@ final class JobModel {
         return sum;
     }
 
-    JobRows rows() {
-        return rows;
-    }
-
-    /** Returns the effects, open jobs counted. */
-    CrossedEffects fit() {
-        return fit;
-    }
-
     /** Returns ln(hours / quote) expected of a line. */
     double expected(int line) {
         return fit.predict(rows.values(line), rows.levels(line));
@@ -104,11 +88,6 @@ final class JobModel {
             }
         }
         return 0;
-    }
-
-    /** Returns the effects from finished jobs alone. */
-    CrossedEffects finishedOnly() {
-        return finishedOnly;
     }
 
     /** Returns whether open jobs are counted; they are not where there is none, or too little to hold them against. */

@@ -51,14 +51,11 @@ record JobRows(JobFactors factors, int[] line, int finished, double[] logRatio, 
     }
 
     private static int[] newest(JobLines jobs, int[] closed) {
-        int[] opened = Arrays.stream(closed)
-                .map(l -> jobs.ledger().tickets().opened(jobs.ledger().lines().ticket(l)))
-                .sorted()
-                .toArray();
+        int[] opened =
+                Arrays.stream(closed).map(l -> jobs.ledger().opened(l)).sorted().toArray();
         int from = opened[opened.length - MOST_ROWS];
         return Arrays.stream(closed)
-                .filter(l ->
-                        jobs.ledger().tickets().opened(jobs.ledger().lines().ticket(l)) >= from)
+                .filter(l -> jobs.ledger().opened(l) >= from)
                 .toArray();
     }
 

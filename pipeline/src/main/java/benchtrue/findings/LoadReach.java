@@ -1,7 +1,5 @@
 package benchtrue.findings;
 
-import java.util.Arrays;
-
 /**
  * How far a repair's load may lie from what its log says for reasons that no number of jobs would show. By repair-type code.
  *
@@ -10,13 +8,6 @@ import java.util.Arrays;
  * @param higher factor, at least 1, by which it may really be higher
  */
 public record LoadReach(double[] middle, double[] lower, double[] higher) {
-    /** Returns that nothing is in doubt. */
-    static LoadReach none(int types) {
-        double[] ones = new double[types];
-        Arrays.fill(ones, 1);
-        return new LoadReach(ones, ones, ones);
-    }
-
     /** Returns that loads lie between two factors of what is logged, in the middle most likely. */
     static LoadReach between(double[] one, double[] other) {
         LoadReach reach = new LoadReach(new double[one.length], new double[one.length], new double[one.length]);

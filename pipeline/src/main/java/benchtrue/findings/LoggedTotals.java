@@ -15,27 +15,28 @@ import java.util.Arrays;
  * @param matches whether the total equals the quote to the minute
  * @param honest chance of such a match from honest logging and rounding alone, NaN where nothing could be compared
  * @param weight part of the total that the line stands for, so that a ticket counts once
+ * @param grid how finely each technician writes time down
  */
-record LoggedTotals(boolean[] matches, double[] honest, double[] weight) {
+record LoggedTotals(boolean[] matches, double[] honest, double[] weight, EntryGrid grid) {
     private static final long MINUTE = 60;
 
     /** Returns the totals of a shop. */
     static LoggedTotals of(JobLines jobs, OwnHours own) {
         int lines = jobs.size();
-        LoggedTotals totals = new LoggedTotals(new boolean[lines], new double[lines], new double[lines]);
+        EntryGrid grid =
+                EntryGrid.of(jobs.ledger().time(), jobs.ledger().technicians().size());
+        LoggedTotals totals = new LoggedTotals(new boolean[lines], new double[lines], new double[lines], grid);
         Arrays.fill(totals.honest, Double.NaN);
         boolean[] matches = new boolean[own.line().length];
         for (int i = 0; i < matches.length; i++) {
             int line = own.line()[i];
             matches[i] = equal(jobs.actualSeconds(line), jobs.ledger().lines().judgedSeconds(line));
         }
-        EntryGrid grid =
-                EntryGrid.of(jobs.ledger().time(), jobs.ledger().technicians().size());
         UsualSpread usual = UsualSpread.of(jobs, own, matches);
         for (int i = 0; i < matches.length; i++) {
-            totals.addLine(jobs, own.line()[i], matches[i], grid, usual);
+            totals.addLine(jobs, own.line()[i], matches[i], usual);
         }
-        totals.addTickets(jobs, grid, usual);
+        totals.addTickets(jobs, usual);
         return totals;
     }
 
@@ -43,7 +44,7 @@ record LoggedTotals(boolean[] matches, double[] honest, double[] weight) {
         return Absent.has(quoted) && StrictMath.abs(worked - quoted) < MINUTE;
     }
 
-    private void addLine(JobLines jobs, int line, boolean match, EntryGrid grid, UsualSpread usual) {
+    private void addLine(JobLines jobs, int line, boolean match, UsualSpread usual) {
         QuotedLines lines = jobs.ledger().lines();
         long quoted = lines.judgedSeconds(line);
         if (!Absent.has(quoted) || quoted <= 0) {
@@ -58,18 +59,18 @@ record LoggedTotals(boolean[] matches, double[] honest, double[] weight) {
         set(line, line + 1, match, chance(quoted, window, expected, usual.spread()[type]));
     }
 
-    private void addTickets(JobLines jobs, EntryGrid grid, UsualSpread usual) {
+    private void addTickets(JobLines jobs, UsualSpread usual) {
         int tickets = jobs.ledger().tickets().size();
         int[] starts = jobs.ledger().lines().starts(tickets);
         for (int ticket = 0; ticket < tickets; ticket++) {
             if (starts[ticket + 1] > starts[ticket] + 1) {
-                addTicket(jobs, starts[ticket], starts[ticket + 1], grid, usual);
+                addTicket(jobs, starts[ticket], starts[ticket + 1], usual);
             }
         }
     }
 
     /** Only a ticket whose every accepted line is judged, quoted and wholly split has a total to be copied into. */
-    private void addTicket(JobLines jobs, int from, int to, EntryGrid grid, UsualSpread usual) {
+    private void addTicket(JobLines jobs, int from, int to, UsualSpread usual) {
         QuotedLines lines = jobs.ledger().lines();
         long worked = 0;
         long quoted = 0;

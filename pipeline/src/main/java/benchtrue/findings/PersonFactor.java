@@ -3,7 +3,6 @@ package benchtrue.findings;
 /**
  * How long jobs take with a person, the mix of jobs apart. For scheduling and training; no ground for pay or discipline.
  *
- * @param role what the person did
  * @param name as in the shop's records
  * @param jobs finished jobs
  * @param repairTypes kinds of repair among them

@@ -38,7 +38,6 @@ public record RepairFinding(
         Verdict verdict,
         String why) {
 
-    /** Returns this finding with its sentence. */
     RepairFinding withWhy(String sentence) {
         return new RepairFinding(
                 repairType,

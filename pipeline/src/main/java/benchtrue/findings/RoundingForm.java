@@ -1,10 +1,10 @@
 package benchtrue.findings;
 
 import benchtrue.reconcile.Ledger;
+import benchtrue.shop.Months;
 import benchtrue.shop.PaidHours;
 import benchtrue.shop.TimeEntries;
 import benchtrue.shop.TimeKind;
-import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumSet;
@@ -70,8 +70,7 @@ public enum RoundingForm {
             paid = new double[technicians][places.size()];
             ledger.paidHours().forEach(row -> paid[row.technician()][places.get(row.month())] += row.seconds());
             for (int entry = 0; entry < time.size(); entry++) {
-                LocalDate day = LocalDate.ofEpochDay(time.workDay(entry));
-                Integer place = places.get(day.getYear() * 12 + day.getMonthValue() - 1);
+                Integer place = places.get(Months.of(time.workDay(entry)));
                 if (place != null) {
                     logged[time.technician(entry)][place] += time.seconds(entry);
                     steps[time.technician(entry)][place] += grid.step(entry);

@@ -59,18 +59,19 @@ public final class ShopPace {
         int asOf = jobs.ledger().asOf();
         int[] order = IntStream.of(rows)
                 .boxed()
-                .sorted(Comparator.comparingInt((Integer line) -> opened(jobs, line))
+                .sorted(Comparator.comparingInt((Integer line) -> jobs.ledger().opened(line))
                         .thenComparingInt(line -> line))
                 .mapToInt(Integer::intValue)
                 .toArray();
-        if (order.length < FEWEST || opened(jobs, order[order.length - 1]) - opened(jobs, order[0]) < SHORTEST * YEAR) {
+        if (order.length < FEWEST
+                || jobs.ledger().opened(order[order.length - 1]) - jobs.ledger().opened(order[0]) < SHORTEST * YEAR) {
             return STEADY;
         }
         double[] y = new double[order.length];
         double[] age = new double[order.length];
         for (int i = 0; i < order.length; i++) {
             y[i] = JobRows.logRatio(jobs, order[i]);
-            age[i] = (opened(jobs, order[i]) - asOf) / YEAR;
+            age[i] = (jobs.ledger().opened(order[i]) - asOf) / YEAR;
         }
         withinRepairs(jobs, order, y);
         double[] x = age.clone();
@@ -91,7 +92,8 @@ public final class ShopPace {
         double price = PARAMETERS_OF_A_STEP * StrictMath.log(n);
         boolean isStep = n * StrictMath.log(step.squares) + price < n * StrictMath.log(slope.squares);
         return isStep
-                ? new ShopPace(true, step.estimate, step.error, asOf, opened(jobs, order[place]))
+                ? new ShopPace(
+                        true, step.estimate, step.error, asOf, jobs.ledger().opened(order[place]))
                 : new ShopPace(true, slope.estimate, slope.error, asOf, NEVER);
     }
 
@@ -110,10 +112,6 @@ public final class ShopPace {
                 IntStream.of(kept).map(i -> rows[i]).toArray(),
                 IntStream.of(kept).mapToDouble(i -> x[i]).toArray(),
                 IntStream.of(kept).mapToDouble(i -> y[i]).toArray());
-    }
-
-    private static int opened(JobLines jobs, int line) {
-        return jobs.ledger().tickets().opened(jobs.ledger().lines().ticket(line));
     }
 
     /** Takes each repair's own mean off. */
@@ -217,7 +215,7 @@ public final class ShopPace {
             if (jobs.judged(line)) {
                 int type = jobs.ledger().lines().repairType(line);
                 double seconds = jobs.actualSeconds(line) + jobs.reworkSeconds(line);
-                int opened = opened(jobs, line);
+                int opened = jobs.ledger().opened(line);
                 hours[type] += seconds;
                 paced[type] += seconds * toToday(opened);
                 reach[type] += seconds * reach(opened);

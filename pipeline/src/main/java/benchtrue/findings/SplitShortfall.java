@@ -43,8 +43,7 @@ final class SplitShortfall {
     /** Where a type got slower only the jobs since count, as they do for its verdict. */
     private boolean current(int line) {
         Slowing slowing = slowings.get(factors.type(line));
-        return slowing == null
-                || jobs.ledger().tickets().opened(jobs.ledger().lines().ticket(line)) >= slowing.startDay();
+        return slowing == null || jobs.ledger().opened(line) >= slowing.startDay();
     }
 
     private void add(int line) {

@@ -29,6 +29,16 @@ final class SpotCopiedQuotes {
         chance = CopyChances.of(jobs, totals);
     }
 
+    /** Returns how finely each technician writes time down. */
+    EntryGrid grid() {
+        return totals.grid();
+    }
+
+    /** Returns the finished jobs that tell how long the work took. */
+    SurelyOwnJobs surelyOwn() {
+        return new SurelyOwnJobs(honest(), copied());
+    }
+
     /** Returns the rows of finished jobs with hours of their own that were probably not copied. */
     int[] honest() {
         return Arrays.stream(own.line())

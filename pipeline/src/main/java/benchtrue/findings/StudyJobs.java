@@ -17,7 +17,6 @@ import java.util.List;
 import java.util.TreeSet;
 import java.util.function.IntToDoubleFunction;
 import java.util.function.IntUnaryOperator;
-import java.util.stream.IntStream;
 
 /** Fits the model of hours once and asks it what stands beside the verdicts. */
 final class StudyJobs {
@@ -57,10 +56,7 @@ final class StudyJobs {
 
     /** Returns what sets some jobs of a repair apart from its others. */
     Causes causes(TypeTotals totals, Settings settings) {
-        double[] load = IntStream.range(0, totals.lines().length)
-                .mapToDouble(totals::load)
-                .toArray();
-        return new FindCauses(jobs, model, pace, settings, load).find();
+        return new FindCauses(jobs, model, pace, settings, totals.loads()).find();
     }
 
     /**

@@ -9,7 +9,6 @@ public final class StudyUsualJobs {
      * What was studied.
      *
      * @param usual one row a repair type code, at today's pace
-     * @param pace of the shop
      * @param own rows of jobs with hours of their own, copied ones left out
      * @param measuredPerAll by code, load of jobs that are no copies of their quotes over that of all
      */

@@ -11,7 +11,6 @@ import benchtrue.hours.JobLines;
 public record SurelyOwnJobs(int[] rows, boolean[] copiedTickets) {
     /** Picks them from a shop's jobs. */
     public static SurelyOwnJobs of(JobLines jobs) {
-        SpotCopiedQuotes copies = new SpotCopiedQuotes(jobs, OwnHours.of(jobs));
-        return new SurelyOwnJobs(copies.honest(), copies.copied());
+        return new SpotCopiedQuotes(jobs, OwnHours.of(jobs)).surelyOwn();
     }
 }

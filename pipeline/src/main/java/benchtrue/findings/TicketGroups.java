@@ -50,12 +50,10 @@ final class TicketGroups {
         return groups + 1;
     }
 
-    /** Returns the group of each ticket. */
     int[] ofTickets() {
         return groupOfTicket.clone();
     }
 
-    /** Returns the weight of each ticket, given those of the groups. */
     double[] toTickets(double[] groupWeights) {
         double[] weights = new double[groupOfTicket.length];
         for (int ticket = 0; ticket < weights.length; ticket++) {

@@ -4,6 +4,7 @@ import benchtrue.hours.JobLines;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Hours;
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * Judged lines summed by repair type; every array has one value a repair-type code.
@@ -15,7 +16,7 @@ import java.util.Arrays;
  * @param reworkSeconds hours spent putting them right
  * @param yearlyHours quoted hours a year, from the lines closed in the last 365 days
  */
-record TypeTotals(
+public record TypeTotals(
         int[] lines,
         int[] tickets,
         double[] quotedHours,
@@ -23,7 +24,7 @@ record TypeTotals(
         long[] reworkSeconds,
         double[] yearlyHours) {
     /** Returns the sums over all judged lines. */
-    static TypeTotals of(JobLines jobs) {
+    public static TypeTotals of(JobLines jobs) {
         int types = jobs.ledger().repairTypes().size();
         TypeTotals sums = new TypeTotals(
                 new int[types], new int[types], new double[types], new long[types], new long[types], new double[types]);
@@ -39,8 +40,13 @@ record TypeTotals(
     }
 
     /** Returns hours per quoted hour, rework included; NaN without judged lines. */
-    double load(int type) {
+    public double load(int type) {
         return Hours.of(actualSeconds[type] + reworkSeconds[type]) / quotedHours[type];
+    }
+
+    /** Returns {@link #load} by repair type. */
+    double[] loads() {
+        return IntStream.range(0, lines.length).mapToDouble(this::load).toArray();
     }
 
     private void add(JobLines jobs, int line, LastYear year, int[] lastTicket) {

@@ -107,7 +107,7 @@ final class WatchDrift {
         int type = jobs.ledger().lines().repairType(rows[0]);
         long[] order = new long[rows.length];
         for (int i = 0; i < rows.length; i++) {
-            order[i] = ((long) opened(rows[i]) << Integer.SIZE) + rows[i];
+            order[i] = ((long) jobs.ledger().opened(rows[i]) << Integer.SIZE) + rows[i];
         }
         Arrays.sort(order);
         int[] lines = new int[rows.length];
@@ -115,15 +115,11 @@ final class WatchDrift {
         double[] residuals = new double[rows.length];
         for (int i = 0; i < order.length; i++) {
             lines[i] = (int) order[i];
-            days[i] = opened(lines[i]);
+            days[i] = jobs.ledger().opened(lines[i]);
             residuals[i] = JobRows.logRatio(jobs, lines[i]) - model.expected(lines[i]);
             residuals[i] += pace.sure() ? StrictMath.log(pace.toToday(days[i])) : 0;
             residuals[i] -= causes.excess(type, lines[i]);
         }
         return new DriftJobs(type, lines, days, residuals);
-    }
-
-    private int opened(int line) {
-        return jobs.ledger().tickets().opened(jobs.ledger().lines().ticket(line));
     }
 }

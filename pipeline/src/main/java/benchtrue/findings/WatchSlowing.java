@@ -17,7 +17,6 @@ import java.util.Optional;
 final class WatchSlowing {
     private static final double NEWEST = 0.2;
     private static final double SLACK = 0.5;
-    private static final double DECISION = 5;
     private static final double TAIL = 0.05;
     /** Jobs after a signal below which it waits, and from which on it is settled either way. */
     private static final int ENOUGH_AFTER = 5;
@@ -89,8 +88,8 @@ final class WatchSlowing {
         if (fits) {
             return base + start;
         }
-        Cusum sums = Cusum.of(SelfStarting.scores(values), 0, SLACK, DECISION);
-        return base + StrictMath.max(FEWEST_BEFORE, sums.startOfRise(alarm - base));
+        int rise = Cusum.startOfRise(SelfStarting.scores(values), 0, SLACK, alarm - base);
+        return base + StrictMath.max(FEWEST_BEFORE, rise);
     }
 
     /** Chance of jobs at least this slow after the signal if nothing had changed; by Student t, spread pooled. */

@@ -4,7 +4,6 @@ import benchtrue.hours.JobLines;
 import benchtrue.hours.SplitModel;
 import benchtrue.settings.Settings;
 import benchtrue.statistics.Bootstrap;
-import benchtrue.statistics.GroupWeights;
 import benchtrue.statistics.Interval;
 import benchtrue.statistics.Jackknife;
 import benchtrue.statistics.Resampling;
@@ -66,7 +65,7 @@ final class WeighLoads {
         UnaryOperator<double[]> loads = model.firstOrder(groups.ofTickets(), groups.all());
         Jackknife[] jackknives = jackknives(groups, isLarge() ? loads : refitted(groups));
         long seed = Seed.of(settings.seed(), "load-factor", "");
-        double[][] replicates = new Resampling(GroupWeights.POISSON, seed, settings.resamples(), groups.size())
+        double[][] replicates = new Resampling(seed, settings.resamples(), groups.size())
                 .replicates(drawn -> loads.apply(groups.weights(drawn)));
         LoadEvidence[] evidence = new LoadEvidence[jackknives.length];
         for (int type = 0; type < evidence.length; type++) {

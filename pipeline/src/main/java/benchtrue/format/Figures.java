@@ -56,7 +56,6 @@ public final class Figures {
         return number(value, 2);
     }
 
-    /** Returns a number with so many decimals. */
     public String number(double value, int decimals) {
         return Double.isFinite(value) ? decimal(rounded(value, decimals)) : UNKNOWN;
     }
@@ -71,7 +70,6 @@ public final class Figures {
         return decimal(rounded(hours, decimals)) + LocaleStyle.SPACE + "h";
     }
 
-    /** Returns seconds as hours. */
     public String hours(long seconds) {
         return Absent.has(seconds) ? hours(Hours.of(seconds)) : UNKNOWN;
     }

@@ -11,36 +11,32 @@ import java.util.List;
  * <p>{@code judged} lines are those that verdicts and factors may use: closed, accepted, of a repair type in a book, with a
  * quote, charged as a repair or a package, not on time and not putting earlier work right, on a ticket with bench time: a
  * ticket closed without any was not logged, which is not a job done in no time.
+ *
+ * @param ledger the lines stand in
+ * @param columns what is known of each line
+ * @param model splits again under other ticket weights
+ * @param unquoted hours on repair types that their ticket never quoted
+ * @param inseparable pairs of repair types that can't be told apart
+ * @param placed where all seconds of the ledger went: on lines, unquoted, without an accepted line, by kind
+ * @param places where each time entry went, so that wages can follow the hours
+ * @param basis what the split rests on
  */
-public final class JobLines {
+public record JobLines(
+        Ledger ledger,
+        LineColumns columns,
+        SplitModel model,
+        List<UnquotedWork> unquoted,
+        List<InseparablePair> inseparable,
+        List<Balance.Term> placed,
+        EntryPlaces places,
+        SplitBasis basis) {
     private static final LineState[] STATES = LineState.values();
     private static final SplitEvidence[] EVIDENCE = SplitEvidence.values();
-    private final Ledger ledger;
-    private final LineColumns columns;
-    private final SplitModel model;
-    private final List<UnquotedWork> unquoted;
-    private final List<InseparablePair> inseparable;
-    private final List<Balance.Term> placed;
-    private final EntryPlaces places;
-    private final SplitBasis basis;
 
-    JobLines(
-            Ledger ledger,
-            LineColumns columns,
-            SplitModel model,
-            List<UnquotedWork> unquoted,
-            List<InseparablePair> inseparable,
-            List<Balance.Term> placed,
-            EntryPlaces places,
-            SplitBasis basis) {
-        this.ledger = ledger;
-        this.columns = columns;
-        this.model = model;
-        this.unquoted = List.copyOf(unquoted);
-        this.inseparable = List.copyOf(inseparable);
-        this.placed = List.copyOf(placed);
-        this.places = places;
-        this.basis = basis;
+    public JobLines {
+        unquoted = List.copyOf(unquoted);
+        inseparable = List.copyOf(inseparable);
+        placed = List.copyOf(placed);
     }
 
     /** Columns of {@link JobLines}, one value a line; handed over, not shared. */
@@ -58,12 +54,6 @@ public final class JobLines {
             byte[] marks,
             double[] expectedHours) {}
 
-    /** Returns the ledger the lines stand in. */
-    public Ledger ledger() {
-        return ledger;
-    }
-
-    /** Returns how many lines there are. */
     public int size() {
         return columns.state().length;
     }
@@ -133,41 +123,11 @@ public final class JobLines {
 
     /** Returns whether the line was found on the bench: quoted on a later day than its visit began. */
     public boolean foundLater(int line) {
-        return ledger.quotedOn(line) > ledger.tickets().opened(ledger.lines().ticket(line));
+        return ledger.quotedOn(line) > ledger.opened(line);
     }
 
     /** Returns whether verdicts and factors may use the line. */
     public boolean judged(int line) {
         return columns.judged()[line];
-    }
-
-    /** Returns the model that splits again under other ticket weights. */
-    public SplitModel model() {
-        return model;
-    }
-
-    /** Returns hours on repair types that their ticket never quoted. */
-    public List<UnquotedWork> unquoted() {
-        return unquoted;
-    }
-
-    /** Returns the pairs of repair types that can't be told apart. */
-    public List<InseparablePair> inseparable() {
-        return inseparable;
-    }
-
-    /** Returns where all seconds of the ledger went: on lines, unquoted, without an accepted line, by kind. */
-    public List<Balance.Term> placed() {
-        return placed;
-    }
-
-    /** Returns where each time entry went, so that wages can follow the hours. */
-    public EntryPlaces places() {
-        return places;
-    }
-
-    /** Returns what the split rests on. */
-    public SplitBasis basis() {
-        return basis;
     }
 }

@@ -89,7 +89,6 @@ final class Parameters {
         return begin[block.ordinal()] + level;
     }
 
-    /** Writes the parameters' effects. */
     void write(double[] parameters, Effects into) {
         for (int cell = 0; cell < into.cell.length; cell++) {
             into.cell[cell] = parameters[shop]

@@ -4,6 +4,7 @@ import benchtrue.hours.EntryPlaces.Place;
 import benchtrue.shop.Balance;
 import benchtrue.shop.TimeKind;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -92,10 +93,6 @@ final class PlacedTime {
     }
 
     private static long sum(long[] seconds) {
-        long sum = 0;
-        for (long s : seconds) {
-            sum = Math.addExact(sum, s);
-        }
-        return sum;
+        return Arrays.stream(seconds).reduce(0, Math::addExact);
     }
 }

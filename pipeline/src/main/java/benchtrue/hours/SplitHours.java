@@ -41,7 +41,7 @@ public final class SplitHours {
         return new JobLines(
                 ledger,
                 columns,
-                new ResampledSplit(
+                new SplitModel(
                         split.data, split.fit, split.dealt.expectedHours, technicians, books, rework.reworkSeconds),
                 placed.unquoted(),
                 new FindInseparable(split.data, split.fit).find(actualSeconds),

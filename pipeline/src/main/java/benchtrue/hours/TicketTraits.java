@@ -61,7 +61,6 @@ final class TicketTraits {
     /** Words and how often they stand, coded so that codes do not depend on the order of rows. */
     static final class Levels {
         private final Map<String, Integer> codes = new HashMap<>();
-        private final List<String> names = new ArrayList<>();
 
         private Levels() {}
 
@@ -72,25 +71,20 @@ final class TicketTraits {
             sorted.sort(
                     Map.Entry.<String, Integer>comparingByValue().reversed().thenComparing(Map.Entry.comparingByKey()));
             for (Map.Entry<String, Integer> word : sorted) {
-                if (!word.getKey().isEmpty() && word.getValue() >= least && levels.names.size() < most) {
-                    levels.codes.put(word.getKey(), levels.names.size());
-                    levels.names.add(word.getKey());
+                if (!word.getKey().isEmpty() && word.getValue() >= least && levels.codes.size() < most) {
+                    levels.codes.put(word.getKey(), levels.codes.size());
                 }
             }
             return levels;
         }
 
         int size() {
-            return names.size();
+            return codes.size();
         }
 
         /** Returns a word's code; {@link #size} for no word, or one too rare to say anything. */
         int code(String word) {
-            return codes.getOrDefault(word, names.size());
-        }
-
-        String name(int code) {
-            return names.get(code);
+            return codes.getOrDefault(word, codes.size());
         }
     }
 }

@@ -173,11 +173,7 @@ public final class ForeignBook {
         }
     }
 
-    /**
-     * The rows of a price book's file.
-     *
-     * @param places of the cells of each row
-     */
+    /** The rows of a price book's file. */
     record BookRows(Header header, TableRows rows, List<CellPlaces> places) {
         String key(int row) {
             return rows.text(BookColumn.REPAIR_TYPE, row);

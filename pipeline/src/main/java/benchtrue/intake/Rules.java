@@ -125,7 +125,6 @@ final class Rules {
                     .orElseThrow(() -> unknown(rule.line(), "table", rule.table(), titles));
         }
 
-        /** Returns the mapping of a rule. */
         static MappedTable mapping(FileRule rule) {
             CheckRules check = new CheckRules(rule);
             Mapping mapping = new Mapping(

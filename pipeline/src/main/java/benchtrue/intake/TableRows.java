@@ -33,7 +33,6 @@ public final class TableRows {
         return new TableRowsBuilder(table).build();
     }
 
-    /** Returns the table. */
     public Table table() {
         return table;
     }

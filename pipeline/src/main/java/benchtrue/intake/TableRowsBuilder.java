@@ -102,7 +102,6 @@ final class TableRowsBuilder {
         return home[column.ordinal()];
     }
 
-    /** Takes one record. */
     void add(Records record, CellFormat format, int formatNumber) {
         places.add(record.line(), record.column());
         if (record.size() != headerSize) {
@@ -158,7 +157,6 @@ final class TableRowsBuilder {
         places.markRagged(record.size(), headerSize, Digests.ofRecord(record));
     }
 
-    /** Ends a file. */
     void end(InputFile file) {
         files.add(file);
     }

@@ -10,35 +10,36 @@ import benchtrue.intake.columns.LineColumn;
 import benchtrue.intake.columns.Need;
 import benchtrue.intake.columns.Problem;
 import benchtrue.shop.Absent;
-import benchtrue.shop.Bytes;
 import benchtrue.shop.Ints;
 import benchtrue.shop.Longs;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.function.ToIntFunction;
 
 /**
  * One column of a table: each distinct text is kept and understood once, each row holds its code. Code 0 is the empty text.
  * For loops over millions of rows; elsewhere ask {@link TableRows}.
  */
 public final class TextColumn {
-    private static final Problem[] PROBLEMS = Problem.values();
     private final Column column;
     private final boolean isText;
     private final Dictionary texts = new Dictionary();
     private final Ints codes = new Ints();
     private final Longs values = new Longs();
-    private final Bytes problems = new Bytes();
+    private final List<Problem> problems = new ArrayList<>();
     private final Map<Integer, BigDecimal> roundings = new HashMap<>();
 
     TextColumn(Column column, int emptyRows) {
         this.column = column;
         isText = column.cell().kind().isText();
         values.add(Absent.AMOUNT);
-        problems.add((byte) Problem.NONE.ordinal());
+        problems.add(Problem.NONE);
         for (int row = 0; row < emptyRows; row++) {
             codes.add(0);
         }
@@ -59,7 +60,7 @@ public final class TextColumn {
         byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
         int code = texts.code(bytes, 0, bytes.length, 0);
         if (code == problems.size()) {
-            problems.add((byte) Problem.NONE.ordinal());
+            problems.add(Problem.NONE);
         }
         codes.set(codes.size() - 1, code);
     }
@@ -76,7 +77,7 @@ public final class TextColumn {
             understand(code, format, end - from > Dictionary.LONGEST);
         }
         codes.add(code);
-        return problems.get(code) == 0;
+        return problems.get(code) == Problem.NONE;
     }
 
     private static boolean blank(byte[] bytes, int start, int end) {
@@ -109,7 +110,7 @@ public final class TextColumn {
         if (!isText) {
             values.add(reading.value());
         }
-        problems.add((byte) reading.problem().ordinal());
+        problems.add(reading.problem());
         if (reading.rounding().signum() != 0) {
             roundings.put(code, reading.rounding());
         }
@@ -135,9 +136,15 @@ public final class TextColumn {
         return texts.size();
     }
 
-    /** Returns the text of a code. */
     public String text(int code) {
         return texts.text(code);
+    }
+
+    /** Returns what a meaning makes of the text of each code. */
+    public int[] each(ToIntFunction<String> meaning) {
+        int[] found = new int[distinct()];
+        Arrays.setAll(found, code -> meaning.applyAsInt(text(code)));
+        return found;
     }
 
     /** Returns the value of a code: seconds, ten-thousandths, days, months, a count, the place of a word; or absent. */
@@ -168,7 +175,7 @@ public final class TextColumn {
 
     Problem problem(int code) {
         boolean empty = column.cell().need() == Need.REQUIRED || column == LineColumn.LINE;
-        return code == 0 && empty ? Problem.EMPTY : PROBLEMS[problems.get(code)];
+        return code == 0 && empty ? Problem.EMPTY : problems.get(code);
     }
 
     /**

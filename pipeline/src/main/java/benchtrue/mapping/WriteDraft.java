@@ -3,13 +3,11 @@ package benchtrue.mapping;
 import benchtrue.settings.ReadSettings;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Refusal;
+import benchtrue.shop.Sha256;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 
 /** Writes {@code shop-draft.toml}; one that a person has changed is never written over. */
 public final class WriteDraft {
@@ -46,11 +44,6 @@ public final class WriteDraft {
     }
 
     private static String digest(String text) {
-        try {
-            byte[] digest = MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
-            return HexFormat.of().formatHex(digest, 0, 8);
-        } catch (NoSuchAlgorithmException everyJdkHasIt) {
-            throw new IllegalStateException(everyJdkHasIt);
-        }
+        return Sha256.of(text.getBytes(StandardCharsets.UTF_8)).substring(0, 16);
     }
 }

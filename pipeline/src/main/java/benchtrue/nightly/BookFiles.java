@@ -9,7 +9,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.time.LocalDate;
 import java.util.List;
 
@@ -32,20 +31,16 @@ final class BookFiles {
         return shop.resolve(SURCHARGES).resolve(effective + ".csv");
     }
 
-    private interface Content {
-        void write(Path partial) throws IOException;
-    }
-
     /** Writes a book; one whose first day is still to come takes the place of what it was before. */
     Path write(PriceBook book) throws IOException {
         Path file = book(LocalDate.ofEpochDay(book.effective()));
         // Before the book: without it they do not count.
         if (!book.surcharges().isEmpty() || Files.isDirectory(shop.resolve(SURCHARGES))) {
-            whole(
+            WholeFile.write(
                     surcharges(LocalDate.ofEpochDay(book.effective())),
                     partial -> new WritePriceBook().surcharges(book, partial));
         }
-        whole(file, partial -> new WritePriceBook().write(book, partial));
+        WholeFile.write(file, partial -> new WritePriceBook().write(book, partial));
         return file;
     }
 
@@ -68,7 +63,7 @@ final class BookFiles {
         for (int number = 1; ; number++) {
             Path file = record(effective, kind, number);
             if (!Files.exists(file)) {
-                whole(file, partial -> Files.writeString(partial, record, StandardCharsets.UTF_8));
+                WholeFile.write(file, record);
                 return file;
             }
             if (Files.readString(file, StandardCharsets.UTF_8).equals(record)) {
@@ -81,25 +76,6 @@ final class BookFiles {
     Path record(LocalDate effective, String kind, int number) {
         String counted = number == 1 ? "" : "." + number;
         return shop.resolve(DecisionFiles.FOLDER).resolve(effective + kind + counted + DecisionFiles.ENDING);
-    }
-
-    private static void whole(Path file, Content content) throws IOException {
-        OwnerOnly.folder(file.getParent());
-        Path partial = file.resolveSibling(file.getFileName() + ".partial");
-        try {
-            content.write(OwnerOnly.file(partial));
-            RunFolder.sync(partial);
-            move(partial, file);
-        } finally {
-            Files.deleteIfExists(partial);
-        }
-    }
-
-    /** Moves a file under another name, by one rename. */
-    static void move(Path from, Path to) throws IOException {
-        Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
-        RunFolder.sync(to.getParent());
-        RunFolder.sync(from.getParent());
     }
 
     static Refusal cannotWrite(Path shop, IOException e) {

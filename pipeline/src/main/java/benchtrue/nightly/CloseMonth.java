@@ -15,7 +15,6 @@ import benchtrue.tables.SealFile;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 
 /** Seals a month: writes its figures into the shop folder's {@code close}, where nothing rewrites them. */
 public final class CloseMonth {
@@ -45,15 +44,9 @@ public final class CloseMonth {
         return file;
     }
 
-    /** Writes beside the name and renames, so that a seal is there whole or not at all. */
     private static void write(SealedMonth month, Path file) {
-        Path partial = file.resolveSibling(file.getFileName() + ".partial");
         try {
-            OwnerOnly.folder(file.getParent());
-            SealFile.write(month, OwnerOnly.file(partial));
-            RunFolder.sync(partial);
-            Files.move(partial, file, StandardCopyOption.ATOMIC_MOVE);
-            RunFolder.sync(file.getParent());
+            WholeFile.write(file, partial -> SealFile.write(month, partial));
         } catch (IOException e) {
             throw new Refusal(
                     ExitCode.CANNOT_WRITE,

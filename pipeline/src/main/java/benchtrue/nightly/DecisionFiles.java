@@ -10,7 +10,6 @@ import java.time.DateTimeException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
 
 /**
  * The files of {@code decisions/}: one for each sitting of the owner and one for each book that was withdrawn. None is ever
@@ -57,7 +56,7 @@ record DecisionFiles(List<Sitting> sittings, List<Withdrawal> withdrawals) {
     static DecisionFiles of(Path shop) {
         List<Sitting> sittings = new ArrayList<>();
         List<Withdrawal> withdrawals = new ArrayList<>();
-        for (Path file : files(shop)) {
+        for (Path file : Inputs.files(shop.resolve(FOLDER), ENDING)) {
             String name = file.getFileName().toString();
             try {
                 JsonObject record = Json.read(Files.readString(file, StandardCharsets.UTF_8));
@@ -93,20 +92,5 @@ record DecisionFiles(List<Sitting> sittings, List<Withdrawal> withdrawals) {
         return standing().stream()
                 .filter(sitting -> sitting.effective() == effective)
                 .toList();
-    }
-
-    /** Returns the files, by name; none where the folder is missing. */
-    static List<Path> files(Path shop) {
-        Path folder = shop.resolve(FOLDER);
-        if (!Files.isDirectory(folder)) {
-            return List.of();
-        }
-        try (Stream<Path> found = Files.list(folder)) {
-            return found.filter(file -> file.getFileName().toString().endsWith(ENDING))
-                    .sorted()
-                    .toList();
-        } catch (IOException e) {
-            throw new Refusal(ExitCode.READ_FAILED, folder + ": reading failed part-way: " + e + ".", e);
-        }
     }
 }

@@ -9,9 +9,9 @@ import benchtrue.reconcile.Ledger;
 import benchtrue.shop.Absent;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Hours;
+import benchtrue.shop.Months;
 import benchtrue.shop.Refusal;
 import benchtrue.statistics.Quantile;
-import java.time.YearMonth;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -50,10 +50,6 @@ final class ExpectWholeMonth {
         expect.logged();
     }
 
-    private YearMonth calendar() {
-        return YearMonth.of(Math.floorDiv(month, 12), Math.floorMod(month, 12) + 1);
-    }
-
     private void over() {
         if (month > costs.shop().lastWholeMonth()) {
             throw refused("is not over on the as-of date. Close it after its last day");
@@ -82,11 +78,11 @@ final class ExpectWholeMonth {
     }
 
     private int first() {
-        return (int) calendar().atDay(1).toEpochDay();
+        return (int) Months.yearMonth(month).atDay(1).toEpochDay();
     }
 
     private int last() {
-        return (int) calendar().atEndOfMonth().toEpochDay();
+        return (int) Months.yearMonth(month).atEndOfMonth().toEpochDay();
     }
 
     private void logged() {
@@ -139,6 +135,6 @@ final class ExpectWholeMonth {
     }
 
     private Refusal refused(String why) {
-        return new Refusal(ExitCode.USAGE, "The month " + calendar() + " " + why + ".");
+        return new Refusal(ExitCode.USAGE, "The month " + Months.yearMonth(month) + " " + why + ".");
     }
 }

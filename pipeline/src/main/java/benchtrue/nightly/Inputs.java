@@ -4,6 +4,7 @@ import benchtrue.intake.columns.InputFile;
 import benchtrue.settings.ReadSettings;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Refusal;
+import benchtrue.shop.Sha256;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -11,7 +12,6 @@ import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -28,10 +28,6 @@ record Inputs(List<FileDigest> files, SortedMap<String, List<String>> told) {
 
     Inputs {
         files = files.stream().sorted(Comparator.comparing(FileDigest::file)).toList();
-    }
-
-    Inputs(List<FileDigest> files) {
-        this(files, new TreeMap<>());
     }
 
     /** Returns the exports as they were digested while they were read, and the other files of the shop folder. */
@@ -52,10 +48,10 @@ record Inputs(List<FileDigest> files, SortedMap<String, List<String>> told) {
             if (Files.exists(settings)) {
                 files.add(FileDigest.of(shop, settings));
             }
-            for (Path sealed : Seals.files(shop)) {
+            for (Path sealed : files(shop.resolve(Seals.FOLDER), ".csv")) {
                 files.add(FileDigest.of(shop, sealed));
             }
-            for (Path decided : DecisionFiles.files(shop)) {
+            for (Path decided : files(shop.resolve(DecisionFiles.FOLDER), DecisionFiles.ENDING)) {
                 files.add(FileDigest.of(shop, decided));
             }
         } catch (IOException e) {
@@ -64,16 +60,30 @@ record Inputs(List<FileDigest> files, SortedMap<String, List<String>> told) {
         return new Inputs(files, told);
     }
 
+    /** Returns the files of a folder with an ending, by name; none where the folder is missing. */
+    static List<Path> files(Path folder, String ending) {
+        if (!Files.isDirectory(folder)) {
+            return List.of();
+        }
+        try (Stream<Path> found = Files.list(folder)) {
+            return found.filter(file -> file.getFileName().toString().endsWith(ending))
+                    .sorted()
+                    .toList();
+        } catch (IOException e) {
+            throw new Refusal(ExitCode.READ_FAILED, folder + ": reading failed part-way: " + e + ".", e);
+        }
+    }
+
     private static List<String> together(List<String> one, List<String> other) {
         return Stream.concat(one.stream(), other.stream()).distinct().toList();
     }
 
     /** Returns sixteen hexadecimal digits that stand for all names and contents. */
     String digest() {
-        MessageDigest all = FileDigest.digester();
+        MessageDigest all = Sha256.begin();
         for (FileDigest file : files) {
             all.update((file.sha256() + "  " + file.file() + "\n").getBytes(StandardCharsets.UTF_8));
         }
-        return HexFormat.of().formatHex(all.digest()).substring(0, DIGITS);
+        return Sha256.digits(all).substring(0, DIGITS);
     }
 }

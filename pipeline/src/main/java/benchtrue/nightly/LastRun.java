@@ -72,7 +72,6 @@ final class LastRun {
         Map<String, Object> note = new LinkedHashMap<>();
         note.put("as_of", LocalDate.ofEpochDay(asOf).toString());
         note.putAll(rest);
-        OwnerOnly.folder(folder);
         WholeFile.write(folder.resolve(FILE), Json.text(note));
     }
 }

@@ -28,6 +28,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.concurrent.ForkJoinTask;
 import java.util.function.Supplier;
 
 /** One night's run: the stages in order, from the shop's exports to published results. */
@@ -136,8 +137,11 @@ public final class Night {
     private static Review review(Path shop, Reconciled rows, Settings settings, Stages stages) {
         JobLines jobs = stages.run("Putting hours on lines", () -> new SplitHours().split(rows.ledger(), settings));
         CostedLines costs = stages.run("Costing every line", () -> new CostLines().cost(jobs, settings));
-        Calendar calendar = stages.run("Looking at the calendar", () -> new PlanCalendar().plan(costs, settings));
+        // Findings ask nothing of the calendar, which is planned beside them.
+        ForkJoinTask<Calendar> planning = ForkJoinTask.adapt(() -> new PlanCalendar().plan(costs, settings))
+                .fork();
         Findings findings = stages.run("Telling faults from noise", () -> new FindVerdicts().find(costs, settings));
+        Calendar calendar = stages.run("Looking at the calendar", planning::join);
         Decisions decided = new Decisions(
                 DecisionFiles.of(shop), rows.ledger().books(), rows.ledger().asOf());
         Revision revision = stages.run(

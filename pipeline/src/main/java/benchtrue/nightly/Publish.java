@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Stream;
 
 /** Writes a night's results into a folder of their own and publishes it whole, or not at all. */
@@ -96,8 +97,7 @@ final class Publish {
         // The draft workbook tells which revision.csv it was made from, so that stands first.
         WriteTables tables = new WriteTables(study.costs(), study.calendar(), study.findings(), study.settings());
         tables.small(study.revision(), folder);
-        Review review = answered(study, tables, folder);
-        SideBySide.run(writings(review, tables, reports, run));
+        Review review = writeReports(study, tables, reports, run);
         List<Map<String, Object>> answers = StandingQuestions.write(review.breakdowns(), folder);
         text(folder.resolve("datapackage.json"), Json.text(tables.described(folder, answers)));
         Optional<PublishedResults.Result> earlier =
@@ -109,28 +109,27 @@ final class Publish {
                 RunRecord.text(version, review, inputs, comparedWith(earlier, waiting), run.digests()));
     }
 
-    /** Standing questions are asked of the lines, which then stand before all that shows the answers. */
-    private static Review answered(Review study, WriteTables tables, Path folder) throws IOException {
-        StandingQuestions questions =
-                StandingQuestions.of(study.settings(), study.ledger().asOf());
-        if (questions.none()) {
-            return study;
-        }
-        tables.lines(folder);
-        return study.answering(questions.answers(
-                folder.resolve(WriteTables.LINES), study.jobs().size()));
+    /** The lines, which are as long as all else together, are written beside what shows the answers to standing questions. */
+    private static Review writeReports(Review study, WriteTables tables, List<Report> reports, RunFolder run)
+            throws IOException {
+        AtomicReference<Review> answered = new AtomicReference<>();
+        SideBySide.run(List.of(
+                () -> {
+                    answered.set(study.answering(StandingQuestions.of(
+                                    study.settings(), study.ledger().asOf())
+                            .answers(tables.lines(), study.jobs().size())));
+                    SideBySide.run(writings(answered.get(), tables, reports, run.path()));
+                },
+                () -> {
+                    tables.lines(run.path());
+                    run.digest(run.path().resolve(WriteTables.LINES));
+                }));
+        return answered.get();
     }
 
     private static List<SideBySide.Work> writings(
-            Review review, WriteTables tables, List<Report> reports, RunFolder run) {
-        Path folder = run.path();
+            Review review, WriteTables tables, List<Report> reports, Path folder) {
         List<SideBySide.Work> writings = new ArrayList<>();
-        writings.add(() -> {
-            if (review.breakdowns().isEmpty()) {
-                tables.lines(folder);
-            }
-            run.digest(folder.resolve(WriteTables.LINES));
-        });
         if (!review.restatements().isEmpty()) {
             writings.add(() -> tables.restatements(review.restatements(), folder));
         }

@@ -93,7 +93,6 @@ final class PublishedResults {
     /**
      * One published result.
      *
-     * @param asOf its as-of date
      * @param folder where it stands
      */
     record Result(LocalDate asOf, Path folder) {}

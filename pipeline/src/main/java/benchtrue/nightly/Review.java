@@ -55,31 +55,6 @@ public record Review(
         setAside = Collections.unmodifiableSortedMap(new TreeMap<>(setAside));
     }
 
-    /** Takes the review of a shop whose rows were all used without a doubt. */
-    public Review(
-            Settings settings,
-            Ledger ledger,
-            JobLines jobs,
-            CostedLines costs,
-            Calendar calendar,
-            Findings findings,
-            Revision revision,
-            List<Balance> balances) {
-        this(
-                settings,
-                ledger,
-                jobs,
-                costs,
-                calendar,
-                findings,
-                revision,
-                balances,
-                List.of(),
-                List.of(),
-                new TreeMap<>(),
-                List.of());
-    }
-
     /** Returns each price book to come beside the one before it. */
     public List<PriceList> priceLists() {
         return PriceList.of(ledger, revision.coming());

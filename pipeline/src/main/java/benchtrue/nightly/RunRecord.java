@@ -11,9 +11,9 @@ import benchtrue.shop.Absent;
 import benchtrue.shop.Balance;
 import benchtrue.shop.Hours;
 import benchtrue.shop.Money;
+import benchtrue.shop.Months;
 import benchtrue.shop.Notice;
 import java.time.LocalDate;
-import java.time.YearMonth;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -38,9 +38,9 @@ final class RunRecord {
         record.put("version", version);
         record.put("as_of", LocalDate.ofEpochDay(review.ledger().asOf()).toString());
         record.put("settings", review.settings().byKey());
-        record.put("inputs", files(inputs.files()));
+        record.put("inputs", inputs.files());
         record.put("read_as", inputs.told());
-        record.put("compared_with", files(comparedWith));
+        record.put("compared_with", comparedWith);
         record.put("counts", counts(review));
         record.put("missing_tables", List.copyOf(new TreeSet<>(review.ledger().missing())));
         record.put(
@@ -52,20 +52,8 @@ final class RunRecord {
         record.put("set_aside", review.setAside());
         record.put("unread", unread(review));
         record.put("warnings", review.notices().stream().map(RunRecord::warning).toList());
-        record.put("outputs", files(outputs));
+        record.put("outputs", outputs);
         return Json.text(record);
-    }
-
-    private static List<Map<String, Object>> files(List<FileDigest> files) {
-        return files.stream()
-                .map(file -> {
-                    Map<String, Object> entry = new LinkedHashMap<>();
-                    entry.put("file", file.file());
-                    entry.put("bytes", file.bytes());
-                    entry.put("sha256", file.sha256());
-                    return entry;
-                })
-                .toList();
     }
 
     private static Map<String, Object> counts(Review review) {
@@ -182,7 +170,7 @@ final class RunRecord {
 
         private static Map<String, Object> month(EarnedMonth month) {
             MoneyRecord row = new MoneyRecord();
-            row.record.put("month", yearMonth(month.month()));
+            row.record.put("month", Months.yearMonth(month.month()).toString());
             row.record.put("lines", month.lines());
             row.record.put("lines_left_out", month.leftOut());
             return row.put("labour_revenue", month.labourRevenue())
@@ -196,17 +184,12 @@ final class RunRecord {
 
         static Map<String, Object> restatement(Restatement restated) {
             Map<String, Object> row = new LinkedHashMap<>();
-            row.put("month", yearMonth(restated.month()));
+            row.put("month", Months.yearMonth(restated.month()).toString());
             row.put("figure", restated.figure());
             row.put("sealed", restated.sealed());
             row.put("now", restated.now());
             row.put("causes", restated.causes());
             return row;
-        }
-
-        private static String yearMonth(int month) {
-            return YearMonth.of(Math.floorDiv(month, 12), Math.floorMod(month, 12) + 1)
-                    .toString();
         }
 
         private MoneyRecord put(String key, long tenThousandths) {

@@ -5,15 +5,10 @@ import benchtrue.costing.Restatement;
 import benchtrue.costing.SealMonth;
 import benchtrue.costing.SealedMonth;
 import benchtrue.settings.Settings;
-import benchtrue.shop.ExitCode;
-import benchtrue.shop.Refusal;
 import benchtrue.tables.SealFile;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 
 /**
  * The months that a shop closed, in order.
@@ -28,22 +23,9 @@ record Seals(List<SealedMonth> months) {
     }
 
     static Seals of(Path shop) {
-        return new Seals(files(shop).stream().map(SealFile::read).toList());
-    }
-
-    /** Returns the files of sealed months by name; none where the folder is missing. */
-    static List<Path> files(Path shop) {
-        Path folder = shop.resolve(FOLDER);
-        if (!Files.isDirectory(folder)) {
-            return List.of();
-        }
-        try (Stream<Path> found = Files.list(folder)) {
-            return found.filter(file -> file.getFileName().toString().endsWith(".csv"))
-                    .sorted()
-                    .toList();
-        } catch (IOException e) {
-            throw new Refusal(ExitCode.READ_FAILED, folder + ": reading failed part-way: " + e + ".", e);
-        }
+        return new Seals(Inputs.files(shop.resolve(FOLDER), ".csv").stream()
+                .map(SealFile::read)
+                .toList());
     }
 
     /** Returns what the records now tell otherwise; months that are not over on the as-of date are left alone. */

@@ -6,6 +6,7 @@ import benchtrue.breakdown.ParseQuestion;
 import benchtrue.breakdown.Question;
 import benchtrue.settings.AskedQuestion;
 import benchtrue.settings.Settings;
+import benchtrue.tables.ResultTable;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -43,13 +44,12 @@ final class StandingQuestions {
                         .toList());
     }
 
-    boolean none() {
-        return questions.isEmpty();
-    }
-
-    /** Answers all from the lines that stand in a folder. */
-    List<StandingAnswer> answers(Path lines, long rows) {
-        Facts facts = Facts.read(lines, questions, Facts.Listing.GROUPS, rows);
+    /** Answers all from the table of lines, so many rows; without any the library behind them is not loaded. */
+    List<StandingAnswer> answers(ResultTable<Integer> lines, int rows) {
+        if (questions.isEmpty()) {
+            return List.of();
+        }
+        Facts facts = Facts.of(lines, rows, questions);
         Map<String, StandingAnswer> answers = new LinkedHashMap<>();
         for (int i = 0; i < questions.size(); i++) {
             AskedQuestion asked = settings.breakdowns().get(i);

@@ -7,7 +7,6 @@ import benchtrue.revision.ProposedChange;
 import benchtrue.shop.Tickets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.IntFunction;
 
 /** What waits for a decision of the owner, in at most seven lines. */
 final class ToDecide {
@@ -16,13 +15,10 @@ final class ToDecide {
 
     private final Review review;
     private final Figures figures;
-    private final IntFunction<String> title;
 
-    /** Takes what the bench calls a repair type of a code. */
-    ToDecide(Review review, IntFunction<String> title) {
+    ToDecide(Review review) {
         this.review = review;
         this.figures = review.settings().figures();
-        this.title = title;
     }
 
     List<String> lines() {
@@ -40,7 +36,7 @@ final class ToDecide {
         if (drafted.isEmpty()) {
             return;
         }
-        lines.add("To decide: " + counted(drafted.size(), "change", "changes")
+        lines.add("To decide: " + figures.count(drafted.size(), "change", "changes")
                 + " of the price book, drafted in price-book-revision.xlsx, "
                 + worth("sure", review.answers().sure()) + ", "
                 + worth("only leaning or by your policy", review.answers().leaning())
@@ -54,7 +50,8 @@ final class ToDecide {
     }
 
     private String change(ProposedChange change) {
-        return "  " + title.apply(change.repairType()) + " (" + change.verdict().words() + "): "
+        return "  " + review.ledger().title(change.repairType()) + " ("
+                + change.verdict().words() + "): "
                 + figures.quote(change.bookSeconds()) + " to "
                 + figures.quote(change.proposedSeconds()) + ", " + figures.price(change.bookLabour()) + " to "
                 + figures.price(change.proposedLabour()) + ".";
@@ -73,14 +70,14 @@ final class ToDecide {
                 .toList();
         int rest = calls.size() - named.size();
         return List.of("To call about: "
-                + counted(calls.size(), "open instrument", "open instruments") + ", " + String.join(", ", named)
+                + figures.count(calls.size(), "open instrument", "open instruments") + ", " + String.join(", ", named)
                 + (rest > 0 ? " and " + figures.count(rest) + " more." : "."));
     }
 
     private void restatements(List<String> lines) {
         int count = review.restatements().size();
         if (count > 0) {
-            lines.add("Sealed months: " + counted(count, "figure", "figures")
+            lines.add("Sealed months: " + figures.count(count, "figure", "figures")
                     + " would be otherwise now, see restatements.csv.");
         }
     }
@@ -89,11 +86,7 @@ final class ToDecide {
         long count =
                 review.setAside().values().stream().mapToLong(Long::longValue).sum();
         if (count > 0) {
-            lines.add("To correct: " + counted(count, "row", "rows") + " set aside, see the folder set-aside.");
+            lines.add("To correct: " + figures.count(count, "row", "rows") + " set aside, see the folder set-aside.");
         }
-    }
-
-    private String counted(long count, String one, String many) {
-        return figures.count(count) + " " + (count == 1 ? one : many);
     }
 }

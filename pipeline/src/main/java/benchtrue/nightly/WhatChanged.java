@@ -90,7 +90,7 @@ final class WhatChanged {
     private String text(List<String> lines) {
         List<String> all = new ArrayList<>(lines);
         all.addAll(waiting());
-        all.addAll(new ToDecide(review, this::title).lines());
+        all.addAll(new ToDecide(review).lines());
         return String.join("\n", all) + "\n";
     }
 
@@ -138,7 +138,7 @@ final class WhatChanged {
         lines.add(heading() + " Nothing has changed since the result of " + figures.day(earlierDay) + ".");
         lines.addAll(BookNews.bounded(books));
         lines.addAll(waiting());
-        lines.addAll(new ToDecide(review, this::title).toCall());
+        lines.addAll(new ToDecide(review).toCall());
         return String.join("\n", lines) + "\n";
     }
 
@@ -215,10 +215,6 @@ final class WhatChanged {
     }
 
     private String title(RepairFinding finding) {
-        return title(finding.repairType());
-    }
-
-    private String title(int repairType) {
-        return review.ledger().title(repairType);
+        return review.ledger().title(finding.repairType());
     }
 }

@@ -25,7 +25,6 @@ public final class Withdraw {
      *
      * @param effective first day that the book would have had
      * @param withdrawnOn today
-     * @param by who does it
      * @param reason why
      */
     public record Request(LocalDate effective, LocalDate withdrawnOn, String by, String reason) {
@@ -74,10 +73,10 @@ public final class Withdraw {
         }
         write.changed(later, CarryForward.into(withdrawn, before, later));
         if (Files.exists(write.surcharges(request.effective()))) {
-            BookFiles.move(
+            WholeFile.move(
                     write.surcharges(request.effective()), kept.resolveSibling("surcharges-" + kept.getFileName()));
         }
-        BookFiles.move(write.book(request.effective()), kept);
+        WholeFile.move(write.book(request.effective()), kept);
         return kept;
     }
 

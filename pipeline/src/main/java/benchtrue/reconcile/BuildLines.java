@@ -14,6 +14,7 @@ import benchtrue.shop.QuotedLine;
 import benchtrue.shop.QuotedLines;
 import benchtrue.shop.ReturnReason;
 import benchtrue.shop.Tickets;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.LongUnaryOperator;
@@ -67,7 +68,7 @@ final class BuildLines {
                 Arrays.stream(order).map(this::lineCode).toArray(),
                 Arrays.stream(order).map(this::ticket).toArray(),
                 tickets.size());
-        QuotedLines.Builder lines = new QuotedLines.Builder(order.length);
+        List<QuotedLine> lines = new ArrayList<>(order.length);
         int firstBook = books.versions().get(0).effective();
         for (int row : order) {
             lines.add(quoted(row, hours));
@@ -75,7 +76,7 @@ final class BuildLines {
                 table.doubt(Doubt.QUOTED_BEFORE_FIRST_BOOK, row);
             }
         }
-        return lines.build();
+        return new QuotedLines(lines);
     }
 
     /** Returns the lines' keys; there once the lines are built. */

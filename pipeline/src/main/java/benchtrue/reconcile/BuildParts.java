@@ -52,12 +52,12 @@ final class BuildParts {
             }
         }
         int[] order = RowOrder.sorted(RowOrder.accepted(table), this::ticket, row -> rows.day(PartColumn.USED_ON, row));
-        PartUses.Builder uses = new PartUses.Builder();
+        List<PartUse> uses = new ArrayList<>(order.length);
         for (int row : order) {
             uses.add(use(row));
         }
         new OutlyingQuantities(table).list(order);
-        return uses.build();
+        return new PartUses(uses);
     }
 
     private void check(int row, int asOf) {

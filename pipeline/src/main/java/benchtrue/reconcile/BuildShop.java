@@ -2,24 +2,74 @@ package benchtrue.reconcile;
 
 import benchtrue.intake.TableRows;
 import benchtrue.intake.columns.OverheadColumn;
+import benchtrue.intake.columns.PaidColumn;
+import benchtrue.intake.columns.WageColumn;
 import benchtrue.intake.columns.WaitColumn;
 import benchtrue.shop.Absent;
 import benchtrue.shop.CostBehaviour;
+import benchtrue.shop.Months;
 import benchtrue.shop.Overhead;
+import benchtrue.shop.PaidHours;
+import benchtrue.shop.PayBasis;
+import benchtrue.shop.Wage;
 import benchtrue.shop.Wait;
 import benchtrue.shop.WaitReason;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** Builds the overheads and the waits. */
+/** Builds the wage list, the hours paid, the overheads and the waits. */
 final class BuildShop {
     private static final CostBehaviour[] BEHAVIOURS = CostBehaviour.values();
     private static final WaitReason[] REASONS = WaitReason.values();
-    private final AsOf asOf;
+    private static final PayBasis[] BASES = PayBasis.values();
+    private final int asOf;
+    private final int lastMonth;
 
-    BuildShop(AsOf asOf) {
+    BuildShop(int asOf) {
         this.asOf = asOf;
+        lastMonth = Months.of(asOf);
+    }
+
+    List<Wage> wages(RowDispositions table, People people) {
+        TableRows rows = table.rows();
+        List<Wage> wages = new ArrayList<>();
+        for (int row = 0; row < table.size(); row++) {
+            if (rows.day(WageColumn.EFFECTIVE_FROM, row) > asOf) {
+                table.after(row);
+            }
+            if (table.accepted(row)) {
+                long basis = rows.value(WageColumn.PAY_BASIS, row);
+                wages.add(new Wage(
+                        people.names().code(rows.text(WageColumn.TECHNICIAN, row)),
+                        rows.value(WageColumn.HOURLY_WAGE, row),
+                        rows.day(WageColumn.EFFECTIVE_FROM, row),
+                        rows.value(WageColumn.WEEKLY_BENCH_HOURS, row),
+                        rows.text(WageColumn.GRADE, row),
+                        Absent.has(basis) ? BASES[(int) basis] : null));
+            }
+        }
+        wages.sort(Comparator.comparingInt(Wage::technician).thenComparingInt(Wage::effectiveFrom));
+        return wages;
+    }
+
+    List<PaidHours> paid(RowDispositions table, People people) {
+        TableRows rows = table.rows();
+        List<PaidHours> paid = new ArrayList<>();
+        for (int row = 0; row < table.size(); row++) {
+            int month = rows.day(PaidColumn.MONTH, row);
+            if (month > lastMonth) {
+                table.after(row);
+            }
+            if (table.accepted(row)) {
+                paid.add(new PaidHours(
+                        people.names().code(rows.text(PaidColumn.TECHNICIAN, row)),
+                        month,
+                        rows.value(PaidColumn.HOURS, row)));
+            }
+        }
+        paid.sort(Comparator.comparingInt(PaidHours::technician).thenComparingInt(PaidHours::month));
+        return paid;
     }
 
     List<Overhead> overheads(RowDispositions table) {
@@ -27,7 +77,7 @@ final class BuildShop {
         List<Overhead> overheads = new ArrayList<>();
         for (int row = 0; row < table.size(); row++) {
             int month = rows.day(OverheadColumn.MONTH, row);
-            if (month > asOf.month()) {
+            if (month > lastMonth) {
                 table.after(row);
             }
             if (table.accepted(row)) {
@@ -57,7 +107,7 @@ final class BuildShop {
                 waits.add(new Wait(
                         ticket,
                         rows.day(WaitColumn.FROM, row),
-                        to > asOf.day() ? Absent.DAY : to,
+                        to > asOf ? Absent.DAY : to,
                         REASONS[rows.day(WaitColumn.REASON, row)]));
             }
         }
@@ -75,7 +125,7 @@ final class BuildShop {
         if (Absent.has(to) && to < rows.day(WaitColumn.FROM, row)) {
             table.setAside(row, WaitColumn.TO, rows.text(WaitColumn.TO, row), "a day not before the first one");
         }
-        if (ticket == TicketKeys.AFTER || rows.day(WaitColumn.FROM, row) > asOf.day()) {
+        if (ticket == TicketKeys.AFTER || rows.day(WaitColumn.FROM, row) > asOf) {
             table.after(row);
         }
     }

@@ -7,6 +7,7 @@ import benchtrue.shop.Absent;
 import benchtrue.shop.Ticket;
 import benchtrue.shop.TicketStatus;
 import benchtrue.shop.Tickets;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -67,7 +68,7 @@ final class BuildTickets {
         for (int ticket = 0; ticket < order.size(); ticket++) {
             places.put(order.get(ticket).text(), ticket);
         }
-        Tickets.Builder tickets = new Tickets.Builder();
+        List<Ticket> tickets = new ArrayList<>();
         int[] reworkOf = order.stream()
                 .mapToInt(key -> key.row() == Absent.INDEX ? Absent.INDEX : earlier(key.row()))
                 .toArray();
@@ -81,7 +82,7 @@ final class BuildTickets {
             Key key = order.get(ticket);
             tickets.add(key.row() == Absent.INDEX ? untold.ticket(key.text()) : ticket(key.row(), reworkOf[ticket]));
         }
-        return tickets.build();
+        return new Tickets(tickets);
     }
 
     /** Returns whether the earlier tickets of a ticket lead back to it. */

@@ -66,21 +66,13 @@ final class BuildTime {
         int[] counting = Arrays.stream(RowOrder.accepted(table))
                 .filter(row -> !cancelled.get(row))
                 .toArray();
-        if (spans.any()) {
-            return entries(spread(counting, asOf));
-        }
-        order = RowOrder.sorted(counting, tickets::ticket, row -> rows.day(TimeColumn.WORK_DATE, row));
-        TimeEntries.Builder entries = new TimeEntries.Builder(order.length);
-        for (int row : order) {
-            add(entries, row, rows.day(TimeColumn.WORK_DATE, row), seconds[row]);
-        }
-        return entries.build();
+        return entries(pieces(counting, asOf));
     }
 
     /** Entries of which some are sums, a piece a day: the row of each, its day and its seconds. */
     private record Pieces(int[] rows, int[] days, long[] seconds) {}
 
-    private Pieces spread(int[] counting, int asOf) {
+    private Pieces pieces(int[] counting, int asOf) {
         Ints ofRow = new Ints();
         Ints days = new Ints();
         Longs parts = new Longs();
@@ -100,7 +92,7 @@ final class BuildTime {
         int[] all = IntStream.range(0, pieces.rows.length).toArray();
         int[] sorted = RowOrder.sorted(all, piece -> tickets.ticket(pieces.rows[piece]), piece -> pieces.days[piece]);
         order = Arrays.stream(sorted).map(piece -> pieces.rows[piece]).toArray();
-        TimeEntries.Builder entries = new TimeEntries.Builder(order.length);
+        TimeEntries.Builder entries = new TimeEntries.Builder();
         for (int piece : sorted) {
             add(entries, pieces.rows[piece], pieces.days[piece], pieces.seconds[piece]);
         }

@@ -1,8 +1,6 @@
 package benchtrue.reconcile;
 
-import java.time.LocalDate;
-import java.time.YearMonth;
-import java.time.temporal.ChronoField;
+import benchtrue.shop.Months;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -100,7 +98,7 @@ public record Completeness(
     }
 
     private static int month(int day) {
-        return (int) YearMonth.from(LocalDate.ofEpochDay(day)).getLong(ChronoField.PROLEPTIC_MONTH);
+        return Months.of(day);
     }
 
     /** Returns the same without what hangs on codes of repairs, for a ledger of an earlier day. */

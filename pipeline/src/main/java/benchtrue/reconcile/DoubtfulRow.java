@@ -5,8 +5,5 @@ package benchtrue.reconcile;
  *
  * @param file the file it stands in
  * @param line the line on which it begins
- * @param table what it is a row of
- * @param doubt what is doubtful
- * @param assumed what was assumed
  */
 public record DoubtfulRow(String file, int line, String table, String doubt, String assumed) {}

@@ -34,11 +34,6 @@ final class EntrySpans {
                 .orElse(EntrySpan.DAY);
     }
 
-    /** Returns whether any file holds sums. */
-    boolean any() {
-        return Arrays.stream(ofFile).anyMatch(span -> span != EntrySpan.DAY);
-    }
-
     private EntrySpan span(int row) {
         return ofFile.length == 0 ? EntrySpan.DAY : ofFile[rows.file(row)];
     }

@@ -6,7 +6,6 @@ import benchtrue.intake.columns.TimeColumn;
 import benchtrue.shop.TimeEntries;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** The tickets that entries name: none, one, or several that share one stretch. */
@@ -48,17 +47,8 @@ final class EntryTickets {
         return ticketOf[column.code(row)];
     }
 
-    /** Returns the tickets that share a row. */
     int[] shared(int row) {
         return shared.get(column.code(row));
-    }
-
-    /** Returns the row's tickets, none where it names none. */
-    IntStream all(int row) {
-        int ticket = ticket(row);
-        return ticket == TimeEntries.SHARED
-                ? IntStream.of(shared(row))
-                : IntStream.of(ticket).filter(one -> one >= 0);
     }
 
     /** Returns the first of a row's keys that is unknown. */

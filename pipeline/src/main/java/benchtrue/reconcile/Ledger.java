@@ -25,7 +25,6 @@ import java.util.stream.Stream;
  * @param asOf the as-of date; nothing after it is in here
  * @param repairTypes names of repair types: of every price book, and {@code one-off} where used
  * @param technicians names of technicians in the time log or on the wage list
- * @param parts names of parts
  * @param books all price-book versions
  * @param tickets by key
  * @param lines by ticket then line key
@@ -62,9 +61,14 @@ public record Ledger(
         missing = Set.copyOf(missing);
     }
 
+    /** Returns the first day of the visit that a line is of. */
+    public int opened(int line) {
+        return tickets.opened(lines.ticket(line));
+    }
+
     /** Returns the day a line was quoted on; the first day of its visit where none was recorded. */
     public int quotedOn(int line) {
-        return Absent.firstOf(lines.quotedOn(line), tickets.opened(lines.ticket(line)));
+        return Absent.firstOf(lines.quotedOn(line), opened(line));
     }
 
     /** Returns what the bench calls a repair type, by its code: its title in the newest book that has it, else its key. */

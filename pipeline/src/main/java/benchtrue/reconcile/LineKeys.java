@@ -38,13 +38,8 @@ final class LineKeys {
         return names.code(line);
     }
 
-    /** Returns the code of the line key for each code of a column. */
     int[] codes(TextColumn column) {
-        int[] found = new int[column.distinct()];
-        for (int code = 0; code < found.length; code++) {
-            found[code] = names.code(column.text(code));
-        }
-        return found;
+        return column.each(names::code);
     }
 
     /** Returns the index of a ticket's line, or {@link Absent#INDEX} where the ticket lacks it. */

@@ -31,10 +31,6 @@ final class People {
 
     /** Returns the technician for each code of a column. */
     int[] codes(TextColumn column) {
-        int[] found = new int[column.distinct()];
-        for (int code = 0; code < found.length; code++) {
-            found[code] = names.code(column.text(code));
-        }
-        return found;
+        return column.each(names::code);
     }
 }

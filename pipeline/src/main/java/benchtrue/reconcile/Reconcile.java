@@ -89,7 +89,7 @@ public final class Reconcile {
     static final class BuildLedger {
         private final Exports exports;
         private final Settings settings;
-        private final AsOf asOf;
+        private final int asOf;
         private final Map<Table, RowDispositions> tables = new EnumMap<>(Table.class);
         private final List<Balance> balances = new ArrayList<>();
         private final List<Notice> derived = new ArrayList<>();
@@ -97,7 +97,7 @@ public final class Reconcile {
         BuildLedger(Exports exports, Settings settings, int asOf) {
             this.exports = exports;
             this.settings = settings;
-            this.asOf = new AsOf(asOf);
+            this.asOf = asOf;
         }
 
         Reconciled build() {
@@ -132,11 +132,8 @@ public final class Reconcile {
             UntoldTickets untold = new UntoldTickets(
                     table(Table.TICKETS),
                     () -> new TicketDays(
-                            table(Table.QUOTED_LINES),
-                            table(Table.TIME_LOG),
-                            asOf.day(),
-                            settings.finishedAfterDays()));
-            Tickets tickets = new BuildTickets(table(Table.TICKETS), asOf.day(), untold).build();
+                            table(Table.QUOTED_LINES), table(Table.TIME_LOG), asOf, settings.finishedAfterDays()));
+            Tickets tickets = new BuildTickets(table(Table.TICKETS), asOf, untold).build();
             TicketKeys keys = new TicketKeys(tickets, table(Table.TICKETS));
             derived.addAll(untold.notices());
             Optional<UsualQuotes> usual = usualQuotes(tickets, keys);
@@ -148,19 +145,18 @@ public final class Reconcile {
             BuildLines buildLines = new BuildLines(table(Table.QUOTED_LINES), tickets, keys, types);
             LongUnaryOperator priced =
                     usual.<LongUnaryOperator>map(quotes -> quotes::seconds).orElse(labour -> Absent.AMOUNT);
-            QuotedLines lines = buildLines.build(books, asOf.day(), priced);
+            QuotedLines lines = buildLines.build(books, asOf, priced);
             LineKeys lineKeys = buildLines.lineKeys();
             // Tables that only refer to tickets and lines are built side by side.
             BuildParts buildParts = new BuildParts(table(Table.PARTS_USAGE), keys, lineKeys);
             ForkJoinTask<PartUses> building =
-                    ForkJoinTask.adapt(() -> buildParts.build(asOf.day())).fork();
+                    ForkJoinTask.adapt(() -> buildParts.build(asOf)).fork();
             BuildShop shop = new BuildShop(asOf);
             ForkJoinTask<List<Wait>> waiting = ForkJoinTask.adapt(() -> shop.waits(table(Table.WAITS), keys))
                     .fork();
             People people = new People(table(Table.TIME_LOG), table(Table.TECHNICIANS), table(Table.PAID_HOURS));
-            BuildPay pay = new BuildPay(people, asOf);
-            List<Wage> wages = pay.wages(table(Table.TECHNICIANS));
-            List<PaidHours> paid = pay.paid(table(Table.PAID_HOURS));
+            List<Wage> wages = shop.wages(table(Table.TECHNICIANS), people);
+            List<PaidHours> paid = shop.paid(table(Table.PAID_HOURS), people);
             EntrySpans spans = new EntrySpans(exports.rows(Table.TIME_LOG), settings);
             EntryHours hours = new EntryHours(exports.rows(Table.TIME_LOG), settings.zone(), spans);
             BuildTime buildTime = new BuildTime(table(Table.TIME_LOG), keys, types, lineKeys, people, hours, spans);
@@ -178,7 +174,7 @@ public final class Reconcile {
                             table(Table.TIME_LOG), table(Table.QUOTED_LINES), hours, types, settings.mostUnreadShare())
                     .weigh(tables, tickets, lines, time);
             return new Ledger(
-                    asOf.day(),
+                    asOf,
                     types.names(),
                     people.names(),
                     buildParts.names(),
@@ -205,13 +201,13 @@ public final class Reconcile {
             IntUnaryOperator day = row -> {
                 int ticket = keys.find(quotes.rows().text(LineColumn.TICKET, row));
                 return Absent.firstOf(
-                        quotes.rows().day(LineColumn.QUOTED_ON, row), ticket < 0 ? asOf.day() : tickets.opened(ticket));
+                        quotes.rows().day(LineColumn.QUOTED_ON, row), ticket < 0 ? asOf : tickets.opened(ticket));
             };
-            return Optional.of(new UsualQuotes(quotes, day, settings, asOf.day()));
+            return Optional.of(new UsualQuotes(quotes, day, settings, asOf));
         }
 
         private TimeEntries time(BuildTime build, Tickets tickets, QuotedLines lines, List<Wage> wages, People people) {
-            TimeEntries time = build.build(asOf.day());
+            TimeEntries time = build.build(asOf);
             TimeDoubts doubts = new TimeDoubts(table(Table.TIME_LOG), build.rowsInOrder(), time);
             doubts.outsideTicket(tickets);
             doubts.longDays();

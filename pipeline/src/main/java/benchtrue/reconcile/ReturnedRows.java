@@ -92,10 +92,6 @@ final class ReturnedRows {
         }
     }
 
-    boolean isEmpty() {
-        return sources.isEmpty();
-    }
-
     /** Returns the rows that something came back for, older exports first. */
     Iterable<Integer> gone() {
         return successors.keySet();

@@ -3,16 +3,16 @@ package benchtrue.reconcile;
 import benchtrue.intake.TableRows;
 import benchtrue.intake.columns.Column;
 import benchtrue.intake.columns.Kind;
+import benchtrue.shop.Sha256;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
 
 /** A row's original text in the canonical columns. */
 final class RowText {
     private static final byte UNIT_SEPARATOR = 0x1F;
-    private static final int DIGEST_BYTES = 8;
+    private static final int DIGITS = 16;
 
     private RowText() {}
 
@@ -28,16 +28,12 @@ final class RowText {
         if (rows.raggedDigest(row) != 0) {
             return HexFormat.of().toHexDigits(rows.raggedDigest(row));
         }
-        try {
-            MessageDigest digest = MessageDigest.getInstance("SHA-256");
-            digest.update(rows.table().title().getBytes(StandardCharsets.UTF_8));
-            for (Column column : columns(rows)) {
-                digest.update(UNIT_SEPARATOR);
-                digest.update(rows.text(column, row).getBytes(StandardCharsets.UTF_8));
-            }
-            return HexFormat.of().formatHex(digest.digest(), 0, DIGEST_BYTES);
-        } catch (NoSuchAlgorithmException everyJdkHasIt) {
-            throw new IllegalStateException(everyJdkHasIt);
+        MessageDigest digest = Sha256.begin();
+        digest.update(rows.table().title().getBytes(StandardCharsets.UTF_8));
+        for (Column column : columns(rows)) {
+            digest.update(UNIT_SEPARATOR);
+            digest.update(rows.text(column, row).getBytes(StandardCharsets.UTF_8));
         }
+        return Sha256.digits(digest).substring(0, DIGITS);
     }
 }

@@ -11,25 +11,18 @@ import java.util.function.Consumer;
 public final class SetAside {
     private final Map<Table, RowDispositions> tables = new EnumMap<>(Table.class);
     private final List<DoubtfulRow> doubtful = new ArrayList<>();
-    private final Map<Table, Long> counts = new EnumMap<>(Table.class);
 
     SetAside(Map<Table, RowDispositions> tables) {
         tables.values().forEach(table -> doubtful.addAll(table.doubtful()));
         tables.forEach((table, sifting) -> {
-            long count = 0;
-            for (int row = 0; row < sifting.size(); row++) {
-                count += sifting.fate(row) == RowStatus.SET_ASIDE ? 1 : 0;
-            }
-            if (count > 0) {
-                counts.put(table, count);
+            if (sifting.count(RowStatus.SET_ASIDE) > 0) {
                 this.tables.put(table, sifting);
             }
         });
     }
 
-    /** Returns the tables of which rows were set aside. */
     public List<Table> tables() {
-        return List.copyOf(counts.keySet());
+        return List.copyOf(tables.keySet());
     }
 
     /** Returns the rows that are used although something about them is doubtful, table by table. */
@@ -37,9 +30,8 @@ public final class SetAside {
         return List.copyOf(doubtful);
     }
 
-    /** Returns how many rows of a table were set aside. */
     public long count(Table table) {
-        return counts.getOrDefault(table, 0L);
+        return tables.containsKey(table) ? tables.get(table).count(RowStatus.SET_ASIDE) : 0;
     }
 
     /** Hands over each row of a table that was set aside, older exports first. */

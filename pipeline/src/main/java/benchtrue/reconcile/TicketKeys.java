@@ -41,11 +41,7 @@ final class TicketKeys {
 
     /** Returns what {@link #find} says for each code of a column. */
     int[] find(TextColumn column) {
-        int[] found = new int[column.distinct()];
-        for (int code = 0; code < found.length; code++) {
-            found[code] = find(column.text(code));
-        }
-        return found;
+        return column.each(this::find);
     }
 
     /** Returns what to expect in place of a key that is unknown, with the nearest one there is. */

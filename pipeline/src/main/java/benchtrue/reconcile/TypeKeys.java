@@ -35,13 +35,10 @@ final class TypeKeys {
 
     /** Returns for each code of a column the repair type, {@link Absent#INDEX} for empty, or {@link #UNKNOWN}. */
     int[] find(TextColumn column) {
-        int[] found = new int[column.distinct()];
-        for (int code = 0; code < found.length; code++) {
-            String text = column.text(code);
+        return column.each(text -> {
             int type = names.code(oneOffs.contains(text) ? PriceBooks.ONE_OFF : text);
-            found[code] = code == 0 ? Absent.INDEX : type == Absent.INDEX ? UNKNOWN : type;
-        }
-        return found;
+            return text.isEmpty() ? Absent.INDEX : type == Absent.INDEX ? UNKNOWN : type;
+        });
     }
 
     String expected(String key) {

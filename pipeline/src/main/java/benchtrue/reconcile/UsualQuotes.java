@@ -82,11 +82,6 @@ final class UsualQuotes {
         return withoutQuote;
     }
 
-    /** Returns the price of a bench hour: the settings', else what the quotes ask for their hours, else 1. */
-    long rate() {
-        return rate;
-    }
-
     /** Returns the seconds that a price stands for. */
     long seconds(long labour) {
         return Absent.has(labour) && priced ? StrictMath.round((double) labour * Hours.SECONDS / rate) : Absent.AMOUNT;

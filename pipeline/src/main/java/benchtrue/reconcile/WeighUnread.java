@@ -5,12 +5,11 @@ import benchtrue.intake.columns.Table;
 import benchtrue.intake.columns.TimeColumn;
 import benchtrue.reconcile.Completeness.Part;
 import benchtrue.shop.Absent;
+import benchtrue.shop.Months;
 import benchtrue.shop.QuotedLines;
 import benchtrue.shop.Tickets;
 import benchtrue.shop.TimeEntries;
 import benchtrue.shop.TimeKind;
-import java.time.LocalDate;
-import java.time.temporal.ChronoField;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -138,7 +137,7 @@ final class WeighUnread {
     private void takePart(int row, Part part) {
         int day = time.rows().day(TimeColumn.WORK_DATE, row);
         if (Absent.has(day)) {
-            months.merge((int) LocalDate.ofEpochDay(day).getLong(ChronoField.PROLEPTIC_MONTH), part, Part::plus);
+            months.merge(Months.of(day), part, Part::plus);
         }
         technicians.merge(time.rows().text(TimeColumn.TECHNICIAN, row), part, Part::plus);
     }

@@ -216,7 +216,7 @@ final class FitCurves {
     private static double[] quantiles(double[] values) {
         double[] sorted = Quantile.sorted(values);
         double[] quantiles = new double[values.length == 0 ? 0 : FitCurve.SHARES];
-        Arrays.setAll(quantiles, place -> Quantile.of(sorted, FitCurve.share(place), 6));
+        Arrays.setAll(quantiles, place -> Quantile.exclusive(sorted, FitCurve.share(place)));
         return quantiles;
     }
 }

@@ -1,6 +1,5 @@
 package benchtrue.revision;
 
-import benchtrue.findings.SurelyOwnJobs;
 import benchtrue.hours.JobLines;
 
 /**
@@ -23,17 +22,12 @@ public final class FitEvidence {
         }
     }
 
-    /** Takes all jobs of a shop. */
-    public static FitEvidence of(JobLines jobs) {
-        return of(jobs, SurelyOwnJobs.of(jobs).rows());
-    }
-
     /**
-     * Takes what is known already.
+     * Takes all jobs of a shop.
      *
      * @param own rows of jobs with hours of their own, copied ones left out
      */
-    static FitEvidence of(JobLines jobs, int[] own) {
+    public static FitEvidence of(JobLines jobs, int[] own) {
         return new FitEvidence(jobs, own);
     }
 

@@ -3,10 +3,10 @@ package benchtrue.revision;
 import benchtrue.findings.LeftOut;
 import benchtrue.findings.RepairFinding;
 import benchtrue.findings.Slowing;
+import benchtrue.findings.TypeTotals;
 import benchtrue.format.Figures;
 import benchtrue.hours.JobLines;
 import benchtrue.shop.Absent;
-import benchtrue.shop.Hours;
 import java.util.Arrays;
 import java.util.Optional;
 
@@ -64,29 +64,20 @@ record JobTotals(
 
     /** Returns the sums of every repair type, by code. */
     static JobTotals[] of(JobLines jobs) {
-        int types = jobs.ledger().repairTypes().size();
-        JobTotals[] sums = new JobTotals[types];
-        double[] quoted = new double[types];
-        int[] lastTicket = new int[types];
-        Arrays.setAll(sums, type -> new JobTotals(type, 0, 0, Double.NaN, 0, 0, Absent.DAY, ""));
-        Arrays.fill(lastTicket, Absent.INDEX);
-        for (int line = 0; line < jobs.size(); line++) {
-            if (jobs.judged(line)) {
-                int type = jobs.ledger().lines().repairType(line);
-                int ticket = jobs.ledger().lines().ticket(line);
-                quoted[type] += jobs.todayQuotedHours(line);
-                sums[type] = sums[type].with(jobs, line, ticket == lastTicket[type] ? 0 : 1, quoted[type]);
-                lastTicket[type] = ticket;
-            }
-        }
-        return sums;
-    }
-
-    private JobTotals with(JobLines all, int line, int newTickets, double quotedHours) {
-        long actual = actualSeconds + all.actualSeconds(line);
-        long rework = reworkSeconds + all.reworkSeconds(line);
-        double load = Hours.of(actual + rework) / quotedHours;
-        return new JobTotals(repairType, jobs + 1, tickets + newTickets, load, actual, rework, since, without);
+        TypeTotals sums = TypeTotals.of(jobs);
+        JobTotals[] totals = new JobTotals[sums.lines().length];
+        Arrays.setAll(
+                totals,
+                type -> new JobTotals(
+                        type,
+                        sums.lines()[type],
+                        sums.tickets()[type],
+                        sums.load(type),
+                        sums.actualSeconds()[type],
+                        sums.reworkSeconds()[type],
+                        Absent.DAY,
+                        ""));
+        return totals;
     }
 
     /** Returns hours with putting right per hour without. */

@@ -1,7 +1,6 @@
 package benchtrue.revision;
 
-import benchtrue.findings.ShopPace;
-import benchtrue.findings.SurelyOwnJobs;
+import benchtrue.findings.Findings;
 import benchtrue.hours.JobLines;
 import benchtrue.reconcile.Ledger;
 import benchtrue.shop.Hours;
@@ -18,8 +17,8 @@ public final class JobsThatFit {
     }
 
     /** Counts the jobs of a shop. */
-    public static JobsThatFit of(JobLines jobs, ShopPace pace) {
-        return new JobsThatFit(new PastJobs(jobs, SurelyOwnJobs.of(jobs).rows(), pace), jobs.ledger());
+    public static JobsThatFit of(JobLines jobs, Findings findings) {
+        return new JobsThatFit(new PastJobs(jobs, findings.surelyOwn().rows(), findings.pace()), jobs.ledger());
     }
 
     /** Returns how many jobs of a repair type tell it. */

@@ -10,6 +10,7 @@ import benchtrue.shop.QuotedLines;
 import benchtrue.shop.Ticket;
 import benchtrue.shop.TicketStatus;
 import benchtrue.shop.Tickets;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
@@ -56,7 +57,7 @@ final class LedgerAsOf {
                 then.tickets,
                 then.lines,
                 time.entries(),
-                new PartUses.Builder().build(),
+                new PartUses(List.of()),
                 List.of(),
                 List.of(),
                 List.of(),
@@ -106,13 +107,13 @@ final class LedgerAsOf {
     }
 
     private Tickets tickets() {
-        Tickets.Builder rows = new Tickets.Builder();
+        List<Ticket> rows = new ArrayList<>();
         for (int ticket = 0; ticket < ticketThen.length; ticket++) {
             if (ticketThen[ticket] >= 0) {
                 rows.add(then(ticket, ledger.tickets().get(ticket)));
             }
         }
-        return rows.build();
+        return new Tickets(rows);
     }
 
     private Ticket then(int row, Ticket ticket) {
@@ -132,13 +133,13 @@ final class LedgerAsOf {
     }
 
     private QuotedLines lines() {
-        QuotedLines.Builder rows = new QuotedLines.Builder();
+        List<QuotedLine> rows = new ArrayList<>();
         for (int line = 0; line < lineThen.length; line++) {
             if (lineThen[line] >= 0) {
                 rows.add(then(ledger.lines().get(line)));
             }
         }
-        return rows.build();
+        return new QuotedLines(rows);
     }
 
     /** Hours are judged against the first quote, which is older than the day; what was billed later is left out. */

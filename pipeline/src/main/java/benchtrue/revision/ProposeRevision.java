@@ -6,7 +6,6 @@ import benchtrue.findings.Findings;
 import benchtrue.findings.LeftOut;
 import benchtrue.findings.RepairFinding;
 import benchtrue.findings.Slowing;
-import benchtrue.findings.SurelyOwnJobs;
 import benchtrue.findings.UnreadShares;
 import benchtrue.findings.UsualJob;
 import benchtrue.hours.JobLines;
@@ -39,7 +38,7 @@ public final class ProposeRevision {
         BackTest backTest = new TryPastJobs(costs.jobs(), settings).test();
         Map<Integer, LeftOut> leftOut =
                 findings.leftOut().stream().collect(Collectors.toMap(LeftOut::repairType, Function.identity()));
-        int[] rows = SurelyOwnJobs.of(costs.jobs()).rows();
+        int[] rows = findings.surelyOwn().rows();
         PastJobs past = new PastJobs(costs.jobs(), rows, findings.pace());
         Taken taken = Taken.of(costs.jobs(), rows, findings, leftOut);
         List<FitCurve> fits = FitCurves.of(costs.jobs(), taken.own(), findings.pace(), taken.once(), Map.of());

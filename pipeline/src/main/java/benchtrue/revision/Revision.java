@@ -32,11 +32,6 @@ public record Revision(
         coming = List.copyOf(coming);
     }
 
-    /** Takes the draft of a young shop that never changed its price book. */
-    public Revision(List<ProposedChange> changes) {
-        this(changes, Optional.empty(), BackTest.none(), List.of(), List.of(), List.of(), List.of());
-    }
-
     /** Returns the price book that the draft stands against: the newest adopted one, else the one in force. */
     public PriceBook against(Ledger ledger) {
         return against(coming, ledger);

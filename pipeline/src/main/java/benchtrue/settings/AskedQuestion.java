@@ -43,17 +43,17 @@ public record AskedQuestion(
     /** Returns what was written, by its key in {@code shop.toml}. */
     SortedMap<String, Object> byKey() {
         SortedMap<String, Object> values = new TreeMap<>();
-        values.put(BreakdownKey.TITLE.path(), title);
-        values.put(BreakdownKey.BY.path(), by);
-        values.put(BreakdownKey.ACROSS.path(), across);
-        values.put(BreakdownKey.WHERE.path(), where);
-        values.put(BreakdownKey.FROM.path(), from);
-        values.put(BreakdownKey.TO.path(), to);
-        values.put(BreakdownKey.DATE.path(), date);
-        values.put(BreakdownKey.SHOW.path(), show);
-        values.put(BreakdownKey.SORT.path(), sort);
-        values.put(BreakdownKey.TOP.path(), top);
-        values.put(BreakdownKey.PICTURE.path(), picture == Disclosure.SHOWN);
+        values.put(SettingsKey.BREAKDOWN_TITLE.within(), title);
+        values.put(SettingsKey.BREAKDOWN_BY.within(), by);
+        values.put(SettingsKey.BREAKDOWN_ACROSS.within(), across);
+        values.put(SettingsKey.BREAKDOWN_WHERE.within(), where);
+        values.put(SettingsKey.BREAKDOWN_FROM.within(), from);
+        values.put(SettingsKey.BREAKDOWN_TO.within(), to);
+        values.put(SettingsKey.BREAKDOWN_DATE.within(), date);
+        values.put(SettingsKey.BREAKDOWN_SHOW.within(), show);
+        values.put(SettingsKey.BREAKDOWN_SORT.within(), sort);
+        values.put(SettingsKey.BREAKDOWN_TOP.within(), top);
+        values.put(SettingsKey.BREAKDOWN_PICTURE.within(), picture == Disclosure.SHOWN);
         values.values().removeIf(value -> value.equals("") || value.equals(List.of()) || value.equals(0));
         return values;
     }

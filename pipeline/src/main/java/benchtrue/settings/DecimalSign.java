@@ -11,7 +11,6 @@ public enum DecimalSign {
         this.sign = sign;
     }
 
-    /** Returns the sign. */
     public char sign() {
         return sign;
     }

@@ -36,13 +36,13 @@ public record FamilyPolicy(
     /** Returns what was set, by its key. */
     SortedMap<String, Object> byKey() {
         SortedMap<String, Object> values = new TreeMap<>();
-        rule.ifPresent(found -> values.put(FamilyKey.RULE.path(), Words.of(found)));
-        coverage.ifPresent(found -> values.put(FamilyKey.COVERAGE.path(), found));
+        rule.ifPresent(found -> values.put(SettingsKey.FAMILY_RULE.within(), Words.of(found)));
+        coverage.ifPresent(found -> values.put(SettingsKey.FAMILY_COVERAGE.within(), found));
         if (Absent.has(rate)) {
-            values.put(FamilyKey.RATE.path(), Money.text(rate));
+            values.put(SettingsKey.FAMILY_RATE.within(), Money.text(rate));
         }
         if (Absent.has(priceRounding)) {
-            values.put(FamilyKey.PRICE_ROUNDING.path(), Money.text(priceRounding));
+            values.put(SettingsKey.FAMILY_PRICE_ROUNDING.within(), Money.text(priceRounding));
         }
         return values;
     }

@@ -39,11 +39,6 @@ public record Policy(
         this(rule, coverage, largestStep, priceRounding, fallBack, List.of());
     }
 
-    /** Takes everything but falling back, which is the default. */
-    public Policy(Rule rule, double coverage, double largestStep, long priceRounding) {
-        this(rule, coverage, largestStep, priceRounding, FallBack.WHEN_BEATEN);
-    }
-
     /** Returns the policy of a family of repairs: its own values, the shop's where it has none. */
     public Policy of(String family) {
         return own(family).map(found -> found.within(this)).orElse(this);

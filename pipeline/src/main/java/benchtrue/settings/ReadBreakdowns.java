@@ -1,97 +1,56 @@
 package benchtrue.settings;
 
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import org.tomlj.TomlArray;
-import org.tomlj.TomlPosition;
-import org.tomlj.TomlTable;
 
-/** Reads one {@code [[breakdown]]} question; whatever can't be used is refused with its line and column. */
+/** Reads the {@code [[breakdown]]} questions. */
 final class ReadBreakdowns {
     /** The section's name. */
     static final String SECTION = "breakdown";
 
     private static final long MOST_ROWS = 1_000;
-    private final TomlTable question;
-    private final TomlPosition place;
 
-    private ReadBreakdowns(TomlTable question, TomlPosition place) {
-        this.question = question;
-        this.place = place;
-    }
+    private ReadBreakdowns() {}
 
     /** Returns the questions in the file's order. */
     static List<AskedQuestion> read(TomlArray questions) {
-        List<AskedQuestion> read = new ArrayList<>();
-        for (int i = 0; i < questions.size(); i++) {
-            TomlPosition place = questions.inputPositionOf(i);
-            if (!(questions.get(i) instanceof TomlTable question)) {
-                throw SettingsFile.refusal(place, "\"breakdown\" is a list, expected [[breakdown]] sections");
-            }
-            read.add(new ReadBreakdowns(question, place).question());
-        }
-        return read;
+        return Section.list(questions, SECTION).stream()
+                .map(ReadBreakdowns::question)
+                .toList();
     }
 
-    private AskedQuestion question() {
-        List<String> known =
-                Arrays.stream(BreakdownKey.values()).map(BreakdownKey::path).toList();
-        SettingsFile.refuseUnknown(question, known, "[[" + SECTION + "]]");
+    private static AskedQuestion question(Section asked) {
         return new AskedQuestion(
-                needed(BreakdownKey.TITLE, text(BreakdownKey.TITLE)),
-                needed(BreakdownKey.BY, texts(BreakdownKey.BY)),
-                text(BreakdownKey.ACROSS),
-                texts(BreakdownKey.WHERE),
-                text(BreakdownKey.FROM),
-                text(BreakdownKey.TO),
-                text(BreakdownKey.DATE),
-                texts(BreakdownKey.SHOW),
-                text(BreakdownKey.SORT),
-                value(BreakdownKey.TOP, found -> found instanceof Long n && n >= 0 && n <= MOST_ROWS ? n : null)
-                        .map(Long::intValue)
-                        .orElse(0),
-                value(BreakdownKey.PICTURE, found -> found instanceof Boolean is ? is : null)
-                        .map(shown -> shown ? Disclosure.SHOWN : Disclosure.HIDDEN)
-                        .orElse(Disclosure.HIDDEN),
-                place.line());
+                asked.needed(
+                        SettingsKey.BREAKDOWN_TITLE,
+                        Optional.of(text(asked, SettingsKey.BREAKDOWN_TITLE)).filter(title -> !title.isEmpty())),
+                asked.needed(
+                        SettingsKey.BREAKDOWN_BY,
+                        Optional.of(texts(asked, SettingsKey.BREAKDOWN_BY)).filter(names -> !names.isEmpty())),
+                text(asked, SettingsKey.BREAKDOWN_ACROSS),
+                texts(asked, SettingsKey.BREAKDOWN_WHERE),
+                text(asked, SettingsKey.BREAKDOWN_FROM),
+                text(asked, SettingsKey.BREAKDOWN_TO),
+                text(asked, SettingsKey.BREAKDOWN_DATE),
+                texts(asked, SettingsKey.BREAKDOWN_SHOW),
+                text(asked, SettingsKey.BREAKDOWN_SORT),
+                asked.whole(SettingsKey.BREAKDOWN_TOP, 0, MOST_ROWS).orElse(0L).intValue(),
+                asked.disclosure(SettingsKey.BREAKDOWN_PICTURE).orElse(Disclosure.HIDDEN),
+                asked.place().line());
     }
 
-    private <T> T needed(BreakdownKey key, T found) {
-        if (found.equals("") || found.equals(List.of())) {
-            throw SettingsFile.refusal(
-                    place, "[[" + SECTION + "]] without \"" + key.path() + "\", expected " + key.expected());
-        }
-        return found;
+    private static String text(Section asked, SettingsKey key) {
+        return asked.text(key, String::strip).orElse("");
     }
 
-    private String text(BreakdownKey key) {
-        return value(key, found -> found instanceof String text && !text.isBlank() ? text.strip() : null)
-                .orElse("");
-    }
-
-    private List<String> texts(BreakdownKey key) {
-        return value(key, found -> found instanceof TomlArray list ? all(list) : null)
+    private static List<String> texts(Section asked, SettingsKey key) {
+        return asked.value(key, found -> found instanceof TomlArray list ? all(list) : null)
                 .orElse(List.of());
     }
 
     private static List<String> all(TomlArray list) {
         boolean words = list.toList().stream().allMatch(word -> word instanceof String);
         return words ? list.toList().stream().map(Object::toString).toList() : null;
-    }
-
-    private <T> Optional<T> value(BreakdownKey key, Function<Object, T> reading) {
-        Object found = question.get(List.of(key.path()));
-        if (found == null) {
-            return Optional.empty();
-        }
-        T read = reading.apply(found);
-        if (read == null) {
-            throw SettingsFile.unusable(
-                    question.inputPositionOf(List.of(key.path())), SECTION + "." + key.path(), found, key.expected());
-        }
-        return Optional.of(read);
     }
 }

@@ -1,6 +1,5 @@
 package benchtrue.settings;
 
-import benchtrue.format.Spelling;
 import benchtrue.format.Words;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
@@ -12,38 +11,24 @@ import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.regex.PatternSyntaxException;
 import org.tomlj.TomlArray;
+import org.tomlj.TomlPosition;
 import org.tomlj.TomlTable;
 
 /** Reads how the table of one {@code [[files]]} rule lies in its files. */
 final class ReadFileShape {
-    private final TomlTable rule;
+    private final Section rule;
 
-    ReadFileShape(TomlTable rule) {
+    ReadFileShape(Section rule) {
         this.rule = rule;
     }
 
     FileShape shape() {
         return new FileShape(
-                read(rule, FileKey.SHEET, FileKey.SHEET.path(), ReadFileShape::texts)
-                        .orElse(List.of()),
-                read(rule, FileKey.EFFECTIVE, FileKey.EFFECTIVE.path(), ReadFileShape::day),
-                read(rule, FileKey.FILL_DOWN, FileKey.FILL_DOWN.path(), ReadFileShape::texts)
-                        .orElse(List.of()),
+                rule.value(SettingsKey.FILE_SHEET, ReadFileShape::texts).orElse(List.of()),
+                rule.value(SettingsKey.FILE_EFFECTIVE, ReadFileShape::day),
+                rule.value(SettingsKey.FILE_FILL_DOWN, ReadFileShape::texts).orElse(List.of()),
                 patterns(),
-                unpivot());
-    }
-
-    /** Returns what stands under a key of a table; the reading returns null for what can't be used. */
-    private static <T> Optional<T> read(TomlTable table, FileKey key, String path, Function<Object, T> reading) {
-        Object found = table.get(List.of(path));
-        if (found == null) {
-            return Optional.empty();
-        }
-        T read = reading.apply(found);
-        if (read == null) {
-            throw ReadFileRules.unusable(key, table.inputPositionOf(List.of(path)), found);
-        }
-        return Optional.of(read);
+                rule.table(SettingsKey.FILE_UNPIVOT, this::unpivot));
     }
 
     /** Returns a text or a list of texts as a list, null where it is neither. */
@@ -71,17 +56,14 @@ final class ReadFileShape {
     }
 
     private List<Pair> patterns() {
-        List<Pair> patterns = read(
-                        rule,
-                        FileKey.PATTERNS,
-                        FileKey.PATTERNS.path(),
-                        found -> found instanceof TomlTable table ? ReadFileRules.pairs(FileKey.PATTERNS, table) : null)
-                .orElse(List.of());
+        List<Pair> patterns = ReadFileRules.pairs(rule, SettingsKey.FILE_PATTERNS);
         for (Pair pattern : patterns) {
             if (groups(pattern.text()) != 1) {
-                throw SettingsFile.unusable(
-                        rule.getTable(FileKey.PATTERNS.path()).inputPositionOf(List.of(pattern.key())),
-                        ReadFileRules.SECTION + "." + FileKey.PATTERNS.path() + "." + pattern.key(),
+                throw Section.unusable(
+                        rule.table()
+                                .getTable(SettingsKey.FILE_PATTERNS.within())
+                                .inputPositionOf(List.of(pattern.key())),
+                        SettingsKey.FILE_PATTERNS.path() + "." + pattern.key(),
                         pattern.text(),
                         "a pattern with one group in round brackets, such as '(\\d+)'");
             }
@@ -97,42 +79,25 @@ final class ReadFileShape {
         }
     }
 
-    private Optional<Unpivot> unpivot() {
-        return read(
-                rule,
-                FileKey.UNPIVOT,
-                FileKey.UNPIVOT.path(),
-                found -> found instanceof TomlTable table ? unpivot(table) : null);
-    }
-
     private Unpivot unpivot(TomlTable table) {
+        TomlPosition place = rule.placeOf(SettingsKey.FILE_UNPIVOT.within());
+        Section unpivot = new Section(table, SettingsKey.FILE_UNPIVOT.path(), place);
         List<String> known =
                 Arrays.stream(UnpivotKey.values()).map(UnpivotKey::path).toList();
-        for (String key : table.keySet()) {
-            if (!known.contains(key)) {
-                throw SettingsFile.refusal(
-                        table.inputPositionOf(List.of(key)),
-                        "unknown key \"" + key + "\" of [files.unpivot]. "
-                                + Spelling.nearest(key, known)
-                                        .map(near -> "Did you mean \"" + near + "\"?")
-                                        .orElse("Known keys: " + String.join(", ", known)));
-            }
-        }
-        Optional<UnpivotHeader> header = unpivot(table, UnpivotKey.HEADER, ReadFileShape::header);
-        if (header.isEmpty()) {
-            throw ReadFileRules.unusable(
-                    FileKey.UNPIVOT, rule.inputPositionOf(List.of(FileKey.UNPIVOT.path())), "it without header");
-        }
+        unpivot.refuseUnknown(known, "[" + unpivot.path() + "]");
+        UnpivotHeader header = read(unpivot, UnpivotKey.HEADER, ReadFileShape::header)
+                .orElseThrow(() -> Section.unusable(
+                        place, unpivot.path(), "it without header", SettingsKey.FILE_UNPIVOT.expected()));
         return new Unpivot(
-                unpivot(table, UnpivotKey.COLUMNS, ReadFileShape::texts).orElse(List.of()),
-                header.get(),
-                unpivot(table, UnpivotKey.AFTER, ReadFileShape::text),
-                unpivot(table, UnpivotKey.BEFORE, ReadFileShape::text),
-                rule.inputPositionOf(List.of(FileKey.UNPIVOT.path())).line());
+                read(unpivot, UnpivotKey.COLUMNS, ReadFileShape::texts).orElse(List.of()),
+                header,
+                read(unpivot, UnpivotKey.AFTER, ReadFileShape::text),
+                read(unpivot, UnpivotKey.BEFORE, ReadFileShape::text),
+                place.line());
     }
 
-    private static <T> Optional<T> unpivot(TomlTable table, UnpivotKey key, Function<Object, T> reading) {
-        return read(table, FileKey.UNPIVOT, key.path(), reading);
+    private static <T> Optional<T> read(Section unpivot, UnpivotKey key, Function<Object, T> reading) {
+        return unpivot.value(key.path(), unpivot.path(), SettingsKey.FILE_UNPIVOT.expected(), reading);
     }
 
     private static UnpivotHeader header(Object found) {

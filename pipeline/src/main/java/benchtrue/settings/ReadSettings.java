@@ -54,58 +54,61 @@ public final class ReadSettings {
 
     private static Settings settings(SettingsFile file) {
         Settings absent = Settings.DEFAULTS;
+        Section top = file.section("");
         return new Settings(
-                file.text(SettingsKey.CURRENCY, absent.currency(), ReadSettings::currency),
-                file.text(SettingsKey.ZONE, absent.zone(), ReadSettings::zone),
-                file.text(SettingsKey.LOCALE, absent.locale(), ReadSettings::locale),
-                file.amount(SettingsKey.SHOP_RATE, 1, MILLION, absent.shopRate()),
-                file.number(SettingsKey.BURDEN, 0, 2, absent.burden()),
-                file.number(SettingsKey.TOLERANCE, 0, 0.5, absent.tolerance()),
-                file.amount(SettingsKey.MATERIALITY, 0, MILLION, absent.materiality()),
-                file.number(SettingsKey.FALSE_DISCOVERY, 0.001, 0.5, absent.falseDiscovery()),
-                (int) file.whole(SettingsKey.RESAMPLES, 200, 100_000, absent.resamples()),
+                top.text(SettingsKey.CURRENCY, ReadSettings::currency).orElse(absent.currency()),
+                top.text(SettingsKey.ZONE, ReadSettings::zone).orElse(absent.zone()),
+                top.text(SettingsKey.LOCALE, ReadSettings::locale).orElse(absent.locale()),
+                top.amount(SettingsKey.SHOP_RATE, 1, MILLION).orElse(absent.shopRate()),
+                top.number(SettingsKey.BURDEN, 0, 2).orElse(absent.burden()),
+                top.number(SettingsKey.TOLERANCE, 0, 0.5).orElse(absent.tolerance()),
+                top.amount(SettingsKey.MATERIALITY, 0, MILLION).orElse(absent.materiality()),
+                top.number(SettingsKey.FALSE_DISCOVERY, 0.001, 0.5).orElse(absent.falseDiscovery()),
+                whole(top, SettingsKey.RESAMPLES, 200, 100_000, absent.resamples()),
                 policy(file, absent.policy()),
-                file.disclosure(SettingsKey.SHOW_PEOPLE, absent.people()),
-                file.disclosure(SettingsKey.WALL_COPY, absent.wallCopy()),
-                file.whole(SettingsKey.SEED, 0, 9_000_000_000_000_000_000L, absent.seed()),
-                money(file, absent.money()),
-                (int) file.whole(SettingsKey.KEEP_RESULTS, 0, 100_000, absent.keepResults()),
-                file.number(SettingsKey.MOST_UNREAD_SHARE, 0, 0.5, absent.mostUnreadShare()),
+                top.disclosure(SettingsKey.SHOW_PEOPLE).orElse(absent.people()),
+                top.disclosure(SettingsKey.WALL_COPY).orElse(absent.wallCopy()),
+                top.whole(SettingsKey.SEED, 0, 9_000_000_000_000_000_000L).orElse(absent.seed()),
+                money(file.section("money"), absent.money()),
+                whole(top, SettingsKey.KEEP_RESULTS, 0, 100_000, absent.keepResults()),
+                top.number(SettingsKey.MOST_UNREAD_SHARE, 0, 0.5).orElse(absent.mostUnreadShare()),
                 file.files(),
                 file.words(),
-                (int) file.whole(SettingsKey.FINISHED_AFTER, 1, 3_650, absent.finishedAfterDays()),
+                whole(top, SettingsKey.FINISHED_AFTER, 1, 3_650, absent.finishedAfterDays()),
                 file.breakdowns());
     }
 
-    private static MoneyRules money(SettingsFile file, MoneyRules absent) {
-        double overtimeAfter =
-                file.number(SettingsKey.MONEY_OVERTIME_AFTER, 1, 168, Hours.of(absent.overtimeAfterSeconds()));
+    private static int whole(Section top, SettingsKey key, int low, int high, int absent) {
+        return top.whole(key, low, high).map(Long::intValue).orElse(absent);
+    }
+
+    private static MoneyRules money(Section section, MoneyRules absent) {
+        double overtimeAfter = section.number(SettingsKey.MONEY_OVERTIME_AFTER, 1, 168)
+                .orElse(Hours.of(absent.overtimeAfterSeconds()));
         return new MoneyRules(
-                file.number(SettingsKey.MONEY_OVERTIME_PREMIUM, 0, 2, absent.overtimePremium()),
+                section.number(SettingsKey.MONEY_OVERTIME_PREMIUM, 0, 2).orElse(absent.overtimePremium()),
                 Hours.seconds(BigDecimal.valueOf(overtimeAfter)),
-                file.number(SettingsKey.MONEY_TARGET_MARGIN, 0, 0.9, absent.targetMargin()),
-                file.number(SettingsKey.MONEY_LEAST_LOGGED_SHARE, 0, 1, absent.leastLoggedShare()),
-                file.amount(SettingsKey.MONEY_OVERHEAD_RATE, 1, MILLION, absent.overheadRate()));
+                section.number(SettingsKey.MONEY_TARGET_MARGIN, 0, 0.9).orElse(absent.targetMargin()),
+                section.number(SettingsKey.MONEY_LEAST_LOGGED_SHARE, 0, 1).orElse(absent.leastLoggedShare()),
+                section.amount(SettingsKey.MONEY_OVERHEAD_RATE, 1, MILLION).orElse(absent.overheadRate()));
     }
 
     private static Policy policy(SettingsFile file, Policy absent) {
+        Section section = file.section("policy");
         return new Policy(
-                file.text(
-                        SettingsKey.POLICY_RULE,
-                        absent.rule(),
-                        word -> Words.parse(Policy.Rule.class, word).orElse(null)),
-                file.number(
-                        SettingsKey.POLICY_COVERAGE, Policy.LEAST_COVERAGE, Policy.MOST_COVERAGE, absent.coverage()),
-                file.number(SettingsKey.POLICY_LARGEST_STEP, 0.01, 1, absent.largestStep()),
-                file.amount(
-                        SettingsKey.POLICY_PRICE_ROUNDING,
-                        Policy.LEAST_ROUNDING,
-                        Policy.MOST_ROUNDING,
-                        absent.priceRounding()),
-                file.text(
-                        SettingsKey.POLICY_FALL_BACK,
-                        absent.fallBack(),
-                        word -> Words.parse(Policy.FallBack.class, word).orElse(null)),
+                section.text(
+                                SettingsKey.POLICY_RULE,
+                                word -> Words.parse(Policy.Rule.class, word).orElse(null))
+                        .orElse(absent.rule()),
+                section.number(SettingsKey.POLICY_COVERAGE, Policy.LEAST_COVERAGE, Policy.MOST_COVERAGE)
+                        .orElse(absent.coverage()),
+                section.number(SettingsKey.POLICY_LARGEST_STEP, 0.01, 1).orElse(absent.largestStep()),
+                section.amount(SettingsKey.POLICY_PRICE_ROUNDING, Policy.LEAST_ROUNDING, Policy.MOST_ROUNDING)
+                        .orElse(absent.priceRounding()),
+                section.text(
+                                SettingsKey.POLICY_FALL_BACK,
+                                word -> Words.parse(Policy.FallBack.class, word).orElse(null))
+                        .orElse(absent.fallBack()),
                 file.families());
     }
 

@@ -89,44 +89,6 @@ public record Settings(
         breakdowns = List.copyOf(breakdowns);
     }
 
-    /** Takes everything but the rules for costs, how much is kept and the rules for files, which have their defaults. */
-    public Settings(
-            String currency,
-            ZoneId zone,
-            String locale,
-            long shopRate,
-            double burden,
-            double tolerance,
-            long materiality,
-            double falseDiscovery,
-            int resamples,
-            Policy policy,
-            Disclosure people,
-            Disclosure wallCopy,
-            long seed) {
-        this(
-                currency,
-                zone,
-                locale,
-                shopRate,
-                burden,
-                tolerance,
-                materiality,
-                falseDiscovery,
-                resamples,
-                policy,
-                people,
-                wallCopy,
-                seed,
-                MoneyRules.DEFAULTS,
-                DEFAULTS.keepResults,
-                DEFAULTS.mostUnreadShare,
-                DEFAULTS.files,
-                DEFAULTS.words,
-                DEFAULTS.finishedAfterDays,
-                DEFAULTS.breakdowns);
-    }
-
     /** Returns figures as this shop's people read them; every sentence, page, picture and sheet uses them. */
     public Figures figures() {
         return Figures.of(locale, currency);
@@ -201,23 +163,27 @@ public record Settings(
         /** Returns what was set, by its key in {@code shop.toml}. */
         static Map<String, Object> of(FileRule rule) {
             RuleRecord record = new RuleRecord();
-            record.put(FileKey.NAME, rule.name());
-            record.put(FileKey.TABLE, rule.table());
-            rule.encoding().ifPresent(charset -> record.put(FileKey.ENCODING, charset.name()));
-            rule.delimiter().ifPresent(mark -> record.put(FileKey.DELIMITER, mark == '\t' ? "tab" : mark.toString()));
+            record.put(SettingsKey.FILE_NAME, rule.name());
+            record.put(SettingsKey.FILE_TABLE, rule.table());
+            rule.encoding().ifPresent(charset -> record.put(SettingsKey.FILE_ENCODING, charset.name()));
+            rule.delimiter()
+                    .ifPresent(mark -> record.put(SettingsKey.FILE_DELIMITER, mark == '\t' ? "tab" : mark.toString()));
             rule.quote()
-                    .ifPresent(mark -> record.put(FileKey.QUOTE, mark == FileRule.NO_QUOTE ? "none" : mark.toString()));
-            rule.decimal().ifPresent(sign -> record.put(FileKey.DECIMAL, String.valueOf(sign.sign())));
-            rule.dates().ifPresent(order -> record.put(FileKey.DATES, Words.of(order)));
-            rule.headerLine().ifPresent(line -> record.put(FileKey.HEADER_LINE, line));
-            rule.totalsRow().ifPresent(row -> record.put(FileKey.TOTALS_ROW, row == TotalsRow.PRESENT));
+                    .ifPresent(mark ->
+                            record.put(SettingsKey.FILE_QUOTE, mark == FileRule.NO_QUOTE ? "none" : mark.toString()));
+            rule.decimal().ifPresent(sign -> record.put(SettingsKey.FILE_DECIMAL, String.valueOf(sign.sign())));
+            rule.dates().ifPresent(order -> record.put(SettingsKey.FILE_DATES, Words.of(order)));
+            rule.headerLine().ifPresent(line -> record.put(SettingsKey.FILE_HEADER_LINE, line));
+            rule.totalsRow().ifPresent(row -> record.put(SettingsKey.FILE_TOTALS_ROW, row == TotalsRow.PRESENT));
             record.putShape(rule.shape());
-            rule.hours().ifPresent(unit -> record.put(FileKey.HOURS, Words.of(unit)));
-            rule.span().ifPresent(span -> record.put(FileKey.ENTRIES, Map.of(ReadFileRules.SPAN, Words.of(span))));
-            record.putPairs(FileKey.COLUMNS, rule.columns());
-            record.putPairs(FileKey.CONSTANTS, rule.constants());
+            rule.hours().ifPresent(unit -> record.put(SettingsKey.FILE_HOURS, Words.of(unit)));
+            rule.span()
+                    .ifPresent(
+                            span -> record.put(SettingsKey.FILE_ENTRIES, Map.of(ReadFileRules.SPAN, Words.of(span))));
+            record.putPairs(SettingsKey.FILE_COLUMNS, rule.columns());
+            record.putPairs(SettingsKey.FILE_CONSTANTS, rule.constants());
             if (!rule.values().isEmpty()) {
-                record.put(FileKey.VALUES, maps(rule.values()));
+                record.put(SettingsKey.FILE_VALUES, maps(rule.values()));
             }
             return record.values;
         }
@@ -229,23 +195,25 @@ public record Settings(
             return maps;
         }
 
-        private void put(FileKey key, Object value) {
-            values.put(key.path(), value);
+        private void put(SettingsKey key, Object value) {
+            values.put(key.within(), value);
         }
 
         private void putShape(FileShape shape) {
             if (!shape.sheets().isEmpty()) {
-                put(FileKey.SHEET, shape.sheets().size() == 1 ? shape.sheets().get(0) : shape.sheets());
+                put(
+                        SettingsKey.FILE_SHEET,
+                        shape.sheets().size() == 1 ? shape.sheets().get(0) : shape.sheets());
             }
-            shape.effective().ifPresent(day -> put(FileKey.EFFECTIVE, day.toString()));
+            shape.effective().ifPresent(day -> put(SettingsKey.FILE_EFFECTIVE, day.toString()));
             if (!shape.fillDown().isEmpty()) {
-                put(FileKey.FILL_DOWN, shape.fillDown());
+                put(SettingsKey.FILE_FILL_DOWN, shape.fillDown());
             }
-            putPairs(FileKey.PATTERNS, shape.patterns());
-            shape.unpivot().ifPresent(unpivot -> put(FileKey.UNPIVOT, UnpivotKey.record(unpivot)));
+            putPairs(SettingsKey.FILE_PATTERNS, shape.patterns());
+            shape.unpivot().ifPresent(unpivot -> put(SettingsKey.FILE_UNPIVOT, UnpivotKey.record(unpivot)));
         }
 
-        private void putPairs(FileKey key, List<Pair> pairs) {
+        private void putPairs(SettingsKey key, List<Pair> pairs) {
             if (!pairs.isEmpty()) {
                 put(key, texts(pairs));
             }

@@ -1,6 +1,6 @@
 package benchtrue.settings;
 
-import java.util.List;
+import java.util.Set;
 
 /** Every key of {@code shop.toml}, as the owner writes it, with what it may hold and what it is for. */
 enum SettingsKey {
@@ -71,7 +71,69 @@ enum SettingsKey {
     MONEY_OVERHEAD_RATE(
             "money.overhead_rate",
             "an amount above 0",
-            "overhead that a bench hour carries; without it, what last year's bench hours carried");
+            "overhead that a bench hour carries; without it, what last year's bench hours carried"),
+    FAMILY_RULE("policy.family.NAME.rule", POLICY_RULE.expected, "what is proposed for the family's repairs"),
+    FAMILY_COVERAGE(
+            "policy.family.NAME.coverage",
+            POLICY_COVERAGE.expected,
+            "share of the family's jobs that should fit the quote"),
+    FAMILY_RATE("policy.family.NAME.rate", SHOP_RATE.expected, "price of a bench hour where the family's hours change"),
+    FAMILY_PRICE_ROUNDING(
+            "policy.family.NAME.price_rounding",
+            POLICY_PRICE_ROUNDING.expected,
+            "the family's prices are rounded to a multiple of this"),
+    FILE_NAME(
+            "files.name", "a file name, with * for any letters and ? for one", "which files of exports and price-book"),
+    FILE_TABLE("files.table", "a table's name", "what the rows are"),
+    FILE_ENCODING("files.encoding", "the name of an encoding such as \"windows-1252\"", "how letters are written"),
+    FILE_DELIMITER("files.delimiter", "one character or \"tab\"", "what stands between cells"),
+    FILE_QUOTE("files.quote", "one character or \"none\"", "what stands around text"),
+    FILE_DECIMAL("files.decimal", "\".\" or \",\"", "what stands before decimals"),
+    FILE_DATES(
+            "files.dates", "\"day-month-year\", \"month-day-year\" or \"year-month-day\"", "order of dates in figures"),
+    FILE_HEADER_LINE("files.header_line", "a whole number from 1 to 10000", "line of the column names"),
+    FILE_TOTALS_ROW("files.totals_row", "true or false", "whether the last row is a total, which is left out"),
+    FILE_SHEET("files.sheet", "a sheet's name or a list of them, with * and ?", "which sheets of a workbook"),
+    FILE_EFFECTIVE(
+            "files.effective", "a date such as \"2026-01-01\"", "from which day a price list among the exports holds"),
+    FILE_FILL_DOWN(
+            "files.fill_down",
+            "a list of the file's headers",
+            "columns whose cell stands once above the rows it holds for"),
+    FILE_HOURS(
+            "files.hours",
+            "\"hours\", \"minutes\", \"hundredths\" or \"hours-minutes\" (1.30 is 1 h 30 min)",
+            "what a number for hours counts"),
+    FILE_ENTRIES(
+            "files.entries",
+            "a section with span = \"day\", \"week\" or \"month\"",
+            "over which days one entry is a sum"),
+    FILE_COLUMNS("files.columns", "canonical column = \"the file's header\"", "which of the file's columns is which"),
+    FILE_PATTERNS(
+            "files.patterns", "canonical column = a pattern with one group", "which part of a column's texts counts"),
+    FILE_UNPIVOT(
+            "files.unpivot",
+            "a section with header = \"text\", \"date\", \"weekday\" or \"day\", and columns, after or before",
+            "columns that hold one entry a cell; \"(column)\" and \"(cell)\" name header and cell"),
+    FILE_VALUES(
+            "files.values",
+            "a section a column, in it \"the file's word\" = \"the contract's word\"",
+            "what its words mean"),
+    FILE_CONSTANTS("files.constants", "canonical column = \"a text\"", "what holds for every row"),
+    BREAKDOWN_TITLE("breakdown.title", "a text", "what the question is called"),
+    BREAKDOWN_BY("breakdown.by", "one to three names in square brackets", "what the jobs are grouped by"),
+    BREAKDOWN_ACROSS("breakdown.across", "a name", "which name stands across"),
+    BREAKDOWN_WHERE("breakdown.where", "conditions in square brackets", "which jobs; all conditions hold together"),
+    BREAKDOWN_FROM("breakdown.from", "a day such as \"2026-03-01\" or \"12 months\"", "first day, or how far back"),
+    BREAKDOWN_TO("breakdown.to", "a day such as \"2026-06-30\"", "last day"),
+    BREAKDOWN_DATE(
+            "breakdown.date", "\"quoted\", \"opened\" or \"closed\"", "which day of a job counts; quoted without it"),
+    BREAKDOWN_SHOW("breakdown.show", "names of figures in square brackets", "which figures"),
+    BREAKDOWN_SORT("breakdown.sort", "a figure, or \"FIGURE rising\"", "the largest first; by name without it"),
+    BREAKDOWN_TOP("breakdown.top", "a whole number from 0 to 1000", "how many rows are shown; 0 shows all"),
+    BREAKDOWN_PICTURE("breakdown.picture", "true or false", "whether the page and charts have a picture of it");
+
+    private static final Set<String> SINGLE_SECTIONS = Set.of("", "policy", "money");
 
     private final String path;
     private final String expected;
@@ -83,9 +145,24 @@ enum SettingsKey {
         this.meaning = meaning;
     }
 
-    /** Returns the key with its section before a point. */
+    /** Returns the key with its section before the last point. */
     String path() {
         return path;
+    }
+
+    /** Returns the section, empty for the top of the file. */
+    String section() {
+        return path.substring(0, Math.max(0, path.lastIndexOf('.')));
+    }
+
+    /** Returns the key within its section. */
+    String within() {
+        return path.substring(path.lastIndexOf('.') + 1);
+    }
+
+    /** Returns whether the key stands at the top or in a section that there is once. */
+    boolean single() {
+        return SINGLE_SECTIONS.contains(section());
     }
 
     /** Returns what the key may hold, in words. */
@@ -93,13 +170,7 @@ enum SettingsKey {
         return expected;
     }
 
-    /** Returns what the key is for. */
     String meaning() {
         return meaning;
-    }
-
-    /** Returns the section and the key in it. */
-    List<String> parts() {
-        return List.of(path.split("\\."));
     }
 }

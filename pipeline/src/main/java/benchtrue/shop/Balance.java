@@ -7,7 +7,6 @@ import java.util.List;
  *
  * @param name what is balanced, such as {@code hours} or {@code rows of time-log.csv}
  * @param unit {@code seconds}, {@code ten-thousandths} or {@code rows}
- * @param read what was read in all
  * @param terms where it went
  */
 public record Balance(String name, String unit, long read, List<Term> terms) {

@@ -5,7 +5,6 @@ import java.math.RoundingMode;
 
 /** Hours, kept as whole seconds so that sums are exact. */
 public final class Hours {
-    /** Seconds in an hour. */
     public static final long SECONDS = 3_600;
 
     private static final BigDecimal PER_HOUR = BigDecimal.valueOf(SECONDS);

@@ -26,7 +26,6 @@ public final class Ints {
         values[size++] = value;
     }
 
-    /** Returns the value at a place. */
     public int get(int place) {
         return values[place];
     }

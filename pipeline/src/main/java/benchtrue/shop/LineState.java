@@ -5,5 +5,9 @@ public enum LineState {
     VOID,
     DECLINED,
     CLOSED,
-    OPEN
+    OPEN;
+
+    public boolean accepted() {
+        return this == CLOSED || this == OPEN;
+    }
 }

@@ -26,7 +26,6 @@ public final class Longs {
         values[size++] = value;
     }
 
-    /** Returns the value at a place. */
     public long get(int place) {
         return values[place];
     }

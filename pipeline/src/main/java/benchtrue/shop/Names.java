@@ -18,7 +18,6 @@ public final class Names {
         return new Names(new TreeSet<>(names).toArray(String[]::new));
     }
 
-    /** Returns how many names there are. */
     public int size() {
         return sorted.length;
     }

@@ -4,7 +4,6 @@ package benchtrue.shop;
  * One cost of keeping the doors open.
  *
  * @param month {@code year * 12 + month - 1}
- * @param account what it was for
  * @param amount money
  * @param behaviour fixed or variable
  */

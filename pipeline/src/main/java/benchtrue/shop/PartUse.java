@@ -10,10 +10,8 @@ import java.math.RoundingMode;
  * @param line index of the line, or {@link Absent#INDEX}
  * @param part code of the part
  * @param quantity in ten-thousandths
- * @param unitCost cost of one
  * @param unitCharge charge for one, or {@link Absent#AMOUNT}
  * @param usedOn day drawn
- * @param kind what it is
  */
 public record PartUse(
         int ticket, int line, int part, long quantity, long unitCost, long unitCharge, int usedOn, PartKind kind) {

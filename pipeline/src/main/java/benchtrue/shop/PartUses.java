@@ -1,98 +1,48 @@
 package benchtrue.shop;
 
-/** All parts drawn as columns, in the order of ticket. */
+import java.util.Collection;
+
+/**
+ * All parts drawn, in the order of ticket.
+ *
+ * <p>An accessor with the name of a part of {@link PartUse} returns that part of a row.
+ */
 public final class PartUses {
-    private static final PartKind[] PART_KINDS = PartKind.values();
+    private final PartUse[] rows;
 
-    private final Ints ticket = new Ints();
-    private final Ints line = new Ints();
-    private final Ints part = new Ints();
-    private final Longs quantity = new Longs();
-    private final Longs unitCost = new Longs();
-    private final Longs unitCharge = new Longs();
-    private final Ints usedOn = new Ints();
-    private final Bytes kind = new Bytes();
+    public PartUses(Collection<PartUse> rows) {
+        this.rows = rows.toArray(PartUse[]::new);
+    }
 
-    private PartUses() {}
-
-    /** Returns how many rows there are. */
     public int size() {
-        return ticket.size();
+        return rows.length;
     }
 
-    /** Returns a row as a value; for reading a few, not for loops over millions. */
     public PartUse get(int row) {
-        return new PartUse(
-                ticket(row),
-                line(row),
-                part(row),
-                quantity(row),
-                unitCost(row),
-                unitCharge(row),
-                usedOn(row),
-                kind(row));
+        return rows[row];
     }
 
-    /** Returns {@link PartUse#ticket} of a row. */
     public int ticket(int row) {
-        return ticket.get(row);
+        return rows[row].ticket();
     }
 
-    /** Returns {@link PartUse#line} of a row. */
     public int line(int row) {
-        return line.get(row);
+        return rows[row].line();
     }
 
-    /** Returns {@link PartUse#part} of a row. */
     public int part(int row) {
-        return part.get(row);
+        return rows[row].part();
     }
 
-    /** Returns {@link PartUse#quantity} of a row. */
     public long quantity(int row) {
-        return quantity.get(row);
+        return rows[row].quantity();
     }
 
-    /** Returns {@link PartUse#unitCost} of a row. */
-    public long unitCost(int row) {
-        return unitCost.get(row);
-    }
-
-    /** Returns {@link PartUse#unitCharge} of a row. */
     public long unitCharge(int row) {
-        return unitCharge.get(row);
+        return rows[row].unitCharge();
     }
 
-    /** Returns {@link PartUse#usedOn} of a row. */
     public int usedOn(int row) {
-        return usedOn.get(row);
-    }
-
-    /** Returns {@link PartUse#kind} of a row. */
-    public PartKind kind(int row) {
-        return PART_KINDS[kind.get(row)];
-    }
-
-    /** Takes rows in the order of their keys, until they are built. */
-    public static final class Builder {
-        private final PartUses rows = new PartUses();
-
-        /** Appends a row and returns this builder. */
-        public Builder add(PartUse row) {
-            rows.ticket.add(row.ticket());
-            rows.line.add(row.line());
-            rows.part.add(row.part());
-            rows.quantity.add(row.quantity());
-            rows.unitCost.add(row.unitCost());
-            rows.unitCharge.add(row.unitCharge());
-            rows.usedOn.add(row.usedOn());
-            rows.kind.add((byte) row.kind().ordinal());
-            return this;
-        }
-
-        /** Returns the rows as columns. */
-        public PartUses build() {
-            return rows;
-        }
+        return rows[row].usedOn();
     }
 }

@@ -13,9 +13,6 @@ package benchtrue.shop;
  * @param quotedOn day quoted where later than the ticket's first lines (found work), or {@link Absent#DAY}
  * @param firstQuotedSeconds hours of the first accepted quote
  * @param firstQuotedLabour labour price of the first accepted quote
- * @param billedLabour labour billed
- * @param billedParts parts billed
- * @param chargeKind what is charged for
  * @param quoteBasis what the quote promises
  * @param paidBy who pays
  * @param reworkOf index of the ticket this line puts right, or {@link Absent#INDEX}

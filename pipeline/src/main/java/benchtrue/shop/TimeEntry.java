@@ -7,9 +7,7 @@ package benchtrue.shop;
  * @param line index of the line named, or {@link Absent#INDEX}
  * @param repairType code of the repair type named, or {@link Absent#INDEX}
  * @param technician code of the technician
- * @param workDay day worked
  * @param seconds time worked; negative only on the cancelling half of a pair
- * @param kind what it was for
  */
 public record TimeEntry(
         int ticket, int line, int repairType, int technician, int workDay, long seconds, TimeKind kind) {}

@@ -3,18 +3,15 @@ package benchtrue.statistics;
 import java.util.Arrays;
 
 /**
- * Percentile and bias-corrected accelerated (BCa) bootstrap intervals and one-sided p-values (Efron 1987, JASA 82, 171-185; Davison,
- * Hinkley 1997, chapter 5) from given replicates.
+ * Percentile and bias-corrected accelerated (BCa) one-sided bootstrap p-values (Efron 1987, JASA 82, 171-185; Davison, Hinkley
+ * 1997, chapter 5) from given replicates.
  *
- * <p>With z0 = &Phi;&#8315;&sup1;(share of replicates below the estimate) and acceleration a, the end at level &alpha; is the quantile at
- * &Phi;(z0 + (z0 + z&alpha;) / (1 &minus; a (z0 + z&alpha;))). Shares count ties half and are (count + &frac12;) / (B + 1), so they are never 0 or 1;
- * quantiles of replicates are Hyndman and Fan's type 6, at rank (B + 1) p. {@code NaN} replicates (a resample without the subject)
- * are left out: see {@link #usable()}. Fewer than two usable ones, or a {@code NaN} estimate, give {@code NaN}. BCa of a median is
- * unsafe in small samples. O(B log B) once, O(log B) a question.
+ * <p>With z0 = &Phi;&#8315;&sup1;(share of replicates below the estimate) and acceleration a, the interval's end at level &alpha; is the
+ * replicates' quantile at &Phi;(z0 + (z0 + z&alpha;) / (1 &minus; a (z0 + z&alpha;))); a p-value is the level whose end is the bound. Shares
+ * count ties half and are (count + &frac12;) / (B + 1), so they are never 0 or 1. {@code NaN} replicates (a resample without the subject)
+ * are left out. Fewer than two others, or a {@code NaN} estimate, give {@code NaN}. O(B log B) once, O(log B) a question.
  */
 public final class Bootstrap {
-    private static final int TYPE = 6;
-
     private final double[] replicates;
     private final double biasCorrection;
     private final double acceleration;
@@ -30,7 +27,7 @@ public final class Bootstrap {
      *
      * @param estimate from the whole sample
      * @param replicates one a resample, in any order
-     * @param acceleration a, see {@link Jackknife#acceleration()}; 0 gives the bias-corrected interval
+     * @param acceleration a, see {@link Jackknife#acceleration()}
      */
     public static Bootstrap of(double estimate, double[] replicates, double acceleration) {
         double[] usable =
@@ -41,64 +38,14 @@ public final class Bootstrap {
         return new Bootstrap(usable, Normal.quantile(share(usable, estimate)), acceleration);
     }
 
-    /** Returns how many replicates entered; all of them unless some were {@code NaN}. */
-    int usable() {
-        return replicates.length;
-    }
-
-    /** Returns z0, in standard deviations. */
-    double biasCorrection() {
-        return biasCorrection;
-    }
-
-    /** Returns the standard deviation of the replicates. */
-    double standardError() {
-        return Moments.of(replicates).standardDeviation();
-    }
-
-    /** Returns the percentile interval. */
-    Interval percentile(double level) {
-        double tail = Interval.lowerTail(level);
-        return new Interval(Quantile.of(replicates, tail, TYPE), Quantile.of(replicates, 1 - tail, TYPE));
-    }
-
-    /** Returns the BCa interval. */
-    Interval bca(double level) {
-        double tail = Interval.lowerTail(level);
-        if (Double.isNaN(biasCorrection + acceleration)) {
-            return Interval.NONE;
-        }
-        return new Interval(
-                Quantile.of(replicates, bcaLevel(biasCorrection, acceleration, tail), TYPE),
-                Quantile.of(replicates, bcaLevel(biasCorrection, acceleration, 1 - tail), TYPE));
-    }
-
-    /** Returns the percentile p-value against "no more than {@code bound}": small means surely above. */
-    double percentileChanceAtMost(double bound) {
-        return share(replicates, bound);
-    }
-
     /** Returns the percentile p-value against "no less than {@code bound}": small means surely below. */
     public double percentileChanceAtLeast(double bound) {
         return 1 - share(replicates, bound);
     }
 
-    /** Returns the BCa p-value against "no more than {@code bound}": the level whose lower end is the bound. */
-    double bcaChanceAtMost(double bound) {
-        return Normal.lowerTail(bcaPoint(bound));
-    }
-
     /** Returns the BCa p-value against "no less than {@code bound}": the level whose upper end is the bound. */
     public double bcaChanceAtLeast(double bound) {
         return Normal.upperTail(bcaPoint(bound));
-    }
-
-    /** Returns the level at which BCa reads the replicates for nominal level {@code alpha}. */
-    static double bcaLevel(double z0, double a, double alpha) {
-        double u = z0 + Normal.quantile(alpha);
-        double slope = 1 - a * u;
-        // Beyond the pole of the acceleration the interval has no end; the extreme replicate is all there is to give.
-        return slope > 0 ? Normal.lowerTail(z0 + u / slope) : u > 0 ? 1 : 0;
     }
 
     private double bcaPoint(double bound) {

@@ -1,7 +1,5 @@
 package benchtrue.statistics;
 
-import java.util.function.DoubleBinaryOperator;
-
 /**
  * Where a single change of level most probably began, from the sums S(i) of the values' deviations from their mean (Page 1954; Hinkley
  * 1970). Index of the first value after the change; -1 for fewer than two values or when nothing varies; the earliest of ties. {@code NaN} is refused. O(n).
@@ -9,20 +7,11 @@ import java.util.function.DoubleBinaryOperator;
 public final class ChangePoint {
     private ChangePoint() {}
 
-    /** Returns the point after the largest |S(i)|. Simple, but pulled towards the middle. */
-    static int byCusumMaximum(double[] values) {
-        return largest(values, (i, n) -> 1);
-    }
-
     /**
      * Returns the point after the largest |S(i)| / sqrt(i (n &minus; i) / n): the maximum-likelihood estimate for normal values with one
      * shift of the mean (Hinkley 1970).
      */
     public static int byLikelihood(double[] values) {
-        return largest(values, (i, n) -> StrictMath.sqrt(i * (n - i) / n));
-    }
-
-    private static int largest(double[] values, DoubleBinaryOperator spread) {
         int n = values.length;
         double mean = Moments.of(values).mean();
         if (n > 0 && Double.isNaN(mean)) {
@@ -33,7 +22,7 @@ public final class ChangePoint {
         double sum = 0;
         for (int i = 1; i < n; i++) {
             sum += values[i - 1] - mean;
-            double size = StrictMath.abs(sum) / spread.applyAsDouble(i, n);
+            double size = StrictMath.abs(sum) / StrictMath.sqrt((double) i * (n - (double) i) / n);
             if (size > most) {
                 most = size;
                 point = i;

@@ -1,6 +1,5 @@
 package benchtrue.statistics;
 
-import java.util.Arrays;
 import java.util.stream.IntStream;
 
 /**
@@ -49,13 +48,6 @@ public final class CrossedEffects {
             fixed[j + 1] = equations.dense(rows.effects + 1 + j);
             fixed[0] -= rows.means[j] * fixed[j + 1];
         }
-    }
-
-    /** Returns the fit with every row counting alike. */
-    static CrossedEffects fit(double[] y, double[][] columns, Factor... factors) {
-        double[] ones = new double[y.length];
-        Arrays.fill(ones, 1);
-        return fit(y, columns, ones, factors);
     }
 
     /**
@@ -219,16 +211,6 @@ public final class CrossedEffects {
     /** Returns a level's effect, its best linear unbiased predictor; 0 for a level without rows. */
     public double effect(int factor, int level) {
         return effects[factor][level];
-    }
-
-    /** Returns the standard deviation of a level's effect given the data, fixed effects taken as known (lme4's conditional one). */
-    double conditionalDeviation(int factor, int level) {
-        return equations.theta[factor] * deviation(uncertainty().conditional(factor, level));
-    }
-
-    /** Returns the standard error of a level's effect as a prediction of the true one, with the fixed effects' own error. */
-    double effectError(int factor, int level) {
-        return equations.theta[factor] * deviation(uncertainty().level(factor, level));
     }
 
     /**

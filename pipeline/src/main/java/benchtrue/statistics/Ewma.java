@@ -7,13 +7,11 @@ package benchtrue.statistics;
  */
 public final class Ewma {
     private final double target;
-    private final double reach;
     private final double[] levels;
     private final double[] widths;
 
-    private Ewma(double target, double reach, double[] levels, double[] widths) {
+    private Ewma(double target, double[] levels, double[] widths) {
         this.target = target;
-        this.reach = reach;
         this.levels = levels;
         this.widths = widths;
     }
@@ -43,12 +41,7 @@ public final class Ewma {
             levels[i] = level;
             widths[i] = reach * StrictMath.sqrt(1 - remaining);
         }
-        return new Ewma(target, reach, levels, widths);
-    }
-
-    /** Returns the number of points. */
-    int size() {
-        return levels.length;
+        return new Ewma(target, levels, widths);
     }
 
     /** Returns the chart's level after point {@code index}. */
@@ -61,24 +54,10 @@ public final class Ewma {
         return new Interval(target - widths[index], target + widths[index]);
     }
 
-    /** Returns the limits that a long chart approaches. */
-    Interval settledLimits() {
-        return new Interval(target - reach, target + reach);
-    }
-
     /** Returns the first point above its upper limit, or -1. */
     public int firstAbove() {
-        return first(1);
-    }
-
-    /** Returns the first point below its lower limit, or -1. */
-    int firstBelow() {
-        return first(-1);
-    }
-
-    private int first(int sign) {
         for (int i = 0; i < levels.length; i++) {
-            if (sign * (levels[i] - target) > widths[i]) {
+            if (levels[i] - target > widths[i]) {
                 return i;
             }
         }

@@ -9,11 +9,6 @@ package benchtrue.statistics;
 public record Interval(double low, double high) {
     static final Interval NONE = new Interval(Double.NaN, Double.NaN);
 
-    /** Returns whether {@code value} lies between the ends, ends included; false where there is no interval. */
-    boolean holds(double value) {
-        return value >= low && value <= high;
-    }
-
     static double lowerTail(double level) {
         if (!(level > 0 && level < 1)) {
             throw new IllegalArgumentException("an interval's level must lie between 0 and 1, found " + level);

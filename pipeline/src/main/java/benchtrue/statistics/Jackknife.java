@@ -43,11 +43,6 @@ public record Jackknife(int groups, double estimate, double mean, double standar
                 Arrays.stream(leaveOneOut).map(StrictMath::log).toArray());
     }
 
-    /** Returns the estimated bias, (g &minus; 1)(mean &minus; estimate); subtract it to correct the estimate (Quenouille 1956). */
-    double bias() {
-        return (groups - 1) * (mean - estimate);
-    }
-
     /** Returns the two-sided Student t interval, on the scale of the estimate, with g &minus; 1 degrees of freedom. */
     public Interval interval(double level) {
         double reach = -StudentT.quantile(Interval.lowerTail(level), groups - 1) * standardError;

@@ -4,47 +4,38 @@ import java.util.Arrays;
 import java.util.stream.IntStream;
 
 /**
- * The product-limit curve (Kaplan, Meier 1958) with Greenwood's error (1926): the share of jobs still on the bench after so many
- * hours, open jobs counted as far as they have gone.
+ * The product-limit curve (Kaplan, Meier 1958): the share of jobs still on the bench after so many hours, open jobs counted as
+ * far as they have gone.
  *
  * <p>A step is a time at which a job was finished. An open job is at risk at its own time; at a tie the finished job comes
- * first. No finished job: a flat curve at 1. No job at all: {@code NaN} quantiles and mean. O(n log n).
+ * first. No finished job: a flat curve at 1. No job at all: {@code NaN} quantiles. O(n log n).
  */
 public final class KaplanMeier {
     private static final double TIE = 1e-9;
 
     private final double[] times;
-    private final int[] atRisk;
-    private final int[] events;
     private final double[] survival;
-    private final double[] errors;
     private final double end;
 
     private KaplanMeier(double[] all, double[] finished) {
         times = Arrays.stream(finished).distinct().toArray();
         int steps = times.length;
-        atRisk = new int[steps];
-        events = new int[steps];
         survival = new double[steps];
-        errors = new double[steps];
         end = all.length == 0 ? Double.NaN : all[all.length - 1];
         double share = 1;
-        double greenwood = 0;
         int gone = 0;
         int done = 0;
         for (int i = 0; i < steps; i++) {
             while (all[gone] < times[i]) {
                 gone++;
             }
+            int before = done;
             while (done < finished.length && finished[done] == times[i]) {
                 done++;
-                events[i]++;
             }
-            atRisk[i] = all.length - gone;
-            share *= (atRisk[i] - events[i]) / (double) atRisk[i];
-            greenwood += hazardVariance(i);
+            int atRisk = all.length - gone;
+            share *= (atRisk - (done - before)) / (double) atRisk;
             survival[i] = share;
-            errors[i] = share * StrictMath.sqrt(greenwood);
         }
     }
 
@@ -68,50 +59,18 @@ public final class KaplanMeier {
         return new KaplanMeier(all, done);
     }
 
-    private double hazardVariance(int step) {
-        int left = atRisk[step] - events[step];
-        return left == 0 ? 0 : events[step] / ((double) atRisk[step] * left);
-    }
-
     /** Returns the number of steps. */
     public int steps() {
         return times.length;
     }
 
-    /** Returns the time of a step. */
     public double time(int step) {
         return times[step];
-    }
-
-    /** Returns how many jobs had lasted up to the step. */
-    int atRisk(int step) {
-        return atRisk[step];
-    }
-
-    /** Returns how many jobs were finished at the step. */
-    int events(int step) {
-        return events[step];
     }
 
     /** Returns the share of jobs that last longer than the step. */
     public double survival(int step) {
         return survival[step];
-    }
-
-    /** Returns Greenwood's standard error of {@link #survival}; 0 where the curve has reached 0. */
-    double error(int step) {
-        return errors[step];
-    }
-
-    /** Returns the interval of {@link #survival} on the log(&minus;log) scale, which stays in 0 to 1; none where the curve has reached 0. */
-    Interval interval(int step, double level) {
-        double z = Normal.quantile(1 - Interval.lowerTail(level));
-        double s = survival[step];
-        if (s == 0) {
-            return Interval.NONE;
-        }
-        double reach = StrictMath.abs(z * errors[step] / (s * StrictMath.log(s)));
-        return new Interval(StrictMath.pow(s, StrictMath.exp(reach)), StrictMath.pow(s, StrictMath.exp(-reach)));
     }
 
     /** Returns the share of jobs that last longer than {@code time}. */
@@ -141,33 +100,5 @@ public final class KaplanMeier {
             }
         }
         return Double.NaN;
-    }
-
-    /** Returns the mean up to the longest job: the area under the curve. */
-    double restrictedMean() {
-        return areaFrom(-1);
-    }
-
-    /** Returns the standard error of {@link #restrictedMean}. */
-    double restrictedMeanError() {
-        double variance = 0;
-        for (int i = 0; i < times.length; i++) {
-            double area = areaFrom(i);
-            variance += area * area * hazardVariance(i);
-        }
-        return StrictMath.sqrt(variance);
-    }
-
-    /** Area under the curve from a step (from time 0 at step -1) to the longest job. */
-    private double areaFrom(int step) {
-        double area = 0;
-        double from = step < 0 ? 0 : times[step];
-        double share = step < 0 ? 1 : survival[step];
-        for (int i = step + 1; i < times.length; i++) {
-            area += share * (times[i] - from);
-            from = times[i];
-            share = survival[i];
-        }
-        return area + share * (end - from);
     }
 }

@@ -29,11 +29,6 @@ public record Moments(int count, double mean, double variance) {
         return StrictMath.sqrt(variance);
     }
 
-    /** Returns the standard error of the mean of independent values. */
-    double standardError() {
-        return StrictMath.sqrt(variance / count);
-    }
-
     /** Returns the sum in index order with the lost low bits carried along; 0 when empty. */
     public static double sum(double[] values) {
         double sum = 0;

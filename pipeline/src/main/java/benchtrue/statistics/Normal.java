@@ -11,7 +11,6 @@ public final class Normal {
 
     private Normal() {}
 
-    /** Returns the density at {@code z}. */
     public static double density(double z) {
         return StrictMath.exp(-z * z / 2) / ROOT_TWO_PI;
     }

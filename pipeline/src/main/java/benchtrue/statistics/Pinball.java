@@ -12,13 +12,4 @@ public final class Pinball {
         double over = actual - quoted;
         return over >= 0 ? tau * over : (tau - 1) * over;
     }
-
-    /** Returns the mean loss over jobs; {@code NaN} for none. */
-    static double mean(double[] actual, double[] quoted, double tau) {
-        double[] losses = new double[actual.length];
-        for (int i = 0; i < losses.length; i++) {
-            losses[i] = loss(actual[i], quoted[i], tau);
-        }
-        return Moments.of(losses).mean();
-    }
 }

@@ -1,17 +1,20 @@
 package benchtrue.statistics;
 
+import java.util.Arrays;
 import java.util.stream.IntStream;
 
 /**
  * The replicates of a cluster bootstrap: whole groups (tickets) are drawn, so that lines of one ticket stay together (Davison,
- * Hinkley 1997, section 3.8).
+ * Hinkley 1997, section 3.8). How often each group stands in a resample is an independent Poisson(1) count: the total varies,
+ * each group stands alone (Hanley, MacGibbon 2006).
  *
- * @param weights how groups are drawn
  * @param seed key of all draws
  * @param resamples number of resamples
  * @param groups number of groups
  */
-public record Resampling(GroupWeights weights, long seed, int resamples, int groups) {
+public record Resampling(long seed, int resamples, int groups) {
+    /** P(count &le; k); the last exceeds every number a seed can give. */
+    private static final double[] CUMULATIVE = cumulative();
 
     /** What is recomputed for each resample. Called from several threads: must change nothing outside itself. */
     @FunctionalInterface
@@ -39,9 +42,32 @@ public record Resampling(GroupWeights weights, long seed, int resamples, int gro
         return columns;
     }
 
-    private double[] drawn(int resample) {
+    /** Returns the counts of one resample, a function of (seed, resample, group) alone. */
+    double[] drawn(int resample) {
         double[] counts = new double[groups];
-        weights.fill(seed, resample, counts);
+        long key = Seed.member(seed, resample);
+        Arrays.setAll(counts, group -> poisson(Seed.uniform(key, group)));
         return counts;
+    }
+
+    private static int poisson(double uniform) {
+        int count = 0;
+        while (uniform >= CUMULATIVE[count]) {
+            count++;
+        }
+        return count;
+    }
+
+    private static double[] cumulative() {
+        double[] below = new double[20];
+        double term = StrictMath.exp(-1);
+        double sum = 0;
+        for (int k = 0; k < below.length; k++) {
+            sum += term;
+            below[k] = sum;
+            term /= k + 1;
+        }
+        below[below.length - 1] = 1;
+        return below;
     }
 }

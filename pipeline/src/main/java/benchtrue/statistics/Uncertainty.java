@@ -9,25 +9,12 @@ final class Uncertainty {
     private final MixedRows rows;
     private final LevelSums sums;
     private final double[][] inverse;
-    private final double[][] fixed;
 
     Uncertainty(Henderson equations) {
         this.equations = equations;
         rows = equations.rows;
         sums = equations.counts.aside;
         inverse = Cholesky.inverse(equations.upper, rows.size);
-        fixed = fixedBlock();
-    }
-
-    /** The inverse of the fixed effects' block of the inverse. */
-    private double[][] fixedBlock() {
-        int p = rows.size - rows.effects;
-        double[][] block = new double[p][];
-        for (int i = 0; i < p; i++) {
-            block[i] = java.util.Arrays.copyOfRange(inverse[rows.effects + i], rows.effects, rows.size);
-        }
-        Cholesky.eliminate(block, p);
-        return Cholesky.inverse(block, p);
     }
 
     /** Returns the degrees of freedom a factor uses: &Sigma; (1 &minus; var(u &minus; &ucirc;)) over its levels. */
@@ -81,36 +68,17 @@ final class Uncertainty {
      */
     double combination(double[] dense, int level, double amount) {
         double[] v = dense.clone();
-        double own = amount == 0 ? 0 : absorb(v, level, amount, rows.size);
-        return own + dot(v, times(v), rows.size);
+        double own = amount == 0 ? 0 : absorb(v, level, amount);
+        return own + QuasiNewton.dot(v, times(v));
     }
 
-    /** Returns var(u | y) of one level with the fixed effects taken as known: lme4's conditional variance. */
-    double conditional(int factor, int level) {
-        double[] v = new double[rows.size];
-        double own = 0;
-        if (factor == rows.aside) {
-            own = absorb(v, level, 1, rows.effects);
-        } else {
-            v[rows.start[factor] + level] = 1;
-        }
-        double[] s = times(v);
-        double withFixed = 0;
-        for (int i = 0; i < fixed.length; i++) {
-            for (int j = 0; j < fixed.length; j++) {
-                withFixed += s[rows.effects + i] * fixed[i][j] * s[rows.effects + j];
-            }
-        }
-        return own + dot(v, s, rows.effects) - withFixed;
-    }
-
-    /** Moves a level kept aside into the dense unknowns before {@code end}; returns the variance it has of its own. */
-    private double absorb(double[] v, int level, double amount, int end) {
+    /** Moves a level kept aside into the dense unknowns; returns the variance it has of its own. */
+    private double absorb(double[] v, int level, double amount) {
         double pivot = equations.pivot(level);
         double factor = amount * equations.aside() / pivot;
         for (int a = sums.from[level]; a < sums.from[level + 1]; a++) {
             int place = sums.places[a];
-            if (place < end) {
+            if (place < rows.size) {
                 v[place] -= factor * equations.scale[place] * sums.values[a];
             }
         }
@@ -127,13 +95,5 @@ final class Uncertainty {
             }
         }
         return product;
-    }
-
-    private static double dot(double[] a, double[] b, int to) {
-        double sum = 0;
-        for (int i = 0; i < to; i++) {
-            sum += a[i] * b[i];
-        }
-        return sum;
     }
 }

@@ -19,7 +19,6 @@ import java.util.function.ToIntFunction;
 import java.util.function.ToLongFunction;
 import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
 import org.apache.commons.csv.CSVRecord;
 
 /**
@@ -31,13 +30,24 @@ import org.apache.commons.csv.CSVRecord;
  */
 public final class ResultTable<R> {
     private static final CSVFormat FORMAT = CSVFormat.RFC4180;
+    private static final String TEXT = "string";
     private static final Pattern NUMBER = Pattern.compile("-?[0-9.:,]+");
 
     private final String name;
     private final String description;
     private final List<Column<R>> columns = new ArrayList<>();
 
-    private record Column<R>(String header, String type, String description, Function<R, String> cell) {}
+    private record Column<R>(String header, String type, String description, Function<R, String> cell) {
+        /** Appends a cell; a number or a day behind another cell is never quoted, which need not be looked for. */
+        private void print(R row, StringBuilder record) throws IOException {
+            String text = cell.apply(row);
+            if (type.equals(TEXT) || record.isEmpty()) {
+                FORMAT.print(text, record, record.isEmpty());
+            } else {
+                record.append(FORMAT.getDelimiterString()).append(text);
+            }
+        }
+    }
 
     private ResultTable(String name, String description) {
         this.name = name;
@@ -61,12 +71,12 @@ public final class ResultTable<R> {
 
     /** Adds text. */
     public ResultTable<R> text(String header, String description, Function<R, String> text) {
-        return column(header, "string", description, row -> FormulaGuard.written(text.apply(row)));
+        return column(header, TEXT, description, row -> FormulaGuard.written(text.apply(row)));
     }
 
     /** Adds text as somebody else wrote it: made harmless, but a number with a minus stays one. */
     ResultTable<R> original(String header, String description, Function<R, String> text) {
-        return column(header, "string", description, row -> {
+        return column(header, TEXT, description, row -> {
             String cell = text.apply(row);
             return NUMBER.matcher(cell).matches() ? cell : FormulaGuard.written(cell);
         });
@@ -124,6 +134,15 @@ public final class ResultTable<R> {
         return columns.size();
     }
 
+    /** Returns what makes the text of a column's cells. */
+    public Function<R, String> cell(String header) {
+        return columns.stream()
+                .filter(column -> column.header.equals(header))
+                .findFirst()
+                .orElseThrow()
+                .cell;
+    }
+
     /** Writes the table into a folder that exists. */
     public void write(Iterable<R> rows, Path folder) throws IOException {
         writeTo(rows, folder.resolve(file()));
@@ -131,15 +150,16 @@ public final class ResultTable<R> {
 
     /** Writes the table into a file of another name. */
     public void writeTo(Iterable<R> rows, Path file) throws IOException {
-        try (Writer out = FileOut.text(file);
-                CSVPrinter printer = new CSVPrinter(out, FORMAT)) {
-            printer.printRecord(columns.stream().map(Column::header));
-            String[] cells = new String[columns.size()];
+        try (Writer out = FileOut.text(file)) {
+            FORMAT.printRecord(out, columns.stream().map(Column::header).toArray());
+            StringBuilder text = new StringBuilder();
             for (R row : rows) {
-                for (int cell = 0; cell < cells.length; cell++) {
-                    cells[cell] = columns.get(cell).cell.apply(row);
+                text.setLength(0);
+                for (Column<R> column : columns) {
+                    column.print(row, text);
                 }
-                printer.printRecord((Object[]) cells);
+                FORMAT.println(text);
+                out.append(text);
             }
         }
     }

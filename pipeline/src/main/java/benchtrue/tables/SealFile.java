@@ -6,7 +6,9 @@ import benchtrue.costing.SealedMonth.Part;
 import benchtrue.format.FormulaGuard;
 import benchtrue.format.Words;
 import benchtrue.shop.ExitCode;
+import benchtrue.shop.Months;
 import benchtrue.shop.Refusal;
+import benchtrue.shop.Sha256;
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
@@ -14,13 +16,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.List;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
@@ -47,11 +46,7 @@ public final class SealFile {
 
     /** Returns the name of a month's file. */
     public static String name(int month) {
-        return yearMonth(month) + ".csv";
-    }
-
-    private static YearMonth yearMonth(int month) {
-        return YearMonth.of(Math.floorDiv(month, 12), Math.floorMod(month, 12) + 1);
+        return Months.yearMonth(month) + ".csv";
     }
 
     /** Writes a month into a file that does not exist yet. */
@@ -62,7 +57,7 @@ public final class SealFile {
                 .forEach(figure ->
                         rows.add(new Row(Words.of(figure.part()), figure.key(), figure.name(), figure.value())));
         TABLE.writeTo(rows, file);
-        String seal = sha256(Files.readAllBytes(file));
+        String seal = Sha256.of(Files.readAllBytes(file));
         Files.writeString(file, SEAL_ROW + seal + "\r\n", StandardCharsets.UTF_8, StandardOpenOption.APPEND);
     }
 
@@ -79,7 +74,7 @@ public final class SealFile {
             if (last < 0) {
                 throw broken(file, rows(text), "no seal in its last row");
             }
-            String expected = sha256(text.substring(0, last).getBytes(StandardCharsets.UTF_8));
+            String expected = Sha256.of(text.substring(0, last).getBytes(StandardCharsets.UTF_8));
             String found = text.substring(last + SEAL_ROW.length()).strip();
             if (!found.equals(expected)) {
                 throw broken(
@@ -140,14 +135,5 @@ public final class SealFile {
 
     private static long rows(String text) {
         return text.lines().count();
-    }
-
-    /** Returns the SHA-256 of some bytes in hexadecimal (FIPS 180-4). */
-    private static String sha256(byte[] bytes) {
-        try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java platform has SHA-256", e);
-        }
     }
 }

@@ -5,13 +5,14 @@ import benchtrue.costing.CostedLines;
 import benchtrue.costing.Restatement;
 import benchtrue.findings.Cause;
 import benchtrue.findings.RepairFinding;
+import benchtrue.findings.Restorations;
 import benchtrue.format.Words;
 import benchtrue.reconcile.Ledger;
 import benchtrue.revision.PastMethod;
 import benchtrue.revision.PastScore;
 import benchtrue.revision.ProposedChange;
+import benchtrue.shop.Months;
 import benchtrue.shop.RepairType;
-import java.time.YearMonth;
 import java.util.function.Function;
 
 /** The result tables that have a row for each repair, method, open job or month. */
@@ -51,6 +52,24 @@ final class SmallTables {
                 .ratio("adjusted_p", "p, corrected over all repairs and causes", Cause::adjustedP)
                 .money("annual_effect", "more a year than at the others' hours", Cause::annualEffect)
                 .text("remedy", "what follows from it", Cause::remedy);
+    }
+
+    /** {@code restorations.csv}: one row a group of large visits, judged as wholes. */
+    static ResultTable<Restorations> restorations() {
+        return ResultTable.<Restorations>of(
+                        "restorations",
+                        "One row is one group of visits with four repairs or more, or above 20 quoted hours")
+                .text("by", "what the group has in common", row -> row.by().words())
+                .text("group", "the group", Restorations::group)
+                .count("restorations", "how many visits", Restorations::restorations)
+                .hours("quoted_hours", "quoted, against today's book, found work included", Restorations::quotedHours)
+                .hours("found_hours", "of these, quoted after the visit began", Restorations::foundHours)
+                .hours("actual_hours", "taken", Restorations::takenHours)
+                .ratio("load_factor", "hours per quoted hour", Restorations::load)
+                .ratio("lower", "lower end of the 90 % range of load_factor", Restorations::lower)
+                .ratio("upper", "upper end of the 90 % range of load_factor", Restorations::upper)
+                .ratio("adjusted_p", "p, corrected over all groups", Restorations::adjustedP)
+                .text("finding", "what follows", Restorations::told);
     }
 
     /** {@code revision.csv}: one row a repair type of today's book, by its key. */
@@ -105,10 +124,7 @@ final class SmallTables {
                         "repair_type",
                         "key of the repair",
                         row -> key(ledger, ledger.lines().repairType(row.line())))
-                .day(
-                        "opened",
-                        "first day of the visit",
-                        row -> ledger.tickets().opened(ledger.lines().ticket(row.line())))
+                .day("opened", "first day of the visit", row -> ledger.opened(row.line()))
                 .day(
                         "promised",
                         "promised day",
@@ -124,11 +140,7 @@ final class SmallTables {
     /** {@code restatements.csv}: figures of sealed months that the records now tell otherwise, and why. */
     static ResultTable<Restatement> restatements() {
         return ResultTable.<Restatement>of("restatements", "One row is one figure of a sealed month that changed")
-                .text(
-                        "month",
-                        "the month",
-                        row -> YearMonth.of(Math.floorDiv(row.month(), 12), Math.floorMod(row.month(), 12) + 1)
-                                .toString())
+                .text("month", "the month", row -> Months.yearMonth(row.month()).toString())
                 .text("figure", "the figure", Restatement::figure)
                 .number("sealed", "as it was sealed", Restatement::sealed)
                 .number("now", "as the records tell it now", Restatement::now)

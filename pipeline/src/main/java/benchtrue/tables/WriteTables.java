@@ -30,6 +30,7 @@ public final class WriteTables {
     private final Calendar calendar;
     private final Findings findings;
     private final Settings settings;
+    private final ResultTable<Integer> lines;
 
     /** Takes the shop whose tables are written. */
     public WriteTables(CostedLines costs, Calendar calendar, Findings findings, Settings settings) {
@@ -37,6 +38,7 @@ public final class WriteTables {
         this.calendar = calendar;
         this.findings = findings;
         this.settings = settings;
+        lines = LinesTable.of(costs, findings, settings);
     }
 
     /** Writes the small tables of a review into a folder that exists. */
@@ -47,6 +49,7 @@ public final class WriteTables {
         WeeksTable.of(ledger).write(calendar.weeks(), folder);
         SmallTables.findings(ledger).write(findings.repairs(), folder);
         SmallTables.causes(ledger).write(findings.causes(), folder);
+        SmallTables.restorations().write(findings.restorations(), folder);
         SmallTables.revision(ledger).write(revision.changes(), folder);
         SmallTables.backTest().write(tried(revision.backTest()), folder);
     }
@@ -59,10 +62,14 @@ public final class WriteTables {
                 .toList();
     }
 
+    /** Returns the table of {@link #LINES}; a row is the index of a line. */
+    public ResultTable<Integer> lines() {
+        return lines;
+    }
+
     /** Writes {@code lines.csv}. */
     public void lines(Path folder) throws IOException {
-        LinesTable.of(costs, findings, settings)
-                .write(IntStream.range(0, costs.jobs().size()).boxed()::iterator, folder);
+        lines.write(IntStream.range(0, costs.jobs().size()).boxed()::iterator, folder);
     }
 
     /** Writes {@code restatements.csv}. */
@@ -86,9 +93,10 @@ public final class WriteTables {
                 "resources",
                 Stream.concat(
                                 Stream.of(
-                                                LinesTable.of(costs, findings, settings),
+                                                lines,
                                                 SmallTables.findings(ledger),
                                                 SmallTables.causes(ledger),
+                                                SmallTables.restorations(),
                                                 SmallTables.revision(ledger),
                                                 SmallTables.backTest(),
                                                 SmallTables.openLines(costs),

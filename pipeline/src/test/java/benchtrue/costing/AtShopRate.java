@@ -13,10 +13,6 @@ public final class AtShopRate {
         long[] absent = new long[jobs.size()];
         Arrays.fill(absent, Absent.AMOUNT);
         return new CostedLines(
-                jobs,
-                new CostedLines.LineMoney(absent, absent, absent, absent, absent),
-                shopRate,
-                Absent.AMOUNT,
-                List.of());
+                jobs, new CostedLines.LineMoney(absent, absent, absent, absent, absent), shopRate, List.of());
     }
 }

@@ -161,7 +161,6 @@ class CostLinesTest {
         assertThat(costs.overheadCost(0)).isEqualTo(Absent.AMOUNT);
         assertThat(costs.partsCost(0)).isEqualTo(Absent.AMOUNT);
         assertThat(costs.margin(0)).isEqualTo(Absent.AMOUNT);
-        assertThat(costs.overheadRate()).isEqualTo(Absent.AMOUNT);
         assertThat(costs.labourRevenue(0)).isEqualTo(money("900"));
         assertThat(costs.balances())
                 .extracting(Balance::name)
@@ -207,7 +206,6 @@ class CostLinesTest {
                 .ticket("B")
                 .line("refret", 10)
                 .logged("ada", "1", 10));
-        assertThat(costs.overheadRate()).isEqualTo(money("50"));
         assertThat(costs.overheadCost(0)).isEqualTo(money("1000"));
         assertThat(costs.overheadCost(6)).isEqualTo(money("500"));
     }

@@ -57,13 +57,15 @@ class ShopMoneyPropertiesTest {
         ShopMoney shop = costs.shop();
         for (WorkMonth month : shop.work()) {
             OverheadMonth overhead = month.overhead();
-            assertThat(overhead.variance().total()).as("seed %d", seed).isEqualTo(overhead.underApplied());
+            assertThat(Totals.of(overhead.variance())).as("seed %d", seed).isEqualTo(overhead.underApplied());
         }
         for (EarnedMonth month : shop.earned()) {
             long rate = standardWage(shop.earned(), month.month());
             if (Absent.has(month.labour().price())) {
                 long allowed = benchtrue.shop.Money.perHour(rate, month.standardSeconds());
-                assertThat(allowed + month.labour().total()).as("seed %d", seed).isEqualTo(month.labourCost());
+                assertThat(allowed + Totals.of(month.labour()))
+                        .as("seed %d", seed)
+                        .isEqualTo(month.labourCost());
             }
         }
     }
@@ -127,7 +129,7 @@ class ShopMoneyPropertiesTest {
         PartShares parts = PartShares.of(costs.jobs(), Revenue.of(costs.jobs()).parts());
         for (EarnedMonth month : sums.months(parts)) {
             long allowed = sums.materials(parts).allowed(month.month());
-            assertThat(allowed + month.materials().total() + month.withoutStandard())
+            assertThat(allowed + Totals.of(month.materials()) + month.withoutStandard())
                     .as("seed %d", seed)
                     .isEqualTo(month.partsCost());
         }

@@ -60,21 +60,7 @@ class FindVerdictsTest {
 
     @Test
     void theSentenceIsWrittenInTheShopsOwnFigures() {
-        Settings plain = Settings.DEFAULTS;
-        Settings german = new Settings(
-                "EUR",
-                plain.zone(),
-                "de",
-                plain.shopRate(),
-                plain.burden(),
-                plain.tolerance(),
-                plain.materiality(),
-                plain.falseDiscovery(),
-                plain.resamples(),
-                plain.policy(),
-                plain.people(),
-                plain.wallCopy(),
-                plain.seed());
+        Settings german = new ShopSettings().currency("EUR").locale("de").build();
         RepairFinding under = JudgedShop.find(fiveRepairs(), german).repairs().get(0);
         assertThat(under.why())
                 .contains(

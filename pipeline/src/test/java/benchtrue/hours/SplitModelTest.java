@@ -87,22 +87,13 @@ class SplitModelTest {
     }
 
     @Test
-    void groupsOfTicketsInASmallShopAreExact() {
-        int[] groupOf = IntStream.range(0, 500).map(t -> t % 50).toArray();
-        double[] ofGroups = weights(3, 50);
-        double[] ofTickets =
-                IntStream.range(0, 500).mapToDouble(t -> ofGroups[groupOf[t]]).toArray();
-        UnaryOperator<double[]> model = SHOP.model().byGroup(groupOf, 50);
-        assertThat(model.apply(ofGroups)).containsExactly(SHOP.model().loads(ofTickets));
-    }
-
-    @Test
     void groupsOfTicketsToFirstOrderScatterAsTheExactOnesDo() {
         int groups = 100;
         int[] groupOf = IntStream.range(0, 500).map(t -> t % groups).toArray();
-        ResampledSplit model = (ResampledSplit) SHOP.model();
+        SplitModel model = SHOP.model();
         UnaryOperator<double[]> firstOrder = model.firstOrder(groupOf, groups);
-        UnaryOperator<double[]> exact = model.byGroup(groupOf, groups);
+        UnaryOperator<double[]> exact = weights -> model.loads(
+                IntStream.of(groupOf).mapToDouble(group -> weights[group]).toArray());
         double[] plain = exact.apply(ones(groups));
         assertThat(firstOrder.apply(ones(groups))).containsExactly(plain, within(1e-9));
         double missed = 0;

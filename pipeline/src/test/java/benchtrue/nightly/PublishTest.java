@@ -3,8 +3,8 @@ package benchtrue.nightly;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import benchtrue.ReviewOf;
 import benchtrue.ShopBuilder;
-import benchtrue.calendar.PlanCalendar;
 import benchtrue.costing.CostLines;
 import benchtrue.costing.CostedLines;
 import benchtrue.findings.FindVerdicts;
@@ -23,6 +23,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -50,19 +51,11 @@ class PublishTest {
         CostedLines costs = new CostLines().cost(jobs, SETTINGS);
         Findings findings = new FindVerdicts().find(costs, SETTINGS);
         Revision revision = new ProposeRevision().propose(costs, findings, SETTINGS, AlreadyDecided.NOTHING);
-        return new Review(
-                SETTINGS,
-                ledger,
-                jobs,
-                costs,
-                new PlanCalendar().plan(costs, SETTINGS),
-                findings,
-                revision,
-                costs.balances());
+        return ReviewOf.found(SETTINGS, costs, findings, revision);
     }
 
     private static Inputs inputs(String content) {
-        return new Inputs(List.of(new FileDigest("exports/tickets.csv", content.length(), content)));
+        return new Inputs(List.of(new FileDigest("exports/tickets.csv", content.length(), content)), new TreeMap<>());
     }
 
     private Path publish(Review review, Inputs inputs, Report... reports) {

@@ -1,14 +1,12 @@
 package benchtrue.reconcile;
 
 import benchtrue.ShopFolder;
+import benchtrue.ShopSettings;
 import benchtrue.intake.InAnyDialect;
 import benchtrue.intake.ReadExports;
 import benchtrue.nightly.Night;
 import benchtrue.nightly.Progress;
-import benchtrue.settings.Disclosure;
-import benchtrue.settings.Policy;
 import benchtrue.settings.Settings;
-import benchtrue.shop.Absent;
 import benchtrue.shop.Balance;
 import benchtrue.shop.Refusal;
 import java.io.IOException;
@@ -36,20 +34,8 @@ final class MutationLoop {
     private static final int NIGHT_EVERY = 40;
     private static final int TOLD_EVERY = 1_000;
     private static final long FIRST_SEED_ALONE = 1_000;
-    private static final Settings QUICK = new Settings(
-            "XXX",
-            ZoneOffset.UTC,
-            "en",
-            Absent.AMOUNT,
-            0.3,
-            0.05,
-            0,
-            0.1,
-            20,
-            Policy.DEFAULTS,
-            Disclosure.HIDDEN,
-            Disclosure.HIDDEN,
-            1);
+    private static final Settings QUICK =
+            new ShopSettings().materiality(0).resamples(20).build();
 
     private final Path folder;
     private final long firstSeed;

@@ -7,7 +7,9 @@ import benchtrue.ShopSettings;
 import benchtrue.costing.AtShopRate;
 import benchtrue.costing.CostedLines;
 import benchtrue.findings.Findings;
+import benchtrue.findings.FoundRepairs;
 import benchtrue.findings.RepairFinding;
+import benchtrue.findings.SurelyOwnJobs;
 import benchtrue.findings.Verdict;
 import benchtrue.hours.PlainJobLines;
 import benchtrue.revision.ProposeRevision.Price;
@@ -58,7 +60,7 @@ class FamilyProposalTest {
         }
         CostedLines costs = AtShopRate.of(PlainJobLines.of(shop.build()), RATE);
         Settings settings = new ShopSettings().policy(policy).build();
-        Findings found = new Findings(List.of(finding(REFRET), finding(SETUP)));
+        Findings found = FoundRepairs.of(List.of(finding(REFRET), finding(SETUP)), SurelyOwnJobs.of(costs.jobs()));
         return new ProposeRevision()
                 .propose(costs, found, settings, AlreadyDecided.NOTHING)
                 .changes();

@@ -8,7 +8,9 @@ import benchtrue.ShopSettings;
 import benchtrue.costing.AtShopRate;
 import benchtrue.costing.CostedLines;
 import benchtrue.findings.Findings;
+import benchtrue.findings.FoundRepairs;
 import benchtrue.findings.RepairFinding;
+import benchtrue.findings.SurelyOwnJobs;
 import benchtrue.findings.Verdict;
 import benchtrue.hours.PlainJobLines;
 import benchtrue.settings.Policy;
@@ -42,9 +44,10 @@ class ProposeRevisionTest {
         return type(book, "fretwork", Double.NaN, List.of());
     }
 
-    private static Findings found(double load, Verdict verdict) {
-        return new Findings(
-                List.of(new RepairFinding(0, 20, 20, 0, 0, load, load, load, load, 0.5, 0.01, 0, 0, 0, verdict, "")));
+    private static Findings found(CostedLines costs, double load, Verdict verdict) {
+        return FoundRepairs.of(
+                List.of(new RepairFinding(0, 20, 20, 0, 0, load, load, load, load, 0.5, 0.01, 0, 0, 0, verdict, "")),
+                SurelyOwnJobs.of(costs.jobs()));
     }
 
     private static Verdict verdict(double load) {
@@ -52,14 +55,16 @@ class ProposeRevisionTest {
     }
 
     private static Settings rule(Policy.Rule rule) {
-        return new ShopSettings().policy(new Policy(rule, 0.60, 0.25, 10_000)).build();
+        return new ShopSettings()
+                .policy(new Policy(rule, 0.60, 0.25, 10_000, Policy.FallBack.WHEN_BEATEN))
+                .build();
     }
 
     private static ProposedChange meanProposal(RepairType type, double load) {
         CostedLines costs =
                 AtShopRate.of(PlainJobLines.of(new ShopBuilder().type(type).build()), RATE);
         return new ProposeRevision()
-                .propose(costs, found(load, verdict(load)), rule(Policy.Rule.BREAK_EVEN), AlreadyDecided.NOTHING)
+                .propose(costs, found(costs, load, verdict(load)), rule(Policy.Rule.BREAK_EVEN), AlreadyDecided.NOTHING)
                 .changes()
                 .get(0);
     }
@@ -93,7 +98,7 @@ class ProposeRevisionTest {
         CostedLines costs = AtShopRate.of(
                 PlainJobLines.of(new ShopBuilder().type(fretwork(10)).build()), RATE);
         ProposedChange change = new ProposeRevision()
-                .propose(costs, found(1.6, Verdict.TOO_FEW_JOBS), Settings.DEFAULTS, AlreadyDecided.NOTHING)
+                .propose(costs, found(costs, 1.6, Verdict.TOO_FEW_JOBS), Settings.DEFAULTS, AlreadyDecided.NOTHING)
                 .changes()
                 .get(0);
         assertThat(change.proposedSeconds()).isEqualTo(change.bookSeconds());
@@ -116,7 +121,7 @@ class ProposeRevisionTest {
         return new ProposeRevision()
                 .propose(
                         costs,
-                        found(1.3, Verdict.UNDER_QUOTED),
+                        found(costs, 1.3, Verdict.UNDER_QUOTED),
                         rule(Policy.Rule.BREAK_EVEN),
                         new AlreadyDecided(kept, List.of()))
                 .changes()
@@ -174,11 +179,11 @@ class ProposeRevisionTest {
             shop.ticket("T" + i).line("job", 10).logged("ada", "1", i < 5 ? 8 : 12);
         }
         CostedLines costs = AtShopRate.of(PlainJobLines.of(shop.build()), RATE);
-        Findings even = found(1.0, Verdict.ON_THE_MARK);
+        Findings even = found(costs, 1.0, Verdict.ON_THE_MARK);
         assertThat(proposed(costs, even, Policy.Rule.BREAK_EVEN)).isEqualTo(seconds(10));
         assertThat(proposed(costs, even, Policy.Rule.COVERAGE)).isEqualTo(seconds(12));
         assertThat(proposed(costs, even, Policy.Rule.LARGER)).isEqualTo(seconds(12));
-        assertThat(proposed(costs, found(1.25, Verdict.UNDER_QUOTED), Policy.Rule.LARGER))
+        assertThat(proposed(costs, found(costs, 1.25, Verdict.UNDER_QUOTED), Policy.Rule.LARGER))
                 .isEqualTo(seconds(12.5));
     }
 
@@ -198,7 +203,7 @@ class ProposeRevisionTest {
         }
         CostedLines costs = AtShopRate.of(PlainJobLines.of(shop.build()), RATE);
         ProposedChange change = new ProposeRevision()
-                .propose(costs, found(1.11, Verdict.UNDER_QUOTED), Settings.DEFAULTS, AlreadyDecided.NOTHING)
+                .propose(costs, found(costs, 1.11, Verdict.UNDER_QUOTED), Settings.DEFAULTS, AlreadyDecided.NOTHING)
                 .changes()
                 .get(0);
         assertThat(change.coverageBefore()).isEqualTo(0.3, within(1e-12));

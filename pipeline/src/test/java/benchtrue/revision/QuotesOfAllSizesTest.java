@@ -69,7 +69,9 @@ class QuotesOfAllSizesTest {
     }
 
     private static Settings settings(Policy.Rule rule, double share) {
-        return new ShopSettings().policy(new Policy(rule, share, 0.25, 10_000)).build();
+        return new ShopSettings()
+                .policy(new Policy(rule, share, 0.25, 10_000, Policy.FallBack.WHEN_BEATEN))
+                .build();
     }
 
     @Test

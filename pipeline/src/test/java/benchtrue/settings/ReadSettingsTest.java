@@ -78,7 +78,7 @@ class ReadSettingsTest {
                         2_500_000,
                         0.2,
                         500,
-                        new Policy(Policy.Rule.BREAK_EVEN, 0.7, 0.2, 50_000),
+                        new Policy(Policy.Rule.BREAK_EVEN, 0.7, 0.2, 50_000, Policy.FallBack.WHEN_BEATEN),
                         Disclosure.SHOWN,
                         Disclosure.SHOWN,
                         7,
@@ -188,6 +188,7 @@ class ReadSettingsTest {
         assertThat(read("shop_rate = 95.5\nmateriality = 200\nfinished_after = 21\nmoney.overhead_rate = 30")
                         .byKey())
                 .containsOnlyKeys(Arrays.stream(SettingsKey.values())
+                        .filter(SettingsKey::single)
                         .map(SettingsKey::path)
                         .toList())
                 .containsEntry("shop_rate", "95.5000");

@@ -21,7 +21,7 @@ class CrossedEffectsRefitTest {
         double[] y = data.numbers("strength");
         double[] ones = new double[y.length];
         Arrays.fill(ones, 1);
-        CrossedEffects fit = CrossedEffects.fit(y, NONE, batch(data));
+        CrossedEffects fit = MixedModels.fit(y, NONE, batch(data));
         CrossedEffects again = fit.refit(y, ones);
         assertThat(again.coefficient(0)).isCloseTo(fit.coefficient(0), within(1e-12));
         assertThat(again.effect(0, 3)).isCloseTo(fit.effect(0, 3), within(1e-12));
@@ -34,7 +34,7 @@ class CrossedEffectsRefitTest {
         double[] y = data.numbers("strength");
         double[] weights = new double[y.length];
         Arrays.fill(weights, 1);
-        CrossedEffects fit = CrossedEffects.fit(y, NONE, batch(data));
+        CrossedEffects fit = MixedModels.fit(y, NONE, batch(data));
         double[] doubled = Arrays.stream(y).map(v -> 2 * v).toArray();
         CrossedEffects again = fit.refit(doubled, weights);
         assertThat(again.residualVariance()).isEqualTo(fit.residualVariance());
@@ -53,8 +53,8 @@ class CrossedEffectsRefitTest {
         double[] constant = new double[y.length];
         // Not exact in binary, so that its weighted mean is off by a rounding error.
         Arrays.fill(constant, StrictMath.log(2));
-        CrossedEffects without = CrossedEffects.fit(y, NONE, batch(data));
-        CrossedEffects fit = CrossedEffects.fit(y, new double[][] {constant}, batch(data));
+        CrossedEffects without = MixedModels.fit(y, NONE, batch(data));
+        CrossedEffects fit = MixedModels.fit(y, new double[][] {constant}, batch(data));
         assertThat(fit.coefficient(1)).isNaN();
         assertThat(fit.coefficient(0)).isCloseTo(without.coefficient(0), within(1e-12));
         assertThat(fit.criterion()).isCloseTo(without.criterion(), within(1e-9));
@@ -66,7 +66,7 @@ class CrossedEffectsRefitTest {
         double[] y = data.numbers("strength");
         int[] level = data.levels("batch").clone();
         level[7] = -1;
-        CrossedEffects fit = CrossedEffects.fit(y, NONE, new Factor(10, level));
+        CrossedEffects fit = MixedModels.fit(y, NONE, new Factor(10, level));
         double[] residuals = fit.residuals();
         assertThat(residuals[7]).isCloseTo(y[7] - fit.coefficient(0), within(1e-12));
         assertThat(residuals[6]).isCloseTo(y[6] - fit.coefficient(0) - fit.effect(0, level[6]), within(1e-12));
@@ -86,8 +86,8 @@ class CrossedEffectsRefitTest {
             shifted[1][row] = marks[1][row] + 1;
             shifted[2][row] = marks[2][row] - 2;
         }
-        CrossedEffects fit = CrossedEffects.fit(y, marks, batch(data)).robust(Huber.K);
-        CrossedEffects moved = CrossedEffects.fit(y, shifted, batch(data)).robust(Huber.K);
+        CrossedEffects fit = MixedModels.fit(y, marks, batch(data)).robust(Huber.K);
+        CrossedEffects moved = MixedModels.fit(y, shifted, batch(data)).robust(Huber.K);
         for (int column = 1; column <= 3; column++) {
             assertThat(fit.coefficient(column)).isCloseTo(moved.coefficient(column), within(1e-9));
             assertThat(fit.error(column)).isCloseTo(moved.error(column), within(1e-9));

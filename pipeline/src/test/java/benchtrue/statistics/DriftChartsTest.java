@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 
 class DriftChartsTest {
@@ -25,13 +24,10 @@ class DriftChartsTest {
                 ReferenceData.numbersIn("50.60 49.52 50.56 50.18 50.16 49.21 49.75 49.85 50.26 50.33 50.11 49.36"
                         + " 49.52 50.05 49.38 49.92 50.73 51.23 51.94 51.99");
         Ewma chart = Ewma.of(values, 50, 2.0539, 0.3, 3);
-        assertThat(chart.size()).isEqualTo(20);
         for (int i = 0; i < 20; i++) {
             assertThat(chart.level(i)).as("point %d", i + 1).isCloseTo(levels[i], within(0.005 + 1e-9));
         }
         assertThat(chart.level(19)).isCloseTo(51.988243, within(5e-7));
-        assertThat(chart.settledLimits().high()).isCloseTo(52.5884317381, within(5e-11));
-        assertThat(chart.settledLimits().low()).isCloseTo(47.4115682619, within(5e-11));
         double[][] growing = {
             {1, 51.848510},
             {2, 52.256394},
@@ -47,11 +43,10 @@ class DriftChartsTest {
             assertThat(limits.low()).isCloseTo(100 - point[1], within(5e-7));
         }
         assertThat(chart.firstAbove()).isEqualTo(-1);
-        assertThat(chart.firstBelow()).isEqualTo(-1);
     }
 
     @Test
-    void anEwmaSignalsOnEitherSideAndSkipsWhatIsMissing() {
+    void anEwmaSignalsSlowerWorkAndSkipsWhatIsMissing() {
         double[] slower = {0, Double.NaN, 2, 2, 2};
         Ewma chart = Ewma.of(slower, 0, 1, 0.2, 2);
         assertThat(chart.level(1)).isEqualTo(chart.level(0));
@@ -59,10 +54,6 @@ class DriftChartsTest {
         // By hand: levels 0.4, 0.72; limits 2/3 sqrt(1 - 0.8^4) = 0.512, 2/3 sqrt(1 - 0.8^6) = 0.573.
         assertThat(chart.level(3)).isCloseTo(0.72, within(1e-15));
         assertThat(chart.firstAbove()).isEqualTo(3);
-        assertThat(chart.firstBelow()).isEqualTo(-1);
-        double[] faster = Arrays.stream(slower).map(x -> -x).toArray();
-        assertThat(Ewma.of(faster, 0, 1, 0.2, 2).firstBelow()).isEqualTo(3);
-        assertThat(Ewma.of(new double[0], 0, 1, 0.2, 2).size()).isZero();
         assertThat(Ewma.of(slower, 0, 1, 1, 2).level(4)).isEqualTo(2);
         assertThatIllegalArgumentException().isThrownBy(() -> Ewma.of(slower, 0, 1, 0, 2));
         assertThatIllegalArgumentException().isThrownBy(() -> Ewma.of(slower, 0, 1, 1.1, 2));
@@ -71,63 +62,47 @@ class DriftChartsTest {
     /** NIST e-Handbook 6.3.2.3 (VERIFIED-2; the last eight sums COMPUTED). */
     @Test
     void nistCusum() {
-        Cusum chart = Cusum.of(NIST_CUSUM, 325, 0.3175, 4.1959);
+        double[] sums = Cusum.sums(NIST_CUSUM, 325, 0.3175);
         double[] high =
                 ReferenceData.numbersIn("0 0 0 0 0.03 0 0 0 0 0 0 0 3.01 4.94 7.45 10.63 11.99 14.44 16.00 19.04");
-        double[] low = ReferenceData.numbersIn("0 0.01 0 0.33 0 0 0.56 0.72 0.17 0.25 0.31 0 0 0 0 0 0 0 0 0");
         double[] exact = ReferenceData.numbersIn("3.0075 4.94 7.4475 10.63 11.9875 14.445 16.0025 19.035");
-        assertThat(chart.size()).isEqualTo(20);
         for (int i = 0; i < 20; i++) {
-            assertThat(chart.high(i)).as("high %d", i + 1).isCloseTo(high[i], within(0.005 + 1e-9));
-            assertThat(chart.low(i)).as("low %d", i + 1).isCloseTo(low[i], within(0.005 + 1e-9));
-            assertThat(chart.high(i)).isCloseTo(i < 12 ? chart.high(i) : exact[i - 12], within(1e-9));
+            assertThat(sums[i]).as("high %d", i + 1).isCloseTo(high[i], within(0.005 + 1e-9));
+            assertThat(sums[i]).isCloseTo(i < 12 ? sums[i] : exact[i - 12], within(1e-9));
         }
-        assertThat(chart.firstAbove()).isEqualTo(13);
-        assertThat(chart.firstBelow()).isEqualTo(-1);
-        assertThat(chart.startOfRise(13)).isEqualTo(12);
-        assertThat(ChangePoint.byCusumMaximum(NIST_CUSUM)).isEqualTo(12);
+        assertThat(Cusum.startOfRise(NIST_CUSUM, 325, 0.3175, 13)).isEqualTo(12);
         assertThat(ChangePoint.byLikelihood(NIST_CUSUM)).isEqualTo(12);
     }
 
     /** Montgomery and Runger 2002, Table 16-8 (VERIFIED, p. 636). */
     @Test
     void montgomeryAndRungerCusum() {
-        Cusum chart = Cusum.of(MONTGOMERY, 99, 1, 10);
+        double[] sums = Cusum.sums(MONTGOMERY, 99, 1);
         double[] high = ReferenceData.numbersIn("2.0 0 0 0 2.0 0.5 0 0 0 0 1.3 0 1.1 0 0 0 0.3 1.7 0 1.0");
-        double[] low = ReferenceData.numbersIn("0 3.2 2.9 2.5 0 0 0 0.3 0 0 0 0 0 0 1.0 2.3 0 0 0.8 0");
         for (int i = 0; i < 20; i++) {
-            assertThat(chart.high(i)).isCloseTo(high[i], within(1e-9));
-            assertThat(chart.low(i)).isCloseTo(low[i], within(1e-9));
+            assertThat(sums[i]).isCloseTo(high[i], within(1e-9));
         }
-        assertThat(chart.firstAbove()).isEqualTo(-1);
     }
 
     @Test
-    void aCusumFindsGettingFasterToo() {
-        Cusum chart = Cusum.of(new double[] {-2, Double.NaN, -2, -2}, 0, 0.5, 4);
-        assertThat(chart.low(1)).isEqualTo(1.5);
-        assertThat(chart.firstBelow()).isEqualTo(3);
-        assertThat(chart.startOfFall(3)).isZero();
-        assertThat(chart.firstAbove()).isEqualTo(-1);
-        assertThat(Cusum.of(new double[0], 0, 1, 1).size()).isZero();
+    void aCusumSkipsWhatIsMissing() {
+        double[] values = {2, Double.NaN, 2, 2};
+        assertThat(Cusum.sums(values, 0, 0.5)[1]).isEqualTo(1.5);
+        assertThat(Cusum.startOfRise(values, 0, 0.5, 3)).isZero();
     }
 
     /** Worked by hand: values 0 0 0 0 0 0 0 0 3 3 with one early 1; sums about the mean 0.7 are largest after the eighth. */
     @Test
     void theStartOfAChangeByHand() {
         double[] late = {1, 0, 0, 0, 0, 0, 0, 0, 3, 3};
-        assertThat(ChangePoint.byCusumMaximum(late)).isEqualTo(8);
         assertThat(ChangePoint.byLikelihood(late)).isEqualTo(8);
-        // Sums about the mean 1: -1, -2, -1, -0.6, -0.2, 0.2 ...: the plain rule says 2; only the last value leaps,
-        // which likelihood sees.
+        // Sums about the mean 1: -1, -2, -1, -0.6, -0.2, 0.2 ...
         double[] mixed = {0, 0, 2, 1.4, 1.4, 1.4, 1.4, 1.4, 1.4, -0.4};
-        assertThat(ChangePoint.byCusumMaximum(mixed)).isEqualTo(2);
         assertThat(ChangePoint.byLikelihood(mixed)).isEqualTo(2);
     }
 
     @Test
     void whereNothingVariesThereIsNoChange() {
-        assertThat(ChangePoint.byCusumMaximum(new double[] {0.1, 0.1, 0.1})).isEqualTo(-1);
         assertThat(ChangePoint.byLikelihood(new double[] {2})).isEqualTo(-1);
         assertThat(ChangePoint.byLikelihood(new double[0])).isEqualTo(-1);
         assertThatIllegalArgumentException()

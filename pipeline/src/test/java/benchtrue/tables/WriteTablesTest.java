@@ -8,10 +8,12 @@ import benchtrue.calendar.PlanCalendar;
 import benchtrue.costing.CostLines;
 import benchtrue.costing.CostedLines;
 import benchtrue.findings.Findings;
+import benchtrue.findings.FoundRepairs;
 import benchtrue.findings.RepairFinding;
 import benchtrue.findings.Verdict;
 import benchtrue.hours.SplitHours;
 import benchtrue.reconcile.Ledger;
+import benchtrue.revision.DraftOf;
 import benchtrue.revision.FitCurve;
 import benchtrue.revision.ProposalInputs;
 import benchtrue.revision.ProposedChange;
@@ -52,7 +54,7 @@ class WriteTablesTest {
     }
 
     /** Codes follow the keys' order: 0 is the set-up, 1 the refret. */
-    private static final Findings FINDINGS = new Findings(List.of(
+    private static final Findings FINDINGS = FoundRepairs.of(List.of(
             new RepairFinding(
                     0,
                     1,
@@ -101,7 +103,7 @@ class WriteTablesTest {
             36_000,
             ProposalInputs.Shortening.MAY);
 
-    private static final Revision REVISION = new Revision(List.of(
+    private static final Revision REVISION = DraftOf.changes(List.of(
             new ProposedChange(
                     0,
                     5_400,

@@ -101,8 +101,10 @@ public class HotLoops {
         TypeTotals totals = TypeTotals.of(jobs);
         boolean[] enough = new boolean[totals.tickets().length];
         Arrays.fill(enough, true);
-        return new WeighLoads(jobs, settings, UnreadShares.of(
-                        jobs.ledger(), settings, totals, LoadReach.none(totals.lines().length)))
+        double[] ones = new double[enough.length];
+        Arrays.fill(ones, 1);
+        LoadReach sure = new LoadReach(ones, ones, ones);
+        return new WeighLoads(jobs, settings, UnreadShares.of(jobs.ledger(), settings, totals, sure))
                 .weigh(enough, ShopPace.STEADY.corrections(jobs));
     }
 

@@ -4,18 +4,14 @@ import benchtrue.answers.PriceList;
 import benchtrue.format.Figures;
 import benchtrue.nightly.AdoptDecisions;
 import benchtrue.nightly.Adoption;
-import benchtrue.nightly.Night;
 import benchtrue.settings.Settings;
-import benchtrue.shop.ExitCode;
 import benchtrue.workbook.draft.ReadDecisions;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -28,10 +24,7 @@ import picocli.CommandLine.Parameters;
                         + " book for your own systems. A price book in force is never rewritten.",
         mixinStandardHelpOptions = true,
         versionProvider = Program.Version.class)
-final class AdoptCommand implements Callable<Integer> {
-    @Mixin
-    private ShopOption shop;
-
+final class AdoptCommand extends ShopCommand {
     @Parameters(
             paramLabel = "DECISIONS.xlsx",
             description = "The workbook price-book-revision.xlsx, with your decisions.")
@@ -69,17 +62,12 @@ final class AdoptCommand implements Callable<Integer> {
             description = "Who decided, for the record; \"owner\" where not given.")
     private String by;
 
-    @Mixin
-    private Loudness loudness;
-
-    private final Console console;
-
     AdoptCommand(Console console) {
-        this.console = console;
+        super(console);
     }
 
     @Override
-    public Integer call() {
+    void run() {
         Settings settings = shop.settings();
         LocalDate decidedOn = LocalDate.ofEpochDay(shop.asOf(settings, console));
         AdoptDecisions.Adopted adopted = new AdoptDecisions()
@@ -93,23 +81,8 @@ final class AdoptCommand implements Callable<Integer> {
                                 by,
                                 past ? Optional.of(reason) : Optional.empty(),
                                 confirmed ? Adoption.LaterBook.OVERRIDES : Adoption.LaterBook.ASK));
-        if (!loudness.quiet()) {
-            table(adopted, settings.figures()).forEach(console.out()::println);
-        }
-        handOut(shop, settings, console, loudness);
-        return ExitCode.PUBLISHED.number();
-    }
-
-    /** Writes what adopted books leave for people and for other systems, and says where. */
-    static void handOut(ShopOption shop, Settings settings, Console console, Loudness loudness) {
-        Night night = new Night(
-                NightlyCommand.HANDED_OUT, new QuietProgress(console.err()), console.clock(), Program.version());
-        Path folder = night.handOut(shop.folder(), settings, shop.asOf(settings, console));
-        if (!loudness.quiet()) {
-            console.out()
-                    .println(
-                            "To print and for your systems: " + folder + "; from the next night on among its results.");
-        }
+        table(adopted, settings.figures()).forEach(this::say);
+        handOut(settings);
     }
 
     /** The price list as it is pinned up: one row a repair type, by family, changed ones marked. */

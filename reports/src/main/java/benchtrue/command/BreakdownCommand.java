@@ -9,13 +9,10 @@ import benchtrue.nightly.AskedResult;
 import benchtrue.settings.AskedQuestion;
 import benchtrue.settings.Disclosure;
 import benchtrue.settings.Settings;
-import benchtrue.shop.ExitCode;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Answers a question of the owner's own from a published result. */
@@ -38,10 +35,7 @@ import picocli.CommandLine.Option;
         },
         mixinStandardHelpOptions = true,
         versionProvider = Program.Version.class)
-final class BreakdownCommand implements Callable<Integer> {
-    @Mixin
-    private ShopOption shop;
-
+final class BreakdownCommand extends ShopCommand {
     @Option(
             names = "--by",
             paramLabel = "NAMES",
@@ -104,20 +98,15 @@ final class BreakdownCommand implements Callable<Integer> {
             description = "Write the answer to a file that ends with .csv, .xlsx, .html or .svg.")
     private Path out;
 
-    @Mixin
-    private Loudness loudness;
-
-    private final Console console;
-
     BreakdownCommand(Console console) {
-        this.console = console;
+        super(console);
     }
 
     @Override
-    public Integer call() {
+    void run() {
         if (by.equals(List.of("?"))) {
             KnownNames.lines().forEach(console.out()::println);
-            return ExitCode.PUBLISHED.number();
+            return;
         }
         Settings settings = shop.settings();
         Figures figures = settings.figures();
@@ -140,7 +129,6 @@ final class BreakdownCommand implements Callable<Integer> {
                 new PrintBreakdown(figures).lines(answer).forEach(console.out()::println);
             }
         }
-        return ExitCode.PUBLISHED.number();
     }
 
     private AskedQuestion asked() {

@@ -7,12 +7,9 @@ import benchtrue.reconcile.Reconcile;
 import benchtrue.reconcile.Reconciled;
 import benchtrue.settings.Settings;
 import benchtrue.settings.ValueMap;
-import benchtrue.shop.ExitCode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 
 /** Reads and reconciles only, and says what is wrong and where. */
 @Command(
@@ -21,23 +18,15 @@ import picocli.CommandLine.Mixin;
                 "Reads a shop's exports, writes nothing, and says what can't be used, what is doubtful, and where.",
         mixinStandardHelpOptions = true,
         versionProvider = Program.Version.class)
-final class CheckCommand implements Callable<Integer> {
+final class CheckCommand extends ShopCommand {
     private static final int MOST_ROWS = 5;
 
-    @Mixin
-    private ShopOption shop;
-
-    @Mixin
-    private Loudness loudness;
-
-    private final Console console;
-
     CheckCommand(Console console) {
-        this.console = console;
+        super(console);
     }
 
     @Override
-    public Integer call() {
+    void run() {
         Settings settings = shop.settings();
         Reconciled rows = new Reconcile()
                 .reconcile(new ReadExports().read(shop.folder(), settings), settings, shop.asOf(settings, console));
@@ -51,7 +40,6 @@ final class CheckCommand implements Callable<Integer> {
             told(rows.files(), figures).forEach(console.out()::println);
             console.out().println(next(faults));
         }
-        return ExitCode.PUBLISHED.number();
     }
 
     private List<String> setAside(Faults faults, List<ValueMap> words, Figures figures) {

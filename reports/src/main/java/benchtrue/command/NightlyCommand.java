@@ -9,17 +9,14 @@ import benchtrue.nightly.Review;
 import benchtrue.page.WriteBookPages;
 import benchtrue.page.WritePage;
 import benchtrue.settings.Settings;
-import benchtrue.shop.ExitCode;
 import benchtrue.workbook.books.WriteBookSheets;
 import benchtrue.workbook.draft.WriteRevisionWorkbook;
 import benchtrue.workbook.review.WriteBreakdowns;
 import benchtrue.workbook.review.WriteWorkbook;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 
 /** The main job. */
 @Command(
@@ -30,7 +27,7 @@ import picocli.CommandLine.Mixin;
         },
         mixinStandardHelpOptions = true,
         versionProvider = Program.Version.class)
-final class NightlyCommand implements Callable<Integer> {
+final class NightlyCommand extends ShopCommand {
     static final List<Report> HANDED_OUT = List.of(new WriteBookSheets(), new WriteBookPages());
 
     static final List<Report> REPORTS = Stream.concat(
@@ -43,20 +40,12 @@ final class NightlyCommand implements Callable<Integer> {
                     HANDED_OUT.stream())
             .toList();
 
-    @Mixin
-    private ShopOption shop;
-
-    @Mixin
-    private Loudness loudness;
-
-    private final Console console;
-
     NightlyCommand(Console console) {
-        this.console = console;
+        super(console);
     }
 
     @Override
-    public Integer call() {
+    void run() {
         ShowProgress shown = new ShowProgress(console.terminal(), console.err(), console.watched());
         Progress progress = loudness.quiet() ? new QuietProgress(console.err()) : shown;
         try {
@@ -73,7 +62,6 @@ final class NightlyCommand implements Callable<Integer> {
             if (loudness.verbose()) {
                 details(published).forEach(console.out()::println);
             }
-            return ExitCode.PUBLISHED.number();
         } finally {
             shown.ends();
         }

@@ -2,12 +2,9 @@ package benchtrue.command;
 
 import benchtrue.nightly.Withdraw;
 import benchtrue.settings.Settings;
-import benchtrue.shop.ExitCode;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Takes an adopted price book back before its first day. */
@@ -18,10 +15,7 @@ import picocli.CommandLine.Option;
                         + " stay on record; nothing is erased. A book in force is corrected by a new one.",
         mixinStandardHelpOptions = true,
         versionProvider = Program.Version.class)
-final class WithdrawCommand implements Callable<Integer> {
-    @Mixin
-    private ShopOption shop;
-
+final class WithdrawCommand extends ShopCommand {
     @Option(
             names = "--effective",
             paramLabel = "DATE",
@@ -39,27 +33,18 @@ final class WithdrawCommand implements Callable<Integer> {
             description = "Who decided, for the record; \"owner\" where not given.")
     private String by;
 
-    @Mixin
-    private Loudness loudness;
-
-    private final Console console;
-
     WithdrawCommand(Console console) {
-        this.console = console;
+        super(console);
     }
 
     @Override
-    public Integer call() {
+    void run() {
         Settings settings = shop.settings();
         LocalDate today = LocalDate.ofEpochDay(shop.asOf(settings, console));
         Path kept =
                 new Withdraw().withdraw(shop.folder(), settings, new Withdraw.Request(effective, today, by, reason));
-        if (!loudness.quiet()) {
-            console.out()
-                    .println("Withdrawn: the price book from "
-                            + settings.figures().day((int) effective.toEpochDay()) + ". It is kept in " + kept + ".");
-        }
-        AdoptCommand.handOut(shop, settings, console, loudness);
-        return ExitCode.PUBLISHED.number();
+        say("Withdrawn: the price book from " + settings.figures().day((int) effective.toEpochDay())
+                + ". It is kept in " + kept + ".");
+        handOut(settings);
     }
 }

@@ -51,6 +51,7 @@ final class FormatReview {
                 new FormatCalls(told).more(),
                 new FormatCalls(told).open(),
                 new FormatWeeks(told).tell(),
+                new FormatRestorations(told).tell(),
                 people(),
                 told.review().balances().stream().map(this::balance).toList(),
                 doubts(),

@@ -19,6 +19,7 @@ import java.util.List;
  * @param moreCalls where those left out stand; empty where none is
  * @param open every open ticket, by where it stands
  * @param weeks how long visits take and what to promise
+ * @param restorations large visits as wholes
  * @param people figures about people; empty unless the settings ask for them
  * @param balances what was read and where it went
  * @param doubts what was set aside or is doubtful
@@ -41,6 +42,7 @@ record ReviewView(
         String moreCalls,
         Open open,
         Weeks weeks,
+        List<Restoration> restorations,
         List<Person> people,
         List<BalanceRow> balances,
         List<Doubt> doubts,
@@ -138,6 +140,16 @@ record ReviewView(
             String worth) {}
 
     /** @param tried what came of such promises on past visits; empty where too little is past */
+    record Restoration(
+            String by,
+            String group,
+            String visits,
+            String quoted,
+            String found,
+            String taken,
+            String load,
+            String finding) {}
+
     record Weeks(String tried, List<RepairWeeks> rows) {}
 
     record RepairWeeks(

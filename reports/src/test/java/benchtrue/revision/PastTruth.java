@@ -147,7 +147,7 @@ record PastTruth(
     static Settings settings(Policy.Rule rule, double share) {
         Policy d = Policy.DEFAULTS;
         return new ShopSettings()
-                .policy(new Policy(rule, share, d.largestStep(), d.priceRounding()))
+                .policy(new Policy(rule, share, d.largestStep(), d.priceRounding(), d.fallBack()))
                 .build();
     }
 }

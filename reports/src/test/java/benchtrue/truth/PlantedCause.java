@@ -134,8 +134,8 @@ record PlantedCause(Cause.Kind kind, String value, int type, IntPredicate holds)
 
     /** Returns a shop with one visit in five of an instrument that was there before, and one in three not paid by its owner. */
     static Ledger withReturnsAndPayers(Ledger shop, Random random) {
-        Tickets.Builder tickets = new Tickets.Builder();
-        QuotedLines.Builder lines = new QuotedLines.Builder();
+        List<Ticket> tickets = new ArrayList<>();
+        List<QuotedLine> lines = new ArrayList<>();
         boolean[] back = new boolean[shop.tickets().size()];
         PaidBy[] payer = new PaidBy[back.length];
         for (int i = 0; i < back.length; i++) {
@@ -177,7 +177,7 @@ record PlantedCause(Cause.Kind kind, String value, int type, IntPredicate holds)
                     row.reworkOfLine(),
                     back[row.ticket()] ? ReturnReason.NEW_DAMAGE : row.returnReason()));
         }
-        return with(shop, tickets.build(), lines.build(), shop.time());
+        return with(shop, new Tickets(tickets), new QuotedLines(lines), shop.time());
     }
 
     private static Ledger with(Ledger shop, Tickets tickets, QuotedLines lines, TimeEntries time) {

@@ -114,7 +114,6 @@ public final class Dictionary {
         slots[slot] = code + 1;
     }
 
-    /** Returns the text of a code. */
     public String text(int code) {
         int from = code == 0 ? 0 : ends.get(code - 1);
         return new String(letters, from + 1, ends.get(code) - from - 1, StandardCharsets.UTF_8);
@@ -129,10 +128,5 @@ public final class Dictionary {
             }
         }
         return false;
-    }
-
-    /** Returns the number of the format that a code's text was written in. */
-    int format(int code) {
-        return letters[code == 0 ? 0 : ends.get(code - 1)];
     }
 }

@@ -2,13 +2,13 @@ package benchtrue.intake.files;
 
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Refusal;
+import benchtrue.shop.Sha256;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.security.MessageDigest;
-import java.util.HexFormat;
 
 /** A file's bytes, digested while they are read; never more of them than were there at the beginning. */
 public final class DigestedFile extends InputStream {
@@ -26,7 +26,7 @@ public final class DigestedFile extends InputStream {
         size = Files.size(path);
         changed = Files.getLastModifiedTime(path);
         in = Files.newInputStream(path);
-        digest = Digests.sha256();
+        digest = Sha256.begin();
     }
 
     @Override
@@ -65,7 +65,7 @@ public final class DigestedFile extends InputStream {
                     name + ": found that the file changed while it was read, expected it to stay as"
                             + " it was. Wait until the export is finished and run again.");
         }
-        return HexFormat.of().formatHex(digest.digest());
+        return Sha256.digits(digest);
     }
 
     @Override

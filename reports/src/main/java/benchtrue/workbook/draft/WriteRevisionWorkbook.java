@@ -154,7 +154,7 @@ public final class WriteRevisionWorkbook implements Report {
             figures = review.settings().figures();
             jobs = review.jobs();
             against = review.revision().against(review.ledger());
-            evidence = FitEvidence.of(jobs);
+            evidence = FitEvidence.of(jobs, review.findings().surelyOwn().rows());
             pace = review.findings().pace();
             int[] judged = IntStream.range(0, jobs.size())
                     .filter(line -> jobs.judged(line) && jobs.todayQuotedHours(line) > 0)

@@ -26,6 +26,11 @@ public final class BreakdownSheet {
     private static final int FIGURE_WIDTH = 13;
     private static final int CHART_ROWS = 18;
 
+    /** Columns that a chart needs, and beyond which it gains nothing; it stays within what is printed. */
+    private static final int LEAST_COLUMNS = 6;
+
+    private static final int CHART_COLUMNS = 13;
+
     private enum Standing {
         ROW,
         TOTAL
@@ -58,7 +63,7 @@ public final class BreakdownSheet {
     }
 
     private void write(SXSSFSheet sheet, CellStyles look) {
-        int[] widths = new int[answer.down().size() + figureColumns()];
+        int[] widths = new int[Math.max(LEAST_COLUMNS, answer.down().size() + figureColumns())];
         Arrays.fill(widths, FIGURE_WIDTH);
         Arrays.fill(widths, 0, answer.down().size(), NAME_WIDTH);
         RowFlow flow = new RowFlow(sheet, look, widths);
@@ -73,13 +78,13 @@ public final class BreakdownSheet {
         answer.rest().ifPresent(row -> row(flow.next(), row, Standing.ROW));
         row(flow.next(), answer.total(), Standing.TOTAL);
         if (last >= first) {
-            chart(sheet, flow.row() + 2, first);
+            chart(sheet, flow.row() + 2, Math.min(CHART_COLUMNS, widths.length), first);
             flow.skip(CHART_ROWS + 1);
         }
         flow.finish(0);
     }
 
-    private void chart(SXSSFSheet sheet, int row, int first) {
+    private void chart(SXSSFSheet sheet, int row, int columns, int first) {
         int drawn = chartColumn();
         Breakdown.Column column = answer.columns().get(drawn);
         new FigureChart(
@@ -90,6 +95,7 @@ public final class BreakdownSheet {
                 .draw(
                         row,
                         row + CHART_ROWS - 1,
+                        columns,
                         new FigureChart.Bars(
                                 first,
                                 answer.down().size() - 1,

@@ -23,8 +23,6 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 /** A chart of the spreadsheet program's own over one column of figures, so that it follows the cells. */
 final class FigureChart {
-    private static final int LAST_COLUMN = 13;
-
     private final XSSFSheet sheet;
     private final String title;
     private final String series;
@@ -55,9 +53,9 @@ final class FigureChart {
         }
     }
 
-    /** Draws over some rows of the sheet, numbered from 1. */
-    void draw(int topRow, int bottomRow, Bars bars) {
-        XSSFClientAnchor place = new XSSFClientAnchor(0, 0, 0, 0, 0, topRow - 1, LAST_COLUMN, bottomRow);
+    /** Draws over some rows of the sheet, numbered from 1, and its first columns. */
+    void draw(int topRow, int bottomRow, int columns, Bars bars) {
+        XSSFClientAnchor place = new XSSFClientAnchor(0, 0, 0, 0, 0, topRow - 1, columns, bottomRow);
         XSSFChart chart = sheet.createDrawingPatriarch().createChart(place);
         chart.setTitleText(title);
         // The library writes the machine's language into the title; the workbook's words are English everywhere.

@@ -22,6 +22,7 @@ import org.apache.poi.xssf.streaming.SXSSFSheet;
 public final class MoneySheet {
     public static final String NAME = "Money";
     private static final int CHART_ROWS = 18;
+    private static final int COLUMNS = 13;
 
     private final Review review;
     private final ShopMoney shop;
@@ -42,7 +43,7 @@ public final class MoneySheet {
         months(flow, rowOfMonth);
         if (drawn) {
             new FigureChart(sheet, "Margin of the jobs finished, by month", "Margin", "#,##0")
-                    .draw(chartRow, chartRow + CHART_ROWS - 1, margins(flow.row()));
+                    .draw(chartRow, chartRow + CHART_ROWS - 1, COLUMNS, margins(flow.row()));
         }
         new MoneyBridges(shop).write(flow, rowOfMonth);
         new MoneyBenchHour(review).write(flow, rowOfMonth);

@@ -46,6 +46,10 @@ public final class WriteWorkbook implements Report {
                 List.of(CrossSheet.Across.months(review, NEWEST_MONTHS), CrossSheet.Across.classes(review))) {
             new CrossSheet(review, lines, across).write(workbook.createSheet(across.sheet()), look);
         }
+        if (!review.findings().restorations().isEmpty()) {
+            RestorationsSheet.write(
+                    review.findings().restorations(), workbook.createSheet(RestorationsSheet.NAME), look);
+        }
         if (!review.findings().writers().isEmpty()) {
             WritersSheet.write(review.findings().writers(), workbook.createSheet(WritersSheet.NAME), look);
         }

@@ -83,15 +83,7 @@ class SimplerMethodTest {
                 own.revision().conditions(),
                 own.revision().sizeLines(),
                 own.revision().coming());
-        return new Review(
-                own.settings(),
-                own.ledger(),
-                own.jobs(),
-                own.costs(),
-                own.calendar(),
-                own.findings(),
-                revision,
-                own.balances());
+        return ReviewOf.found(own.settings(), own.costs(), own.findings(), revision);
     }
 
     private XSSFWorkbook draft(Review review) throws IOException {

@@ -1,9 +1,10 @@
-package benchtrue.costing;
+package benchtrue.shop;
 
 import java.time.LocalDate;
+import java.time.YearMonth;
 
-/** Days to months and years without an object a day. */
-final class Months {
+/** Months as {@code year * 12 + month - 1}, from days without an object a day. */
+public final class Months {
     private static final int FIRST_DAY = (int) LocalDate.of(1900, 1, 1).toEpochDay();
     private static final int LAST_DAY = (int) LocalDate.of(2200, 1, 1).toEpochDay();
     private static final int[] OF_DAY = table();
@@ -20,7 +21,7 @@ final class Months {
     }
 
     /** Returns {@code year * 12 + month - 1} of a day. */
-    static int of(int day) {
+    public static int of(int day) {
         if (day >= FIRST_DAY && day < LAST_DAY) {
             return OF_DAY[day - FIRST_DAY];
         }
@@ -28,8 +29,11 @@ final class Months {
         return date.getYear() * 12 + date.getMonthValue() - 1;
     }
 
-    /** Returns the year of a month. */
-    static int year(int month) {
+    public static int year(int month) {
         return Math.floorDiv(month, 12);
+    }
+
+    public static YearMonth yearMonth(int month) {
+        return YearMonth.of(year(month), Math.floorMod(month, 12) + 1);
     }
 }

@@ -3,13 +3,13 @@
 point iteration on load factors, vectorised), costs, groups, bootstraps (--boot N resamples over tickets, the split estimated
 again each time), writes lines.csv, findings.csv, a workbook and (--pictures) one picture over all and one a repair type.
 
-   by_hand.py SHOP OUT [--boot N] [--pictures]     Debian: python3-pandas python3-xlsxwriter python3-scipy python3-matplotlib"""
+   peer_pandas.py SHOP OUT [--boot N] [--pictures]     Debian: python3-pandas python3-xlsxwriter python3-scipy python3-matplotlib"""
 import sys, os, numpy as np, pandas as pd, time
 shop, out = sys.argv[1:3]; boot = int(sys.argv[sys.argv.index("--boot") + 1]) if "--boot" in sys.argv else 0
 os.makedirs(out, exist_ok=True); E = shop + "/exports/"; T0 = time.time()
 tk = pd.read_csv(E + "tickets.csv", parse_dates=["opened", "promised", "closed"])
 ql = pd.read_csv(E + "quoted-lines.csv", parse_dates=["quoted_on"]); tl = pd.read_csv(E + "time-log.csv", parse_dates=["work_date"])
-pu = pd.read_csv(E + "parts-usage.csv", parse_dates=["used_on"]); te = pd.read_csv(E + "technicians.csv"); ov = pd.read_csv(E + "overheads.csv")
+pu = pd.read_csv(E + "parts-usage.csv", parse_dates=["used_on"]); te = pd.read_csv(E + "technicians.csv").drop_duplicates("technician", keep="last"); ov = pd.read_csv(E + "overheads.csv")
 pb = pd.concat(pd.read_csv(os.path.join(shop, "price-book", f)) for f in os.listdir(shop + "/price-book"))
 for d, k in ((tk, ["ticket"]), (ql, ["ticket", "line"]), (tl, ["entry"]), (pu, ["use"])): d.drop_duplicates(k, keep="last", inplace=True)
 bad = ~tl.ticket.isin(tk.ticket) | (tl.hours <= 0) | (tl.hours > 24) | ~tl.technician.isin(te.technician); tl = tl[~bad]
