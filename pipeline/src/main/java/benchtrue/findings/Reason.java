@@ -6,6 +6,7 @@ import benchtrue.hours.InseparablePair;
 import benchtrue.settings.Settings;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Hours;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -113,13 +114,23 @@ final class Reason {
     private String atPace(RepairFinding finding, double load) {
         int type = finding.repairType();
         double factor = today.factor()[type];
-        double rounding = unread.reach().middle()[type];
-        String pace = StrictMath.abs(factor / rounding - 1) < LITTLE ? "" : " at today's pace";
-        String rounded = StrictMath.abs(rounding - 1) < LITTLE ? "" : " without what rounding may have added";
-        return pace.isEmpty() && rounded.isEmpty()
-                ? ""
-                : ", " + figures.ratio(load * factor) + pace + (pace.isEmpty() || rounded.isEmpty() ? "" : " and")
-                        + rounded;
+        double middle = unread.reach().middle()[type];
+        double putBack = unread.reach().putBack()[type];
+        List<String> parts = new ArrayList<>();
+        if (matters(factor / middle)) {
+            parts.add("at today's pace");
+        }
+        if (matters(middle / putBack)) {
+            parts.add("without what rounding may have added");
+        }
+        if (matters(putBack)) {
+            parts.add("with time on wrong tickets put back");
+        }
+        return parts.isEmpty() ? "" : ", " + figures.ratio(load * factor) + " " + String.join(" and ", parts);
+    }
+
+    private static boolean matters(double factor) {
+        return StrictMath.abs(factor - 1) >= LITTLE;
     }
 
     private String rework(RepairFinding finding) {

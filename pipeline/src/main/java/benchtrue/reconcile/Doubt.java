@@ -34,6 +34,9 @@ enum Doubt {
     BENCH_WITHOUT_TICKET("Bench time without a ticket: it counts as shop time."),
     NO_WAGE("The technician has no wage on that day: the hours count, the cost is incomplete."),
     HOURS_EQUAL_QUOTE("The hours logged to a line equal its quote to the minute: perhaps copied, not measured."),
+    PERHAPS_OF_ANOTHER(
+            "The ticket took at least twice what was quoted, and another that was open has no hours: perhaps logged to each"
+                    + " other."),
     ZERO_COST_PART("A part with a cost of zero."),
     OUTLYING_QUANTITY("A quantity more than ten times what is usual for that part.");
 

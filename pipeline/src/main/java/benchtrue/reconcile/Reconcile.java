@@ -212,6 +212,7 @@ public final class Reconcile {
             doubts.outsideTicket(tickets);
             doubts.longDays();
             doubts.equalToQuote(lines);
+            doubts.perhapsOfAnother(tickets, lines);
             if (!missing().contains(Table.TECHNICIANS.title())) {
                 doubts.withoutWage(wages, people.names().size());
             }

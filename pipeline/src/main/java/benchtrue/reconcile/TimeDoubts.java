@@ -90,4 +90,18 @@ final class TimeDoubts {
             }
         }
     }
+
+    /** Lists the last time of each ticket that has what a closed one without any hours lacks. */
+    void perhapsOfAnother(Tickets tickets, QuotedLines lines) {
+        TicketSums sums = TicketSums.of(tickets, lines, entries);
+        for (int i = 0; i < order.length; i++) {
+            int row = order[i];
+            int ticket = entries.ticket(i);
+            if (ticket >= 0 && sums.last()[ticket] == i) {
+                sums.lacking(ticket, entries.workDay(i))
+                        .ifPresent(other ->
+                                table.doubt(Doubt.PERHAPS_OF_ANOTHER, row, () -> "with ticket " + tickets.ticket(other)));
+            }
+        }
+    }
 }

@@ -37,7 +37,7 @@ public final class FoundRepairs {
                 List.of(),
                 List.of(),
                 List.of(),
-                new LoadReach(ones, ones, ones),
+                new LoadReach(ones, ones, ones, ones),
                 new RoundingForm.Logged(RoundingForm.UNKNOWN, 0, 0, 0),
                 List.of());
     }

@@ -127,6 +127,35 @@ class ReconcileTest {
     }
 
     @Test
+    void aTicketWithoutHoursBesideOneWithTwiceAsManyIsListed() {
+        ShopFolder shop = shop().file(
+                        "exports/tickets.csv",
+                        "ticket,opened,closed,status,instrument_class",
+                        "T1,2026-03-02,2026-03-09,closed,flat-top",
+                        "T2,2026-03-02,2026-03-09,closed,mandolin")
+                .file(
+                        "exports/quoted-lines.csv",
+                        "ticket,line,repair_type,quoted_hours,quoted_labour",
+                        "T1,1,refret,12,1200.00",
+                        "T2,1,refret,10,1000.00");
+        String listed = "perhaps logged to each other";
+        assertThat(shop.file("exports/time-log.csv", LOG, "E1,T1,,,Ada,2026-03-03,24,,,")
+                        .reconciled()
+                        .notices()
+                        .toString())
+                .contains(listed);
+        assertThat(shop.file(
+                                "exports/time-log.csv",
+                                LOG,
+                                "E1,T1,,,Ada,2026-03-03,13,,,",
+                                "E2,T2,,,Ada,2026-03-03,10,,,")
+                        .reconciled()
+                        .notices()
+                        .toString())
+                .doesNotContain(listed);
+    }
+
+    @Test
     void overlappingClockTimesOfOneTechnicianShareTheOverlap() {
         Reconciled result = shop().file(
                         "exports/time-log.csv",
