@@ -30,15 +30,17 @@ final class DayChances {
         return new DayChances(chance);
     }
 
-    /** Returns the chances that a curve tells; what outlasts it counts as {@value #MOST} days. */
+    /** Returns the chances that a curve tells; what outlasts it counts as its longest (Efron 1967), without any as never. */
     static DayChances of(KaplanMeier curve) {
         double[] chance = new double[MOST + 1];
         double left = 1;
+        int days = MOST;
         for (int step = 0; step < curve.steps(); step++) {
-            chance[(int) Math.min(MOST, curve.time(step))] += left - curve.survival(step);
+            days = (int) Math.min(MOST, curve.time(step));
+            chance[days] += left - curve.survival(step);
             left = curve.survival(step);
         }
-        chance[MOST] += left;
+        chance[days] += left;
         return new DayChances(chance);
     }
 

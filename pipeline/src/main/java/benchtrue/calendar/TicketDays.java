@@ -8,12 +8,9 @@ import benchtrue.shop.TimeEntries;
 import benchtrue.shop.TimeKind;
 import benchtrue.shop.Wait;
 import benchtrue.shop.WaitReason;
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumSet;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 
 /** On which days each ticket was worked on, for what it waited, and when it was ready. Calendar days, by ticket. */
@@ -30,7 +27,7 @@ final class TicketDays {
     private final int[] starts;
     private final int[] days;
     private final long[] seconds;
-    private final Map<Integer, List<Wait>> waits = new HashMap<>();
+    private final int[] waits;
 
     private TicketDays(JobLines jobs) {
         ledger = jobs.ledger();
@@ -42,9 +39,7 @@ final class TicketDays {
         days = new int[starts[starts.length - 1]];
         seconds = new long[days.length];
         eachSitting(jobs, this::insert);
-        ledger.waits()
-                .forEach(wait -> waits.computeIfAbsent(wait.ticket(), key -> new ArrayList<>())
-                        .add(wait));
+        waits = Wait.starts(ledger.waits(), ledger.tickets().size());
     }
 
     static TicketDays of(JobLines jobs) {
@@ -141,7 +136,7 @@ final class TicketDays {
 
     /** Returns what the ticket waited for, in the order of days. */
     List<Wait> waits(int ticket) {
-        return waits.getOrDefault(ticket, List.of());
+        return ledger.waits().subList(waits[ticket], waits[ticket + 1]);
     }
 
     /** Returns the days after one day and up to another on which the ticket is recorded as waiting for one of some reasons. */

@@ -2,13 +2,10 @@ package benchtrue.tables;
 
 import benchtrue.reconcile.Ledger;
 import benchtrue.shop.Absent;
-import benchtrue.shop.Tickets;
 import benchtrue.shop.Wait;
 import benchtrue.shop.WaitReason;
 import java.util.BitSet;
-import java.util.EnumMap;
-import java.util.HashMap;
-import java.util.Map;
+import java.util.function.Predicate;
 
 /**
  * How many calendar days an instrument was on the shop's hands, and how many of them it waited; the first and the last day
@@ -16,23 +13,12 @@ import java.util.Map;
  */
 public final class DaysWaited {
     private final Ledger ledger;
-    private final Map<Integer, Map<WaitReason, BitSet>> waits = new HashMap<>();
+    private final int[] starts;
 
     /** Takes the records of a shop. */
     public DaysWaited(Ledger ledger) {
         this.ledger = ledger;
-        ledger.waits().forEach(this::add);
-    }
-
-    private void add(Wait wait) {
-        Tickets tickets = ledger.tickets();
-        int from = Math.max(0, wait.from() - tickets.opened(wait.ticket()));
-        int to = Math.min(Absent.firstOf(wait.to(), last(wait.ticket())), last(wait.ticket()));
-        if (to >= tickets.opened(wait.ticket()) + from) {
-            waits.computeIfAbsent(wait.ticket(), ticket -> new EnumMap<>(WaitReason.class))
-                    .computeIfAbsent(wait.reason(), reason -> new BitSet())
-                    .set(from, to - tickets.opened(wait.ticket()) + 1);
-        }
+        starts = Wait.starts(ledger.waits(), ledger.tickets().size());
     }
 
     private int last(int ticket) {
@@ -47,18 +33,30 @@ public final class DaysWaited {
 
     /** Returns the days on which an instrument waited for whatever reason. */
     public long waited(int ticket) {
-        BitSet all = new BitSet();
-        waits.getOrDefault(ticket, Map.of()).values().forEach(all::or);
-        return known(all.cardinality());
+        return known(ticket, reason -> true);
     }
 
     /** Returns the days on which an instrument waited for one reason. */
     public long waited(int ticket, WaitReason reason) {
-        BitSet days = waits.getOrDefault(ticket, Map.of()).get(reason);
-        return known(days == null ? 0 : days.cardinality());
+        return known(ticket, reason::equals);
     }
 
-    private long known(int days) {
-        return ledger.missing().contains("waits") ? Absent.AMOUNT : days;
+    private long known(int ticket, Predicate<WaitReason> which) {
+        return ledger.missing().contains("waits")
+                ? Absent.AMOUNT
+                : days(ticket, which).cardinality();
+    }
+
+    private BitSet days(int ticket, Predicate<WaitReason> which) {
+        int opened = ledger.tickets().opened(ticket);
+        BitSet days = new BitSet();
+        for (Wait wait : ledger.waits().subList(starts[ticket], starts[ticket + 1])) {
+            int from = Math.max(0, wait.from() - opened);
+            int to = Math.min(Absent.firstOf(wait.to(), last(ticket)), last(ticket)) - opened;
+            if (which.test(wait.reason()) && to >= from) {
+                days.set(from, to + 1);
+            }
+        }
+        return days;
     }
 }

@@ -1,5 +1,6 @@
 package benchtrue.charts;
 
+import benchtrue.charts.drawing.ChartLayout;
 import benchtrue.nightly.Report;
 import benchtrue.nightly.Review;
 import java.awt.image.BufferedImage;
@@ -38,9 +39,12 @@ public final class DrawCharts implements Report {
 
     private static Optional<IOException> write(Picture picture, Path charts) {
         try {
-            Files.write(charts.resolve(picture.name() + ".svg"), picture.svg().getBytes(StandardCharsets.UTF_8));
+            ChartLayout layout = picture.layout();
+            Files.write(
+                    charts.resolve(picture.name() + ".svg"),
+                    layout.svg(picture.title()).getBytes(StandardCharsets.UTF_8));
             try (OutputStream out = Files.newOutputStream(charts.resolve(picture.name() + ".png"))) {
-                Png.write(picture.image(PIXELS), out);
+                Png.write(layout.image(PIXELS), out);
             }
             return Optional.empty();
         } catch (IOException e) {

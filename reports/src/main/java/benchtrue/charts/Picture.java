@@ -5,7 +5,6 @@ import benchtrue.charts.drawing.ChartLayout;
 import benchtrue.charts.drawing.Drawing;
 import benchtrue.charts.drawing.Palette;
 import benchtrue.charts.drawing.TextFlow;
-import java.awt.image.BufferedImage;
 
 /** One picture of a review. Its title says the finding; its note gives sample size, dates and what intervals are. */
 public final class Picture {
@@ -84,11 +83,7 @@ public final class Picture {
         return layout().svg(title);
     }
 
-    BufferedImage image(double scale) {
-        return layout().image(scale);
-    }
-
-    private ChartLayout layout() {
+    ChartLayout layout() {
         TextFlow flow = new TextFlow(Sheet.WIDE.width, 12)
                 .text(ChartFont.TITLE, Palette.TEXT, title)
                 .text(ChartFont.TEXT, Palette.MUTED, note);

@@ -3,9 +3,13 @@ package benchtrue.truth;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchtrue.calendar.Calendar;
+import benchtrue.calendar.OpenState;
+import benchtrue.calendar.OpenTicket;
 import benchtrue.calendar.PlanCalendar;
 import benchtrue.calendar.PromiseTrial;
 import benchtrue.settings.Settings;
+import benchtrue.shop.Absent;
+import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -23,6 +27,8 @@ class PromiseTruthTest {
         private double own;
         private double open;
         private int openInRange;
+        private int waiting;
+        private int told;
 
         void add(long seed, PromiseTrial trial, PromiseTrial open) {
             shops++;
@@ -52,6 +58,14 @@ class PromiseTruthTest {
                     open.days());
         }
 
+        /** What waits for something is not left lying; it is told a day. */
+        void waiting(List<OpenTicket> open) {
+            for (OpenTicket ticket : open) {
+                waiting += ticket.state() == OpenState.WAITING ? 1 : 0;
+                told += ticket.state() == OpenState.WAITING && Absent.has(ticket.promise()) ? 1 : 0;
+            }
+        }
+
         private static int inRange(PromiseTrial trial) {
             return trial.kept() >= 0.76 && trial.kept() <= 0.86 ? 1 : 0;
         }
@@ -74,6 +88,7 @@ class PromiseTruthTest {
             assertThat(inRange / (double) shops).isGreaterThanOrEqualTo(leastInRange);
             assertThat(open / shops).isBetween(0.78, 0.84);
             assertThat(openInRange / (double) shops).isGreaterThanOrEqualTo(leastInRange);
+            assertThat(told / (double) waiting).as("of %d waiting", waiting).isGreaterThanOrEqualTo(0.9);
             assertThat(days).isLessThan(usual);
             assertThat(beside).isLessThan(own);
         }
@@ -85,6 +100,7 @@ class PromiseTruthTest {
             Calendar calendar =
                     new PlanCalendar().plan(KnownShop.of(seed, shop -> shop).costs(), Settings.DEFAULTS);
             together.add(seed, calendar.trial(), calendar.openTrial());
+            together.waiting(calendar.open());
         }
         together.holds(leastInRange);
     }

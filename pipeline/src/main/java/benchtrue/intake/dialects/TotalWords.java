@@ -46,6 +46,7 @@ public final class TotalWords {
     private static final Pattern BEGINS = Pattern.compile(
             "(?:(?:grand|sub|sous|zwischen)[ -]?)?(?:total|totale|totaal|summe|somme|somma|suma|summa|subtotal|gesamt)\\b.*|"
                     + ".*[\\p{L}\\d)] (?:total|totale|totaal|summe|gesamt|subtotal|sum)");
+    private static final Pattern BEHIND = Pattern.compile("[:=.\\u03A3]+$");
     private static final int LONGEST = 40;
 
     private TotalWords() {}
@@ -63,10 +64,10 @@ public final class TotalWords {
     }
 
     private static String plain(String cell) {
-        return cell.strip()
-                .toLowerCase(Locale.ROOT)
-                .replaceAll("[:=.\u03A3]+$", "")
-                .replace('-', ' ')
-                .strip();
+        if (cell.chars().noneMatch(Character::isLetter)) {
+            return ""; // A number or a day, as most cells are.
+        }
+        String words = cell.strip().toLowerCase(Locale.ROOT);
+        return BEHIND.matcher(words).replaceAll("").replace('-', ' ').strip();
     }
 }
