@@ -58,16 +58,19 @@ final class PublishedResults {
      * @param horizon the last day that may have come
      */
     void publish(LocalDate date, Path whole, LocalDate horizon) throws IOException {
-        if (!isLinked(date.toString(), out.relativize(whole))) {
+        if (!tryToLink(date.toString(), out.relativize(whole))) {
             move(whole, out.resolve(date.toString()));
         }
         Files.deleteIfExists(out.resolve(date + NAME_ONLY));
         Map.Entry<LocalDate, Path> come = results().floorEntry(horizon);
         LocalDate newest = come == null ? date : come.getKey();
-        if (isLinked(LATEST, Path.of(newest.toString()))) {
+        if (tryToLink(LATEST, Path.of(newest.toString()))) {
             Files.deleteIfExists(out.resolve(LATEST + NAME_ONLY));
         } else {
             WholeFile.write(out.resolve(LATEST + NAME_ONLY), newest + "\n");
+            if (Files.isDirectory(out.resolve(LATEST), LinkOption.NOFOLLOW_LINKS)) {
+                aside(out.resolve(LATEST)); // A copy of an older result, which nothing would ever bring up to date.
+            }
         }
         WholeFile.write(out.resolve(LATEST + ".html"), leadingTo(newest));
         RunFolder.sync(out);
@@ -98,7 +101,7 @@ final class PublishedResults {
     record Result(LocalDate asOf, Path folder) {}
 
     /** Makes or switches a link by one rename; returns whether links can be made here. */
-    private boolean isLinked(String name, Path target) throws IOException {
+    private boolean tryToLink(String name, Path target) throws IOException {
         Path next = out.resolve(NEXT + name);
         Files.deleteIfExists(next);
         try {
@@ -134,7 +137,9 @@ final class PublishedResults {
         Path runs = out.resolve(RunFolder.RUNS);
         for (Path aside : Files.isDirectory(runs) ? entries(runs) : List.<Path>of()) {
             Matcher name = ASIDE.matcher(aside.getFileName().toString());
-            if (name.matches() && !Files.exists(out.resolve(name.group(1)), LinkOption.NOFOLLOW_LINKS)) {
+            if (name.matches()
+                    && !Files.exists(out.resolve(name.group(1)), LinkOption.NOFOLLOW_LINKS)
+                    && !Files.exists(out.resolve(name.group(1) + NAME_ONLY))) {
                 Files.move(aside, out.resolve(name.group(1)), StandardCopyOption.ATOMIC_MOVE);
             }
         }

@@ -91,7 +91,7 @@ record GuardRails(long seconds, List<String> reasons) {
             return held(
                     settings,
                     type,
-                    "held for you: work with " + String.join(", ", type.hazards())
+                    "yours to decide: work with " + String.join(", ", type.hazards())
                             + " is never shortened by the program; ventilation, cure and clean-up belong in the quote");
         }
         if (!Absent.has(type.leastSeconds())) {
@@ -99,7 +99,7 @@ record GuardRails(long seconds, List<String> reasons) {
                     ? held(
                             settings,
                             type,
-                            "held for you: " + type.family() + " work without shortest safe hours in the book")
+                            "yours to decide: " + type.family() + " work without shortest safe hours in the book")
                     : step(type, wanted, settings, new ArrayList<>());
         }
         List<String> reasons = new ArrayList<>();

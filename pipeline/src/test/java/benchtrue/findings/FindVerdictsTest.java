@@ -84,7 +84,7 @@ class FindVerdictsTest {
         assertThat(nut.actualSeconds()).isEqualTo(6 * 3_600);
         assertThat(nut.reworkSeconds()).isEqualTo(3 * 3_600);
         assertThat(nut.loadFactor()).isEqualTo(1.5);
-        assertThat(nut.why()).contains("0.50 of it putting earlier work right");
+        assertThat(nut.why()).contains("of which 0.50 hours went into putting earlier work right");
     }
 
     @Test

@@ -104,6 +104,17 @@ class PublishedResultsTest {
     }
 
     @Test
+    void whereLinksAreRefusedACopyOfTheLatestDoesNotStayBesideTheTextThatNamesTheNewest() throws IOException {
+        Files.createDirectories(out.resolve("latest"));
+        Files.writeString(out.resolve("latest/result.txt"), "may");
+        PublishedResults shelf = shelf("refused");
+        run(shelf, JUNE, "june");
+        shelf.restore();
+        assertThat(out.resolve("latest.txt")).hasContent("2026-06-30");
+        assertThat(out.resolve("latest")).doesNotExist();
+    }
+
+    @Test
     void aKillBetweenTwoRenamesLosesNoResult() throws IOException {
         PublishedResults shelf = shelf("refused");
         run(shelf, MAY, "may");

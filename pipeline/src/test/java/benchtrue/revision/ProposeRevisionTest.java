@@ -137,7 +137,7 @@ class ProposeRevisionTest {
     void hazardousWorkIsHeldForTheOwnerAndNeverShortened() {
         ProposedChange change = meanProposal(type(10, "setup", 5, List.of("solvent", "flammable-finish")), 0.7);
         assertThat(change.proposedSeconds()).isEqualTo(seconds(10));
-        assertThat(change.heldBecause()).contains("solvent, flammable-finish", "held for you");
+        assertThat(change.heldBecause()).contains("solvent, flammable-finish", "yours to decide");
         assertThat(meanProposal(type(10, "setup", 5, List.of("solvent")), 1.2).proposedSeconds())
                 .isEqualTo(seconds(12));
     }

@@ -150,11 +150,12 @@ final class JobHistory {
 
         private FileName() {}
 
-        /** Returns letters, digits and hyphens; the type's number is added where a key had to be changed. */
+        /** Returns small letters, digits and hyphens; the type's number is added where a key had to be changed. */
         static String of(String key, int repairType) {
             StringBuilder name = new StringBuilder();
             for (int i = 0; i < key.length() && name.length() < LONGEST; i++) {
                 char c = key.charAt(i);
+                c += c >= 'A' && c <= 'Z' ? 'a' - 'A' : 0;
                 boolean plain = (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '-';
                 name.append(plain ? c : '-');
             }

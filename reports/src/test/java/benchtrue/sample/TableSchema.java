@@ -52,7 +52,7 @@ final class TableSchema {
         }
         Map<String, Object> schema = new LinkedHashMap<>();
         schema.put("fields", columns.stream().map(TableSchema::field).toList());
-        schema.put("missingValues", List.of(""));
+        schema.put("missingValues", List.of("", "n/a"));
         if (table.key().stream().allMatch(column -> column.cell().need() != Need.OPTIONAL)) {
             schema.put("primaryKey", names(table.key()));
         }

@@ -23,6 +23,7 @@ import benchtrue.workbook.sheet.Grid;
 import benchtrue.workbook.sheet.Heading;
 import benchtrue.workbook.sheet.NewestLines;
 import benchtrue.workbook.sheet.NotesSheet;
+import benchtrue.workbook.sheet.PageSetup;
 import benchtrue.workbook.sheet.SteadyWorkbook;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -129,7 +130,7 @@ public final class WriteRevisionWorkbook implements Report {
         /** A sheet with more rows is slow to open and to recalculate; the newest jobs are kept. */
         static final int MOST_JOBS = 50_000;
 
-        private static final int FIRST_ROW = 4;
+        private static final int FIRST_ROW = 5;
         private static final double MILLIONTHS = 1e6;
         private static final List<Heading> HEADINGS = List.of(
                 Heading.text("Repair type", 24),
@@ -173,7 +174,9 @@ public final class WriteRevisionWorkbook implements Report {
                                             + " with hours of their own, only those tell whether jobs fit."
                                     : "Only the newest " + figures.count(shown.length) + " of " + figures.count(all)
                                             + " jobs; all are in lines.csv.");
+            grid.row(3).text("Printed without its jobs, which fill many pages. To print them, clear the print area (print range).");
             Heading.write(HEADINGS, FIRST_ROW - 1, sheet, grid);
+            PageSetup.area(sheet, HEADINGS.size(), FIRST_ROW - 1);
             for (int i = 0; i < shown.length; i++) {
                 job(grid.row(FIRST_ROW + i), shown[i]);
             }

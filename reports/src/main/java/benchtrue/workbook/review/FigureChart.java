@@ -57,6 +57,12 @@ final class FigureChart {
     void draw(int topRow, int bottomRow, int columns, Bars bars) {
         XSSFClientAnchor place = new XSSFClientAnchor(0, 0, 0, 0, 0, topRow - 1, columns, bottomRow);
         XSSFChart chart = sheet.createDrawingPatriarch().createChart(place);
+        chart.getGraphicFrame().setName(title);
+        chart.getGraphicFrame()
+                .getCTGraphicalObjectFrame()
+                .getNvGraphicFramePr()
+                .getCNvPr()
+                .setDescr("Bars: " + series + ", one for each of " + bars.names().size() + " rows of this sheet");
         chart.setTitleText(title);
         // The library writes the machine's language into the title; the workbook's words are English everywhere.
         chart.getTitle().getBody().getParagraph(0).getTextRuns().get(0).setLanguage(Locale.US);

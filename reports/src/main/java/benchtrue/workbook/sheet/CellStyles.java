@@ -11,6 +11,7 @@ import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.ss.usermodel.IndexedColors;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
 import org.apache.poi.ss.usermodel.Workbook;
+import org.apache.poi.xssf.usermodel.XSSFFont;
 
 /** The cell styles of a workbook, each made once. */
 public final class CellStyles {
@@ -71,33 +72,44 @@ public final class CellStyles {
         heading(workbook, styles.get(Kind.MONTH_HEADING), HorizontalAlignment.RIGHT);
         heading(workbook, styles.get(Kind.NOTE_HEADING), HorizontalAlignment.LEFT);
         styles.get(Kind.NOTE_HEADING).setIndention((short) 1);
-        Font title = font(workbook);
+        Font title = blank(workbook);
         title.setBold(true);
         title.setFontHeightInPoints((short) 14);
-        styles.get(Kind.TITLE).setFont(title);
+        styles.get(Kind.TITLE).setFont(named(workbook, title));
         List.of(Kind.TOTAL_WORDS, Kind.TOTAL_COUNT, Kind.TOTAL).forEach(kind -> total(workbook, styles.get(kind)));
-        Font split = font(workbook);
+        Font split = blank(workbook);
         split.setItalic(true);
+        split.setFontHeightInPoints(workbook.getFontAt(0).getFontHeightInPoints());
         split.setColor(IndexedColors.GREY_80_PERCENT.getIndex());
-        styles.get(Kind.SPLIT_HOURS).setFont(split);
+        styles.get(Kind.SPLIT_HOURS).setFont(named(workbook, split));
         List.of(Kind.INPUT, Kind.INPUT_SHARE, Kind.INPUT_CHANGE, Kind.ENTRY, Kind.ENTRY_HOURS, Kind.ENTRY_DATE)
                 .forEach(kind -> input(styles.get(kind)));
         styles.get(Kind.ENTRY).setWrapText(true);
     }
 
-    /** A font made by the library has no name; this one is the workbook's own. */
-    private static Font font(Workbook workbook) {
-        Font usual = workbook.getFontAt(0);
-        Font font = workbook.createFont();
-        font.setFontName(usual.getFontName());
-        font.setFontHeightInPoints(usual.getFontHeightInPoints());
+    /** A new font without the size and name that the library puts first: the format wants them after weight and slant. */
+    private static Font blank(Workbook workbook) {
+        XSSFFont font = (XSSFFont) workbook.createFont();
+        font.getCTFont().removeSz(0);
+        font.getCTFont().removeName(0);
         return font;
     }
 
-    private static void heading(Workbook workbook, CellStyle style, HorizontalAlignment side) {
-        Font bold = font(workbook);
+    /** The name comes last, after size and colour. */
+    private static Font named(Workbook workbook, Font font) {
+        font.setFontName(workbook.getFontAt(0).getFontName());
+        return font;
+    }
+
+    private static Font bold(Workbook workbook) {
+        Font bold = blank(workbook);
         bold.setBold(true);
-        style.setFont(bold);
+        bold.setFontHeightInPoints(workbook.getFontAt(0).getFontHeightInPoints());
+        return named(workbook, bold);
+    }
+
+    private static void heading(Workbook workbook, CellStyle style, HorizontalAlignment side) {
+        style.setFont(bold(workbook));
         style.setWrapText(true);
         style.setAlignment(side);
         style.setVerticalAlignment(VerticalAlignment.BOTTOM);
@@ -105,9 +117,7 @@ public final class CellStyles {
     }
 
     private static void total(Workbook workbook, CellStyle style) {
-        Font bold = font(workbook);
-        bold.setBold(true);
-        style.setFont(bold);
+        style.setFont(bold(workbook));
         style.setBorderTop(BorderStyle.THIN);
     }
 

@@ -15,6 +15,7 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
@@ -150,6 +151,36 @@ class WriteWorkbookTest {
     void nothingLiesBesideTheWorkbooksOnceTheyAreWritten() throws IOException {
         written(ReviewOf.shop(busyShop())).close();
         assertThat(folder).isDirectoryContaining("glob:**/review.xlsx").isDirectoryNotContaining("glob:**/*.xml");
+    }
+
+    @Test
+    void aReaderThatHoldsToTheFormatFindsFontsInItsOrderATitleAndChartsWithWords() throws IOException {
+        List<String> order = List.of("b", "i", "sz", "color", "name", "family", "scheme");
+        try (XSSFWorkbook workbook = written(ReviewOf.shop(busyShop()))) {
+            for (int i = 0; i < workbook.getNumberOfFonts(); i++) {
+                List<String> parts = new ArrayList<>();
+                for (var n = workbook.getFontAt(i).getCTFont().getDomNode().getFirstChild(); n != null; ) {
+                    parts.add(n.getLocalName());
+                    n = n.getNextSibling();
+                }
+                assertThat(order).containsAll(parts);
+                assertThat(parts).contains("name").isSortedAccordingTo(Comparator.comparing(order::indexOf));
+            }
+            assertThat(workbook.getProperties().getCoreProperties().getTitle()).startsWith("Benchtrue: review of 20");
+            int charts = 0;
+            for (Sheet sheet : workbook) {
+                var drawing = workbook.getSheet(sheet.getSheetName()).getDrawingPatriarch();
+                if (drawing != null) {
+                    for (var anchor : drawing.getCTDrawing().getTwoCellAnchorList()) {
+                        var named = anchor.getGraphicFrame().getNvGraphicFramePr().getCNvPr();
+                        assertThat(named.getName()).doesNotStartWith("Diagramm").contains(" ");
+                        assertThat(named.getDescr()).startsWith("Bars: ");
+                        charts++;
+                    }
+                }
+            }
+            assertThat(charts).isPositive();
+        }
     }
 
     @Test
