@@ -26,9 +26,8 @@ public final class FindVerdicts {
         ShopPace pace = ShopPace.of(jobs, surelyOwn.rows());
         EntryGrid grid = copies.grid();
         RoundingForm[] forms = RoundingForm.TellByPaidHours.of(jobs.ledger(), grid);
-        LoadReach reach = RoundedHours.of(jobs, grid, forms)
-                .orMoved(pace.perhaps(jobs))
-                .withPutBack(MisplacedTime.of(jobs));
+        LoadReach reach =
+                RoundedHours.of(jobs, grid, forms).orMoved(pace.perhaps(jobs)).withPutBack(MisplacedTime.of(jobs));
         ShopPace.Corrections today = pace.corrections(jobs).times(reach.middle());
         // These three ask nothing of each other, and take about as long.
         ForkJoinTask<StudyJobs> studying = ForkJoinTask.adapt(() -> new StudyJobs(jobs, surelyOwn.rows(), pace))

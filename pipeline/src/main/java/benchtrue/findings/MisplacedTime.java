@@ -102,9 +102,8 @@ final class MisplacedTime {
     private void findMoves() {
         TimeEntries time = ledger.time();
         Ints much = new Ints();
-        List<ByDay> lacking = Stream.generate(ByDay::new)
-                .limit(ledger.technicians().size())
-                .toList();
+        List<ByDay> lacking =
+                Stream.generate(ByDay::new).limit(ledger.technicians().size()).toList();
         for (int entry = 0; entry < time.size(); entry++) {
             int ticket = time.ticket(entry);
             if (ticket >= 0 && done(ticket) && time.kind(entry) == TimeKind.BENCH && time.seconds(entry) > 0) {

@@ -135,7 +135,9 @@ final class Reason {
 
     private String rework(RepairFinding finding) {
         double share = Hours.of(finding.reworkSeconds()) / finding.quotedHours();
-        return share < 0.005 ? "" : ", of which " + figures.ratio(share) + " hours went into putting earlier work right";
+        return share < 0.005
+                ? ""
+                : ", of which " + figures.ratio(share) + " hours went into putting earlier work right";
     }
 
     private String verdict(RepairFinding finding) {

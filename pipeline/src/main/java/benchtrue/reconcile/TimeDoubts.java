@@ -99,8 +99,8 @@ final class TimeDoubts {
             int ticket = entries.ticket(i);
             if (ticket >= 0 && sums.last()[ticket] == i) {
                 sums.lacking(ticket, entries.workDay(i))
-                        .ifPresent(other ->
-                                table.doubt(Doubt.PERHAPS_OF_ANOTHER, row, () -> "with ticket " + tickets.ticket(other)));
+                        .ifPresent(other -> table.doubt(
+                                Doubt.PERHAPS_OF_ANOTHER, row, () -> "with ticket " + tickets.ticket(other)));
             }
         }
     }

@@ -174,7 +174,9 @@ public final class WriteRevisionWorkbook implements Report {
                                             + " with hours of their own, only those tell whether jobs fit."
                                     : "Only the newest " + figures.count(shown.length) + " of " + figures.count(all)
                                             + " jobs; all are in lines.csv.");
-            grid.row(3).text("Printed without its jobs, which fill many pages. To print them, clear the print area (print range).");
+            grid.row(3)
+                    .text(
+                            "Printed without its jobs, which fill many pages. To print them, clear the print area (print range).");
             Heading.write(HEADINGS, FIRST_ROW - 1, sheet, grid);
             PageSetup.area(sheet, HEADINGS.size(), FIRST_ROW - 1);
             for (int i = 0; i < shown.length; i++) {

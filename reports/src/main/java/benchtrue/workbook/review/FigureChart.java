@@ -62,7 +62,8 @@ final class FigureChart {
                 .getCTGraphicalObjectFrame()
                 .getNvGraphicFramePr()
                 .getCNvPr()
-                .setDescr("Bars: " + series + ", one for each of " + bars.names().size() + " rows of this sheet");
+                .setDescr(
+                        "Bars: " + series + ", one for each of " + bars.names().size() + " rows of this sheet");
         chart.setTitleText(title);
         // The library writes the machine's language into the title; the workbook's words are English everywhere.
         chart.getTitle().getBody().getParagraph(0).getTextRuns().get(0).setLanguage(Locale.US);

@@ -48,7 +48,8 @@ public final class SteadyWorkbook extends SXSSFWorkbook {
         properties.setCreated(Optional.of(day));
         properties.setModified(Optional.of(day));
         properties.setCreator("Benchtrue");
-        String words = file.getFileName().toString().replaceFirst("\\.xlsx$", "").replace('-', ' ');
+        String words =
+                file.getFileName().toString().replaceFirst("\\.xlsx$", "").replace('-', ' ');
         properties.setTitle("Benchtrue: " + words + " of " + LocalDate.ofEpochDay(asOf));
     }
 

@@ -172,7 +172,8 @@ class WriteWorkbookTest {
                 var drawing = workbook.getSheet(sheet.getSheetName()).getDrawingPatriarch();
                 if (drawing != null) {
                     for (var anchor : drawing.getCTDrawing().getTwoCellAnchorList()) {
-                        var named = anchor.getGraphicFrame().getNvGraphicFramePr().getCNvPr();
+                        var named =
+                                anchor.getGraphicFrame().getNvGraphicFramePr().getCNvPr();
                         assertThat(named.getName()).doesNotStartWith("Diagramm").contains(" ");
                         assertThat(named.getDescr()).startsWith("Bars: ");
                         charts++;
