@@ -58,6 +58,7 @@ public final class ShopBuilder {
     private final List<Overhead> overheads = new ArrayList<>();
     private final List<WaitOf> waits = new ArrayList<>();
     private final TreeSet<String> missing = new TreeSet<>();
+    private Completeness read = Completeness.WHOLE;
     private int asOf = day("2026-10-31");
     private int version = day("2020-01-01");
     private String ticket = "";
@@ -468,6 +469,12 @@ public final class ShopBuilder {
         return this;
     }
 
+    /** So much could be read. */
+    public ShopBuilder read(Completeness completeness) {
+        read = completeness;
+        return this;
+    }
+
     /** An optional table was not in the inbox. */
     public ShopBuilder without(String table) {
         missing.add(table);
@@ -544,7 +551,7 @@ public final class ShopBuilder {
                     shop.waits.stream()
                             .map(w -> new Wait(ticket(w.ticket), w.row.from(), w.row.to(), w.row.reason()))
                             .toList(),
-                    Completeness.WHOLE,
+                    shop.read,
                     shop.missing);
         }
 

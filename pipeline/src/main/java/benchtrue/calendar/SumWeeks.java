@@ -96,8 +96,9 @@ final class SumWeeks {
     }
 
     private RepairWeeks row(int type, String family, String group, int[] tickets) {
-        double[] lasted = lasted(tickets).days;
-        int[] ends = lasted(tickets).ends;
+        Lasted each = lasted(tickets);
+        double[] lasted = each.days;
+        int[] ends = each.ends;
         CompetingEnds ready = CompetingEnds.of(lasted, ends, READY);
         int[] done = IntStream.of(tickets)
                 .filter(ticket ->

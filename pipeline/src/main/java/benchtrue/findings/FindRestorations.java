@@ -41,13 +41,19 @@ final class FindRestorations {
      * @param copied rows of lines whose hours are likely copied from the quote
      */
     FindRestorations(
-            JobLines jobs, Settings settings, UnreadShares unread, double[] pace, double[] load, Set<Integer> copied) {
+            JobLines jobs,
+            JobFactors factors,
+            Settings settings,
+            UnreadShares unread,
+            double[] pace,
+            double[] load,
+            Set<Integer> copied) {
         this.jobs = jobs;
         this.settings = settings;
         this.unread = unread;
         this.pace = pace;
         this.load = load;
-        factors = new JobFactors(jobs);
+        this.factors = factors;
         restorations = restorations(copied);
     }
 

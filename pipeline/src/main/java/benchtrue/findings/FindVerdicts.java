@@ -70,7 +70,14 @@ public final class FindVerdicts {
                 describe.leftOut(),
                 reach,
                 RoundingForm.Logged.of(jobs.ledger().time(), grid, forms),
-                new FindRestorations(jobs, settings, unread, today.factor(), totals.loads(), copies.copiedLines())
+                new FindRestorations(
+                                jobs,
+                                study.factors(),
+                                settings,
+                                unread,
+                                today.factor(),
+                                totals.loads(),
+                                copies.copiedLines())
                         .find(causes.all()));
     }
 

@@ -15,6 +15,9 @@ import java.util.List;
  */
 final class RestorationSums {
     private static final double TAIL = 0.05;
+    /** Share of a group's hours on repairs that are not judged themselves beyond which it isn't either. */
+    private static final double MOST_HELD = 0.5;
+
     /** Jobs that all take exactly the same are sure, not infinitely so. */
     private static final double LEAST_ERROR = 1e-9;
 
@@ -29,7 +32,9 @@ final class RestorationSums {
     private double usually;
     private double taken;
     private double found;
+    private double held;
     private double missing;
+    private double foreign;
     private double least;
     private double most;
     private RestorationSums others;
@@ -55,9 +60,13 @@ final class RestorationSums {
             usual += jobs.todayQuotedHours(line) * (load[type] > 0 ? load[type] * pace[type] : 1);
             itsTaken += hours;
             found += jobs.foundLater(line) ? jobs.todayQuotedHours(line) : 0;
-            missing += hours * unread.missing(type);
-            least += hours * unread.lower(type);
-            most += hours * unread.higher(type);
+            if (hours > 0) {
+                held += unread.holds(type) ? hours : 0;
+                missing += hours * unread.missing(type);
+                foreign += hours * unread.foreign(type);
+                least += hours * unread.lower(type);
+                most += hours * unread.higher(type);
+            }
         }
         if (itsQuoted > 0) {
             each.add(new double[] {itsQuoted, usual, itsTaken});
@@ -128,7 +137,7 @@ final class RestorationSums {
         if (!enough()) {
             return Verdict.TOO_FEW_JOBS;
         }
-        if (missing > settings.mostUnreadShare() * taken) {
+        if (StrictMath.max(missing, foreign) > settings.mostUnreadShare() * taken || held > MOST_HELD * taken) {
             return Verdict.NOT_JUDGED;
         }
         if (StrictMath.abs(off()) <= StrictMath.log1p(settings.tolerance())) {

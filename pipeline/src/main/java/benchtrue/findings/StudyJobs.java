@@ -84,6 +84,10 @@ final class StudyJobs {
         return FindWriterQuotes.of(costs, model.rows().factors(), settings);
     }
 
+    JobFactors factors() {
+        return model.rows().factors();
+    }
+
     int downWeighted() {
         return model.downWeighted();
     }

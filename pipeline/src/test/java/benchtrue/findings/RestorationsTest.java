@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import benchtrue.ShopBuilder;
 import benchtrue.findings.Restorations.By;
+import benchtrue.reconcile.Completeness;
+import java.util.List;
 import java.util.Random;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 
 /** Large visits are judged as wholes. */
@@ -100,6 +103,26 @@ class RestorationsTest {
         Findings found = JudgedShop.find(shop);
         assertThat(row(found, By.ALL, "all restorations").standing()).isEqualTo(Verdict.UNDER_QUOTED);
         assertThat(row(found, By.STAGE, "finish").told()).startsWith("can't be told");
+    }
+
+    @Test
+    void whereAThirdOfAllHoursCouldNotBeReadNoGroupIsJudged() {
+        Completeness third = new Completeness(
+                2_000_000,
+                1_000_000,
+                "hours",
+                new TreeMap<>(),
+                new TreeMap<>(),
+                new double[0],
+                new double[0],
+                0,
+                0.05,
+                List.of());
+        Findings found = JudgedShop.find(shop(1.5, 1.4, 1).read(third));
+        assertThat(found.restorations())
+                .filteredOn(row -> row.standing() != Verdict.TOO_FEW_JOBS)
+                .isNotEmpty()
+                .allMatch(row -> row.standing() == Verdict.NOT_JUDGED);
     }
 
     @Test
