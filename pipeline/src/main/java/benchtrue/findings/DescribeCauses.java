@@ -8,6 +8,7 @@ import benchtrue.settings.Disclosure;
 import benchtrue.settings.Settings;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Hours;
+import benchtrue.statistics.RatioOfSums;
 import benchtrue.statistics.StudentT;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -148,18 +149,18 @@ final class DescribeCauses {
         return groups;
     }
 
-    /** The error of a ratio of sums is that of what each job takes beyond it (Cochran 1977). */
     private Cause.Group group(int type, String label, IntPredicate holds) {
         Sum sum = sum(type, holds);
         double load = sum.hours / sum.quoted;
-        double squares = 0;
-        for (int line : judged.get(type)) {
-            double off = holds.test(line)
-                    ? Hours.of(jobs.actualSeconds(line) + jobs.reworkSeconds(line)) - load * jobs.todayQuotedHours(line)
-                    : 0;
-            squares += off * off;
-        }
-        double error = StrictMath.sqrt(squares * sum.jobs / StrictMath.max(1, sum.jobs - 1)) / (sum.quoted * load);
+        int[] lines = judged.get(type).stream()
+                .mapToInt(Integer::intValue)
+                .filter(holds)
+                .toArray();
+        double error = RatioOfSums.logError(
+                IntStream.of(lines)
+                        .mapToDouble(line -> Hours.of(jobs.actualSeconds(line) + jobs.reworkSeconds(line)))
+                        .toArray(),
+                IntStream.of(lines).mapToDouble(jobs::todayQuotedHours).toArray());
         double reach = -StudentT.quantile(TAIL, sum.jobs - 1.0) * error;
         return new Cause.Group(label, sum.jobs, load, load * StrictMath.exp(-reach), load * StrictMath.exp(reach));
     }

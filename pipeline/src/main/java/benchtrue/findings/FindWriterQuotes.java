@@ -7,6 +7,7 @@ import benchtrue.settings.Disclosure;
 import benchtrue.settings.Settings;
 import benchtrue.shop.Absent;
 import benchtrue.shop.Hours;
+import benchtrue.statistics.RatioOfSums;
 import benchtrue.statistics.StudentT;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -98,7 +99,7 @@ final class FindWriterQuotes {
         private void tell(String writer, String family, List<WriterQuotes> found) {
             if (jobs() >= FEWEST_OF_A_FAMILY) {
                 double load = taken / quoted;
-                double reach = -StudentT.quantile(TAIL, jobs() - 1.0) * error(load);
+                double reach = -StudentT.quantile(TAIL, jobs() - 1.0) * error();
                 found.add(new WriterQuotes(
                         writer,
                         family,
@@ -112,14 +113,12 @@ final class FindWriterQuotes {
             }
         }
 
-        /** Error of ln of a ratio of sums: that of what each job takes beyond it (Cochran 1977). */
-        private double error(double load) {
-            double squares = 0;
-            for (int line : lines) {
-                double off = Hours.of(jobs.actualSeconds(line)) - load * jobs.todayQuotedHours(line);
-                squares += off * off;
-            }
-            return StrictMath.sqrt(squares * jobs() / (jobs() - 1.0)) / taken;
+        private double error() {
+            return RatioOfSums.logError(
+                    lines.stream()
+                            .mapToDouble(line -> Hours.of(jobs.actualSeconds(line)))
+                            .toArray(),
+                    lines.stream().mapToDouble(jobs::todayQuotedHours).toArray());
         }
     }
 }

@@ -4,6 +4,7 @@ import benchtrue.findings.Restorations.By;
 import benchtrue.hours.JobLines;
 import benchtrue.settings.Settings;
 import benchtrue.shop.Hours;
+import benchtrue.statistics.RatioOfSums;
 import benchtrue.statistics.StudentT;
 import java.util.ArrayList;
 import java.util.List;
@@ -95,14 +96,11 @@ final class RestorationSums {
         return StrictMath.log(taken / usually);
     }
 
-    /** Error of ln of a ratio of sums, whose lower part is the first or second of each restoration's figures. */
-    private double error(int lowerPart, double sum) {
-        double squares = 0;
-        for (double[] restoration : each) {
-            double off = restoration[2] - taken / sum * restoration[lowerPart];
-            squares += off * off;
-        }
-        return StrictMath.sqrt(squares * size() / (size() - 1.0)) / taken;
+    /** Error of ln of what was taken over the first or second of each restoration's figures. */
+    private double error(int lowerPart) {
+        return RatioOfSums.logError(
+                each.stream().mapToDouble(figures -> figures[2]).toArray(),
+                each.stream().mapToDouble(figures -> figures[lowerPart]).toArray());
     }
 
     /** Returns how far the group stands from its quotes, or from the others, as ln. */
@@ -115,9 +113,7 @@ final class RestorationSums {
         if (!enough()) {
             return Double.NaN;
         }
-        double error = others == null
-                ? error(0, quoted)
-                : StrictMath.hypot(error(1, usually), others.error(1, others.usually));
+        double error = others == null ? error(0) : StrictMath.hypot(error(1), others.error(1));
         int fewest = others == null ? size() : StrictMath.min(size(), others.size());
         double score = StrictMath.abs(off()) / StrictMath.max(error, LEAST_ERROR);
         return 2 * StudentT.upperTail(score, fewest - 1.0);
@@ -125,7 +121,7 @@ final class RestorationSums {
 
     /** Returns what is found of the group; a range reaches as far as hours that were not read or coarsely written may move it. */
     Restorations judged(double adjustedP, Settings settings) {
-        double reach = enough() ? -StudentT.quantile(TAIL, size() - 1.0) * error(0, quoted) : Double.NaN;
+        double reach = enough() ? -StudentT.quantile(TAIL, size() - 1.0) * error(0) : Double.NaN;
         double load = taken / quoted;
         double lower = load * StrictMath.exp(-reach) * least / taken;
         double upper = load * StrictMath.exp(reach) * most / taken;
