@@ -6,6 +6,7 @@ import benchtrue.intake.ColumnProfile;
 import benchtrue.intake.WideColumns;
 import benchtrue.intake.columns.Made;
 import benchtrue.intake.columns.Need;
+import benchtrue.intake.columns.TimeColumn;
 import benchtrue.settings.UnpivotHeader;
 import java.util.List;
 import java.util.function.BiConsumer;
@@ -64,7 +65,8 @@ final class DraftShape {
         if (!parts.isEmpty()) {
             lines.add("[files.patterns]");
             parts.forEach(match -> lines.add(match.column().header() + " = " + TomlText.quoted(match.pattern())
-                    + "  # what the tickets look like; a text without a figure is time for the shop"));
+                    + "  # what the tickets look like"
+                    + (match.column() == TimeColumn.TICKET ? "; a text without a figure is time for the shop" : "")));
         }
         guess.wide().ifPresent(this::unpivot);
     }

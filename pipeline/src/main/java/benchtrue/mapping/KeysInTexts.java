@@ -3,9 +3,11 @@ package benchtrue.mapping;
 import benchtrue.intake.ColumnProfile;
 import benchtrue.intake.columns.Column;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -18,12 +20,31 @@ final class KeysInTexts {
     private static final int FEWEST = 3;
     private static final Pattern DIGITS = Pattern.compile("\\d+");
 
+    /** A key with a sign before it, which people leave out elsewhere. */
+    static final Pattern SIGNED = Pattern.compile("[^\\p{L}\\p{N}]+([\\p{L}\\p{N}].*)");
+
+    /** Stands for a run of digits, as no digit is left in a form. */
+    private static final char RUN = '0';
+
     private final Collection<String> keys;
     private final Optional<String> pattern;
 
     KeysInTexts(Collection<String> keys) {
         this.keys = keys;
         pattern = keys.size() < FEWEST ? Optional.empty() : pattern(keys);
+    }
+
+    /** Returns keys without the sign before each, such as 1043 for #1043; empty where not all have one. */
+    static Set<String> bare(Collection<String> keys) {
+        Set<String> bare = new HashSet<>();
+        for (String key : keys) {
+            Matcher signed = SIGNED.matcher(key);
+            if (!signed.matches()) {
+                return Set.of();
+            }
+            bare.add(signed.group(1));
+        }
+        return bare;
     }
 
     /** Returns a pattern with one group for keys that are written alike; empty where they are not. */
@@ -33,7 +54,7 @@ final class KeysInTexts {
             List<String> runs =
                     DIGITS.matcher(key).results().map(run -> run.group()).toList();
             int[][] lengths =
-                    forms.computeIfAbsent(DIGITS.matcher(key).replaceAll("#"), fresh -> new int[runs.size()][]);
+                    forms.computeIfAbsent(DIGITS.matcher(key).replaceAll(String.valueOf(RUN)), fresh -> new int[runs.size()][]);
             for (int run = 0; run < runs.size(); run++) {
                 int length = runs.get(run).length();
                 lengths[run] = lengths[run] == null
@@ -41,7 +62,7 @@ final class KeysInTexts {
                         : new int[] {Math.min(lengths[run][0], length), Math.max(lengths[run][1], length)};
             }
         }
-        boolean numbered = forms.keySet().stream().allMatch(form -> form.contains("#"));
+        boolean numbered = forms.keySet().stream().allMatch(form -> form.indexOf(RUN) >= 0);
         return forms.size() > MOST_FORMS || !numbered
                 ? Optional.empty()
                 : Optional.of("(?<![\\p{L}\\d])("
@@ -57,7 +78,7 @@ final class KeysInTexts {
         StringBuilder written = new StringBuilder();
         int run = 0;
         for (char letter : form.getKey().toCharArray()) {
-            if (letter == '#') {
+            if (letter == RUN) {
                 int[] length = form.getValue()[run++];
                 written.append("\\d{").append(length[0]);
                 written.append(length[0] == length[1] ? "}" : "," + (length[1] + 1) + "}");

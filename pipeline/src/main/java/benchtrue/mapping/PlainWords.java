@@ -24,7 +24,7 @@ final class PlainWords {
                 .replace("\u00E6", "a")
                 .replace("\u00F8", "o")
                 .replaceAll("([ao])e", "$1")
-                .replaceAll("(?<!q)ue", "u")
+                .replaceAll("(?<!q)ue(?=\\p{L})", "u")
                 .replaceAll("[^\\p{L}\\p{N}]+", " ")
                 .strip();
     }

@@ -15,11 +15,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What shops call tables, columns and values, in several languages. */
 final class TradeWords {
+    private static final Pattern LIST = Pattern.compile("<(.+?)>");
     private final Map<String, Set<String>> known = new HashMap<>();
     private final Map<List<Object>, Double> likenesses = new HashMap<>();
 
@@ -47,10 +50,19 @@ final class TradeWords {
     private void add(String line) {
         int colon = line.indexOf(':');
         Set<String> words = Arrays.stream(line.substring(colon + 1).split(","))
+                .flatMap(this::each)
                 .map(PlainWords::plain)
                 .collect(Collectors.toCollection(LinkedHashSet::new));
         known.computeIfAbsent(line.substring(0, colon), fresh -> new LinkedHashSet<>())
                 .addAll(words);
+    }
+
+    /** Returns a name with each word of the lists that it names, such as {@code <quoted> <hours>}. */
+    private Stream<String> each(String name) {
+        Matcher list = LIST.matcher(name);
+        return list.find()
+                ? words("any " + list.group(1)).stream().map(list::replaceFirst).flatMap(this::each)
+                : Stream.of(name);
     }
 
     private Set<String> words(String concept) {

@@ -26,7 +26,7 @@ final class ShapedRecords extends EncodedRecords {
     private int[] wide = {};
     private List<String> row = List.of();
     private int next;
-    private String heading = "";
+    private String heading;
 
     /**
      * Takes a file at its header.
@@ -38,6 +38,7 @@ final class ShapedRecords extends EncodedRecords {
         this.shape = shape;
         this.forms = forms;
         this.place = place;
+        heading = place.title(); // The first block's heading stands above the column names.
     }
 
     @Override

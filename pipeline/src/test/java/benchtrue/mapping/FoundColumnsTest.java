@@ -1,0 +1,116 @@
+package benchtrue.mapping;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import benchtrue.ShopFolder;
+import benchtrue.settings.ReadSettings;
+import benchtrue.shop.TimeEntries;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Columns whose headers say it in the shop's own words, or not at all. */
+class FoundColumnsTest {
+    @TempDir
+    Path folder;
+
+    private Draft draft(ShopFolder shop) {
+        return new DraftMapping().draft(shop.path(), new ReadSettings().read(shop.path()), "");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "quoted hrs", "Hrs quoted", "Est. time", "Estimate (h)", "Sollzeit", "Soll-Std.", "Vorgabezeit",
+                "Heures pr\u00e9vues", "Horas estimadas", "Ore previste", "Geschatte uren", "Hours", "Std"
+            })
+    void quotedHoursAreFoundWhateverTheOrderOfTheWords(String header) {
+        ShopFolder shop = new ShopFolder(folder)
+                .without("exports/quoted-lines.csv")
+                .file("exports/quotes.csv", "Order,Repair," + header, "T1,refret,12.5", "T1,setup,1.5");
+        assertThat(draft(shop).text()).contains("quoted_hours = \"" + header + "\"");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "Date sortie, closed",
+        "Out, closed",
+        "Completed date, closed",
+        "Date due, promised",
+        "Due date, promised",
+        "Fertig, finished"
+    })
+    void aDayOfATicketIsWhatItsHeaderSays(String header, String column) {
+        ShopFolder shop = new ShopFolder(folder)
+                .without("exports/tickets.csv")
+                .file("exports/Jobs.csv", "Fiche,In,Instrument," + header, "T1,2026-03-02,archtop,2026-03-20");
+        assertThat(draft(shop).text()).contains("opened = \"In\"", column + " = \"" + header + "\"");
+    }
+
+    @Test
+    void aTicketWithASignInOneFileIsTheOneWithoutItInTheOther() throws IOException {
+        ShopFolder shop = new ShopFolder(folder)
+                .without("exports/tickets.csv")
+                .without("exports/quoted-lines.csv")
+                .without("exports/time-log.csv")
+                .file(
+                        "exports/orders.csv",
+                        "Order,Received,Instrument",
+                        "#1041,2026-03-02,archtop",
+                        "#1042,2026-03-02,bass",
+                        "#1043,2026-03-02,banjo")
+                .file("exports/quotes.csv", "Order,Repair,Quoted hours", "#1041,refret,12", "#1042,refret,12")
+                .file(
+                        "exports/clock.csv",
+                        "Who,Day,Task,Hours",
+                        "Ada,2026-03-03,Order 1041 - frets out,5",
+                        "Ada,2026-03-04,order 1042 bench,6",
+                        "Ada,2026-03-05,1043 again,1");
+        Draft draft = draft(shop);
+        assertThat(draft.questions()).as(draft.text()).isEmpty();
+        Files.writeString(folder.resolve(ReadSettings.FILE), draft.text());
+        assertThat(shop.reconciled().setAside().tables()).isEmpty();
+        assertThat(shop.reconciled().ledger().time().size()).isEqualTo(3);
+    }
+
+    @Test
+    void whoIsPaidIsFoundByTheNamesInTheTimeLog() {
+        ShopFolder shop = new ShopFolder(folder)
+                .file(
+                        "exports/time-log.csv",
+                        "ticket,technician,work_date,hours",
+                        "T1,Ada,2026-03-03,1",
+                        "T1,Bo,2026-03-03,1")
+                .file("exports/wages.csv", "Artisan,Stundenlohn,Seit", "Ada,21,2024-01-01", "Bo,22,2024-01-01");
+        assertThat(draft(shop).text()).contains("technician = \"Artisan\"  # 80 %: the header does not tell; each");
+    }
+
+    @Test
+    void theHeadingAboveTheFirstBlockNamesItsTechnicianToo() throws IOException {
+        ShopFolder shop = new ShopFolder(folder)
+                .without("exports/time-log.csv")
+                .file(
+                        "exports/clock.csv",
+                        "Rosa,,",
+                        "Order,Day,Hours",
+                        "T1,2026-03-03,5",
+                        "Sven,,",
+                        "Order,Day,Hours",
+                        "T1,2026-03-04,6",
+                        "Tove,,",
+                        "T1,2026-03-05,1");
+        Draft draft = draft(shop);
+        assertThat(draft.text()).contains("technician = \"(heading)\"");
+        Files.writeString(folder.resolve(ReadSettings.FILE), draft.text());
+        assertThat(shop.reconciled().setAside().tables()).isEmpty();
+        TimeEntries time = shop.reconciled().ledger().time();
+        assertThat(time.size()).isEqualTo(3);
+        assertThat(IntStream.range(0, time.size()).map(time::technician)).doesNotHaveDuplicates();
+    }
+}
