@@ -53,8 +53,8 @@ final class KeysInTexts {
         for (String key : keys) {
             List<String> runs =
                     DIGITS.matcher(key).results().map(run -> run.group()).toList();
-            int[][] lengths =
-                    forms.computeIfAbsent(DIGITS.matcher(key).replaceAll(String.valueOf(RUN)), fresh -> new int[runs.size()][]);
+            int[][] lengths = forms.computeIfAbsent(
+                    DIGITS.matcher(key).replaceAll(String.valueOf(RUN)), fresh -> new int[runs.size()][]);
             for (int run = 0; run < runs.size(); run++) {
                 int length = runs.get(run).length();
                 lengths[run] = lengths[run] == null

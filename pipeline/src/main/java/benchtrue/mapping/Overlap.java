@@ -93,11 +93,16 @@ final class Overlap {
         List<ColumnProfile> pointing = Stream.concat(
                         known.stream()
                                 .flatMap(file -> file.columns().stream())
-                                .filter(source -> source.known().map(TARGETS::get).filter(key::equals).isPresent()),
+                                .filter(source -> source.known()
+                                        .map(TARGETS::get)
+                                        .filter(key::equals)
+                                        .isPresent()),
                         guesses.stream().filter(other -> other != guess).flatMap(other -> pointing(other, key)))
                 .toList();
         return guess.unused().stream()
-                .filter(source -> !Made.isMade(source.header()) && source.isUnique() && source.texts().size() > 1)
+                .filter(source -> !Made.isMade(source.header())
+                        && source.isUnique()
+                        && source.texts().size() > 1)
                 .flatMap(source -> pointing.stream()
                         .map(other -> other.among(source.texts().keySet()))
                         .filter(share -> share >= MANY)
@@ -106,8 +111,8 @@ final class Overlap {
                                 key,
                                 source,
                                 0.8 * share,
-                                "the header does not tell; each of its values stands once, and "
-                                        + Percent.of(share) + " of those of another file are among them"))
+                                "the header does not tell; each of its values stands once, and " + Percent.of(share)
+                                        + " of those of another file are among them"))
                         .stream())
                 .max(Comparator.comparingDouble(Match::confidence));
     }
@@ -179,12 +184,14 @@ final class Overlap {
                 .findFirst()
                 .orElse(null);
         Set<String> there = guess.table() == Table.TIME_LOG ? tickets() : texts(TicketColumn.TICKET);
-        new KeysInTexts(withoutSigns ? KeysInTexts.bare(there) : there).in(named, guess.file().columns(), column).ifPresent(found -> {
-            matches.remove(named);
-            // A text that holds a key differs from ticket to ticket, so that it names nothing else.
-            matches.removeIf(other -> other.source().equals(found.source()));
-            matches.add(found);
-        });
+        new KeysInTexts(withoutSigns ? KeysInTexts.bare(there) : there)
+                .in(named, guess.file().columns(), column)
+                .ifPresent(found -> {
+                    matches.remove(named);
+                    // A text that holds a key differs from ticket to ticket, so that it names nothing else.
+                    matches.removeIf(other -> other.source().equals(found.source()));
+                    matches.add(found);
+                });
     }
 
     private Match weigh(Match match) {

@@ -27,8 +27,19 @@ class FoundColumnsTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "quoted hrs", "Hrs quoted", "Est. time", "Estimate (h)", "Sollzeit", "Soll-Std.", "Vorgabezeit",
-                "Heures pr\u00e9vues", "Horas estimadas", "Ore previste", "Geschatte uren", "Hours", "Std"
+                "quoted hrs",
+                "Hrs quoted",
+                "Est. time",
+                "Estimate (h)",
+                "Sollzeit",
+                "Soll-Std.",
+                "Vorgabezeit",
+                "Heures pr\u00e9vues",
+                "Horas estimadas",
+                "Ore previste",
+                "Geschatte uren",
+                "Hours",
+                "Std"
             })
     void quotedHoursAreFoundWhateverTheOrderOfTheWords(String header) {
         ShopFolder shop = new ShopFolder(folder)
