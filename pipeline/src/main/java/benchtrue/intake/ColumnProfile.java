@@ -147,16 +147,6 @@ public record ColumnProfile(String header, Optional<Column> known, long filled, 
                 .min(LocalDate::compareTo);
     }
 
-    /** Returns how many of its different dates can be read with the day or the month first, and nothing tells which. */
-    public boolean leavesDatesOpen() {
-        return has(DateText.Order.OPEN) && !has(DateText.Order.DAY_FIRST) && !has(DateText.Order.MONTH_FIRST);
-    }
-
-    private boolean has(DateText.Order order) {
-        Predicate<String> tells = text -> DateText.tells(text) == order;
-        return texts.keySet().stream().anyMatch(tells);
-    }
-
     /** Returns the codes (ISO 4217) that every currency in it and in its name may mean; none where there is no currency. */
     public Set<String> currencies() {
         Set<String> common = new TreeSet<>();

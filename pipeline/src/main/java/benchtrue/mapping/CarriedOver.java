@@ -1,7 +1,9 @@
 package benchtrue.mapping;
 
 import benchtrue.format.TomlText;
+import benchtrue.intake.ColumnProfile;
 import benchtrue.intake.FileProfile;
+import benchtrue.intake.columns.WideNames;
 import benchtrue.settings.FileRule;
 import benchtrue.settings.ReadSettings;
 import java.util.ArrayList;
@@ -85,13 +87,23 @@ final class CarriedOver {
         String text = String.join("\n", own);
         List<String> found = new ArrayList<>();
         for (FileProfile file : read) {
-            if (rules.stream().anyMatch(rule -> fits(rule, file))) {
-                file.headers().stream()
-                        .filter(name -> !name.isBlank() && !text.contains(name))
-                        .forEach(name -> found.add(
-                                file.shown() + ": the column " + TomlText.quoted(name) + " is new, and not read."));
-            }
+            rules.stream()
+                    .filter(rule -> fits(rule, file))
+                    .findFirst()
+                    .ifPresent(rule -> file.columns().stream()
+                            .filter(column -> column.known().isEmpty() && !isWide(rule, column.header()))
+                            .map(ColumnProfile::header)
+                            .filter(name -> !name.isBlank() && !text.contains(TomlText.quoted(name)))
+                            .forEach(name -> found.add(file.shown() + ": the column " + TomlText.quoted(name)
+                                    + " is new, and not read.")));
         }
         return found.stream().distinct().toList();
+    }
+
+    private static boolean isWide(FileRule rule, String name) {
+        return rule.shape()
+                .unpivot()
+                .filter(unpivot -> WideNames.isOf(unpivot.header(), name))
+                .isPresent();
     }
 }

@@ -80,8 +80,9 @@ public final class DraftMapping {
                         .filter(question -> !questions.contains(question))
                         .forEach(questions::add);
             }
-            alike.forEach(file -> found.add(file.shown() + ": " + guess.table().title() + ", "
-                    + StrictMath.round(100 * guess.confidence()) + " % sure."));
+            found.add(alike.get(0).shown()
+                    + (alike.size() == 1 ? "" : " and " + (alike.size() - 1) + " more like it")
+                    + ": " + guess.table().title() + ", " + StrictMath.round(100 * guess.confidence()) + " % sure.");
         });
         return lines;
     }

@@ -5,7 +5,6 @@ import benchtrue.format.Words;
 import benchtrue.intake.ColumnProfile;
 import benchtrue.intake.columns.BookColumn;
 import benchtrue.intake.columns.Column;
-import benchtrue.intake.columns.Kind;
 import benchtrue.intake.columns.Made;
 import benchtrue.intake.columns.Need;
 import benchtrue.intake.columns.OverheadColumn;
@@ -79,7 +78,7 @@ final class DraftRule {
         place.effective(pattern, firstDay).forEach(this::effective);
         shape.fillDown();
         UnitOfHours.of(guess).ifPresent(this::hours);
-        dates();
+        dates(place.written());
         span();
         columns();
         missing(place);
@@ -165,16 +164,12 @@ final class DraftRule {
         lines.add("span = " + TomlText.quoted(Words.of(span)) + "  # 80 %: so many have more than a day");
     }
 
-    private void dates() {
-        List<Match> days = guess.matches().stream()
-                .filter(match -> match.column().cell().kind() == Kind.DAY)
-                .toList();
-        boolean open = days.stream().anyMatch(match -> match.source().leavesDatesOpen())
-                && days.stream()
-                        .allMatch(match ->
-                                match.source().filled() == 0 || match.source().leavesDatesOpen());
-        if (open) {
+    private void dates(WrittenOrder written) {
+        if (written.isOpen() && written.isAsked()) {
             ask("which comes first in its dates, day or month?", "dates = \"day-month-year\"  # or month-day-year");
+        } else if (written.isOpen()) {
+            lines.add("dates = " + TomlText.quoted(Words.of(written.order()))
+                    + "  # some of these files alone leave it open, the others tell");
         }
     }
 

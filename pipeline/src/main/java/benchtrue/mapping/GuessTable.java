@@ -26,6 +26,7 @@ final class GuessTable {
     private static final double MISSING = 1.2;
     private static final double UNTOLD = 0.4;
     private static final double MAY_BE = 0.6;
+    private static final int LONGEST_KEY = 3;
     private final TradeWords words;
     private final Map<List<Object>, Double> fits = new HashMap<>();
 
@@ -141,6 +142,9 @@ final class GuessTable {
         if (source.filled() == 0) {
             return column.cell().need() != Need.REQUIRED ? 1 : 0;
         }
+        if (column == LineColumn.LINE && areNames(source)) {
+            return 0; // Lines have numbers or letters; what has names is what the line is for.
+        }
         if (kind == Kind.WORD) {
             long known = source.texts().keySet().stream()
                     .filter(text -> words.meaning(column, text).isPresent())
@@ -150,6 +154,13 @@ final class GuessTable {
                     : READABLE + (1 - READABLE) * known / source.texts().size();
         }
         return fits.computeIfAbsent(List.of(kind, source.header()), fresh -> source.fits(column));
+    }
+
+    private static boolean areNames(ColumnProfile source) {
+        long names = source.texts().keySet().stream()
+                .filter(text -> text.length() > LONGEST_KEY && text.chars().noneMatch(Character::isDigit))
+                .count();
+        return names > MAY_BE * source.texts().size();
     }
 
     private static Match match(Pair pair) {

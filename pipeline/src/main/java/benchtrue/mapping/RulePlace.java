@@ -47,6 +47,11 @@ final class RulePlace {
         return isListedBook() ? names : FilePattern.of(names, others);
     }
 
+    /** Returns how the files write their dates. */
+    WrittenOrder written() {
+        return new WrittenOrder(guess, alike);
+    }
+
     private boolean isListedBook() {
         return guess.table() == Table.PRICE_BOOK && alike.get(0).name().startsWith("exports/");
     }

@@ -87,12 +87,12 @@ class DraftMappingTest {
                         "T3,2026-03-02,a")
                 .file(
                         "exports/clock.csv",
-                        "Ref 7,Worker,Day,Hours",
+                        "Mark 7,Worker,Day,Hours",
                         "T1,Ada,2026-03-03,1",
                         "T2,Ada,2026-03-03,1",
                         "T3,Ada,2026-03-03,1");
         assertThat(draft(shop).text())
-                .contains("ticket = \"Ref 7\"  # 80 %: the header does not tell; all of its values are tickets");
+                .contains("ticket = \"Mark 7\"  # 80 %: the header does not tell; all of its values are tickets");
     }
 
     @Test

@@ -8,6 +8,7 @@ import benchtrue.shop.TimeEntries;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -123,5 +124,37 @@ class FoundColumnsTest {
         TimeEntries time = shop.reconciled().ledger().time();
         assertThat(time.size()).isEqualTo(3);
         assertThat(IntStream.range(0, time.size()).map(time::technician)).doesNotHaveDuplicates();
+    }
+
+    @Test
+    void oneWeeksDatesAreReadAsTheOtherWeeksTell() throws IOException {
+        ShopFolder shop = new ShopFolder(folder)
+                .without("exports/time-log.csv")
+                .file("exports/week 10.csv", "Name,Order,02/03/2026,03/03/2026,04/03/2026,Total", "Ada,T1,,5,,5")
+                .file("exports/week 11.csv", "Name,Order,09/03/2026,10/03/2026,11/03/2026,Total", "Ada,T1,6,,1,7")
+                .file("exports/week 12.csv", "Name,Order,16/03/2026,17/03/2026,18/03/2026,Total", "Ada,T1,,,2,2");
+        Draft draft = draft(shop);
+        assertThat(draft.questions()).as(draft.text()).isEmpty();
+        assertThat(draft.found()).containsExactly("exports/week 10.csv and 2 more like it: time-log, 95 % sure.");
+        assertThat(draft.text()).contains("dates = \"day-month-year\"  # some of these files alone leave it open");
+        Files.writeString(folder.resolve(ReadSettings.FILE), draft.text());
+        TimeEntries time = shop.reconciled().ledger().time();
+        assertThat(time.size()).isEqualTo(4);
+        assertThat(IntStream.range(0, 4).mapToObj(row -> LocalDate.ofEpochDay(time.workDay(row))))
+                .contains(LocalDate.of(2026, 3, 3), LocalDate.of(2026, 3, 11));
+        assertThat(new DraftMapping()
+                        .draft(shop.path(), new ReadSettings().read(shop.path()), draft.text())
+                        .found())
+                .as("a day's column is no new column")
+                .isEmpty();
+    }
+
+    @Test
+    void itemsWithNamesAreRepairsAndItemsWithNumbersAreLines() {
+        ShopFolder shop = new ShopFolder(folder)
+                .without("exports/quoted-lines.csv")
+                .file("exports/sold.csv", "ref,item,net price", "T1,Refret,1200", "T1,Set-up,150")
+                .file("exports/sold2.csv", "ref,item,repair,net price", "T1,1,Refret,1200", "T1,2,Set-up,150");
+        assertThat(draft(shop).text()).contains("repair_type = \"item\"", "line = \"item\"");
     }
 }
