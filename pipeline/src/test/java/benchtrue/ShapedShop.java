@@ -86,8 +86,12 @@ public final class ShapedShop {
         csv("Prices", prices());
     }
 
-    /** Any of these shapes together. */
-    public void drawn(Random random) throws IOException {
+    /**
+     * Any of these shapes together.
+     *
+     * @return the names of its tables, for a message
+     */
+    public String drawn(Random random) throws IOException {
         Words words = Words.values()[random.nextInt(2)];
         Map<String, List<String>> tables = new LinkedHashMap<>();
         boolean keysInTexts = random.nextInt(3) == 0;
@@ -97,7 +101,7 @@ public final class ShapedShop {
             tables.put(words == Words.GERMAN ? "Auftr\u00e4ge" : "Jobs", tickets(words));
             tables.put(
                     words == Words.GERMAN ? "Positionen" : "Quotes",
-                    lines(words, keysInTexts ? ShapedShop::text : ticket -> ticket, title -> title));
+                    lines(words, keysInTexts ? ShapedShop::text : ticket -> ticket, title -> spelt(title, random)));
         }
         tables.put(words == Words.GERMAN ? "Preisliste" : "Price list", prices());
         ShapedLog log = log(words, Subtotals.values()[random.nextInt(2)]);
@@ -111,6 +115,7 @@ public final class ShapedShop {
             default -> split.putAll(log.dates());
         }
         place(tables, split, random);
+        return tables.keySet() + " and sheets or files " + split.keySet();
     }
 
     /** Puts tables into files or sheets; those of a log that is split into files or sheets of its own. */

@@ -114,13 +114,18 @@ final class GuessTable {
         return pairs;
     }
 
+    /** What the headers and the cells of wide columns say, no other column of the file says. */
     private double likeness(Table table, Column column, ColumnProfile source, Optional<WideColumns> wide) {
-        boolean people =
-                wide.filter(columns -> columns.header() == UnpivotHeader.TEXT).isPresent();
+        if (wide.isEmpty()) {
+            return words.likeness(table, column, source.header());
+        }
+        Column header =
+                wide.get().header() == UnpivotHeader.TEXT ? TimeColumn.TECHNICIAN : TimeColumn.WORK_DATE;
         return switch (source.header()) {
-            case Made.COLUMN -> column == (people ? TimeColumn.TECHNICIAN : TimeColumn.WORK_DATE) ? 1 : 0;
+            case Made.COLUMN -> column == header ? 1 : 0;
             case Made.CELL -> column == TimeColumn.HOURS ? 1 : 0;
-            default -> words.likeness(table, column, source.header());
+            default ->
+                column == header || column == TimeColumn.HOURS ? 0 : words.likeness(table, column, source.header());
         };
     }
 
