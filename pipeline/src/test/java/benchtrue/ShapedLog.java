@@ -47,18 +47,22 @@ final class ShapedLog {
 
     /** The language that a shop writes its own sheets in. */
     enum Words {
-        ENGLISH("Week of|Tech|Job|Mon|Tue|Wed|Thu|Fri|Sat|Sun|Total", "Date|Job", "Tech|Job", "Total "),
-        GERMAN("Woche ab|Mitarbeiter|Auftrag|Mo|Di|Mi|Do|Fr|Sa|So|Summe", "Datum|Auftrag", "Mitarbeiter|Auftrag", "Summe ");
+        ENGLISH("Week of|Tech|Job|Mon|Tue|Wed|Thu|Fri|Sat|Sun|Total", "Date|Job", "Tech|Job", "Tech", "Hours", "Total "),
+        GERMAN("Woche ab|Mitarbeiter|Auftrag|Mo|Di|Mi|Do|Fr|Sa|So|Summe", "Datum|Auftrag", "Mitarbeiter|Auftrag", "Mitarbeiter", "Stunden", "Summe ");
 
         private final String week;
         private final String day;
         private final String who;
+        private final String person;
+        private final String hours;
         private final String total;
 
-        Words(String week, String day, String who, String total) {
+        Words(String week, String day, String who, String person, String hours, String total) {
             this.week = week;
             this.day = day;
             this.who = who;
+            this.person = person;
+            this.hours = hours;
             this.total = total;
         }
 
@@ -164,6 +168,27 @@ final class ShapedLog {
             BigDecimal sum = inside.stream().map(Entry::hours).reduce(BigDecimal.ZERO, BigDecimal::add);
             rows.addAll(subtotals == Subtotals.NONE ? List.of() : List.of("Subtotal||||" + sum.toPlainString()));
         });
+        return rows;
+    }
+
+    /** A table a person with a row an entry. */
+    SortedMap<String, List<String>> sheets() {
+        SortedMap<String, List<String>> sheets = new TreeMap<>();
+        by(Entry::technician).forEach((technician, inside) -> {
+            List<String> rows = new ArrayList<>(List.of(words.day + "|" + words.hours));
+            inside.forEach(entry -> rows.add(words.date(entry.day().toString()) + "|" + entry.ticket() + "|"
+                    + entry.hours().toPlainString()));
+            sheets.put(technician, rows);
+        });
+        return sheets;
+    }
+
+    /** A row an entry, its day written once above the others of the day. */
+    List<String> daysOnce() {
+        List<String> rows = new ArrayList<>(List.of(words.day + "|" + words.person + "|" + words.hours));
+        by(Entry::day).forEach((day, inside) -> inside.forEach(entry -> rows.add(
+                (entry == inside.get(0) ? words.date(day.toString()) : "") + "|" + entry.ticket() + "|"
+                        + entry.technician() + "|" + entry.hours().toPlainString())));
         return rows;
     }
 

@@ -107,11 +107,13 @@ public final class ShapedShop {
         ShapedLog log = log(words, Subtotals.values()[random.nextInt(2)]);
         String name = words == Words.GERMAN ? "Stunden" : "Times";
         Map<String, List<String>> split = new LinkedHashMap<>();
-        switch (random.nextInt(5)) {
+        switch (random.nextInt(7)) {
             case 0 -> tables.put(name, log.weeks());
             case 1 -> tables.put(name, log.people());
             case 2 -> tables.put(name, log.texts());
-            case 3 -> split.putAll(log.months());
+            case 3 -> tables.put(name, log.daysOnce());
+            case 4 -> split.putAll(log.months());
+            case 5 -> split.putAll(log.sheets());
             default -> split.putAll(log.dates());
         }
         place(tables, split, random);
@@ -121,7 +123,9 @@ public final class ShapedShop {
     /** Puts tables into files or sheets; those of a log that is split into files or sheets of its own. */
     private void place(Map<String, List<String>> tables, Map<String, List<String>> split, Random random)
             throws IOException {
-        if (!split.isEmpty() && random.nextBoolean()) {
+        // A file a person says nowhere inside whose it is.
+        boolean people = split.keySet().stream().noneMatch(name -> name.contains("20"));
+        if (!split.isEmpty() && (people || random.nextBoolean())) {
             Files.write(to.resolve("exports/Timesheets.xlsx"), Sheets.of(split));
         } else {
             for (Map.Entry<String, List<String>> table : split.entrySet()) {

@@ -71,10 +71,12 @@ final class GuessTable {
         return whole ? Optional.of(other) : Optional.empty();
     }
 
+    /** A sheet is named for its table; one that is named for a month or a person leaves it to its file's name. */
     private double likeness(Table table, FileProfile file) {
-        return file.sheet().isPresent()
-                ? words.likeness(table, file.sheet().get())
-                : words.likeness(table, file.file());
+        String name = file.sheet()
+                .filter(sheet -> Stream.of(Table.values()).anyMatch(any -> words.likeness(any, sheet) > 0))
+                .orElse(file.file());
+        return words.likeness(table, name);
     }
 
     private Guess guess(FileProfile file, Table table, Optional<WideColumns> wide) {
@@ -94,8 +96,9 @@ final class GuessTable {
         technician(file, table, matches);
         matches.sort(Comparator.comparingInt(match -> match.column().ordinal()));
         Guess guess = new Guess(file, table, matches, 0, wide);
+        long told = guess.missing().stream().filter(DraftRule::hasDefault).count();
         double missing =
-                MISSING * guess.missing().size() + UNTOLD * guess.derived().size();
+                MISSING * (guess.missing().size() - told) + UNTOLD * (told + guess.derived().size());
         return new Guess(file, table, matches, score - missing, wide);
     }
 

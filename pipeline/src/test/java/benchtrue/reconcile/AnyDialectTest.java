@@ -1,6 +1,7 @@
 package benchtrue.reconcile;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
 
 import benchtrue.ShapedShop;
 import benchtrue.ShopFolder;
@@ -63,9 +64,11 @@ class AnyDialectTest {
             String shape = new ShapedShop(plain, shaped).drawn(new Random(seed));
             Draft draft = new DraftMapping().draft(shaped, Settings.DEFAULTS, "");
             Files.writeString(shaped.resolve(ReadSettings.FILE), draft.text());
+            String how = "seed " + seed + ", " + shape + ", asked " + draft.questions() + "\n" + draft.text();
+            assertThatCode(() -> reconciled(shaped)).as(how).doesNotThrowAnyException();
             Reconciled found = reconciled(shaped);
             assertThat(LedgerText.of(found.ledger()))
-                    .as("seed %d, %s, asked %s%n%s", seed, shape, draft.questions(), draft.text())
+                    .as(how)
                     .isEqualTo(LedgerText.of(reconciled(plain).ledger()));
             assertThat(found.balances()).as("seed %d", seed).allMatch(Balance::holds);
         }
