@@ -136,7 +136,7 @@ public record ColumnProfile(String header, Optional<Column> known, long filled, 
     public Optional<String> pointedMinutes() {
         PointedMinutes pointed = new PointedMinutes();
         texts.forEach(pointed::take);
-        return pointed.likely() ? Optional.of(pointed.readings()) : Optional.empty();
+        return pointed.isOpen() ? Optional.of(pointed.readings()) : Optional.empty();
     }
 
     /** Returns the first of its days; empty where it holds none. */

@@ -51,6 +51,7 @@ final class ReadTable {
     }
 
     void read() {
+        dialects.requireToldHours(files);
         for (ExportFile file : files) {
             current = file;
             read(file, dialects.of(file));

@@ -57,6 +57,11 @@ final class DraftRule {
         shape = new DraftShape(guess, lines, this::ask);
     }
 
+    /** Returns whether a column can do with one text for all rows where no column of a file says it. */
+    static boolean hasDefault(Column column) {
+        return DEFAULTS.containsKey(column);
+    }
+
     /** Returns what a person must still say, one sentence each. */
     List<String> questions() {
         return List.copyOf(questions);

@@ -18,6 +18,9 @@ final class DraftShape {
     /** Columns emptier than this are written once above their rows. */
     private static final double MOSTLY = 0.7;
 
+    private static final double LEAST_EMPTY = 0.05;
+    private static final int FEWEST = 3;
+
     private final Guess guess;
     private final List<String> lines;
     private final BiConsumer<String, String> ask;
@@ -36,8 +39,7 @@ final class DraftShape {
 
     /** Cells that were merged, or written once above their rows, hold for the rows below. */
     void fillDown() {
-        boolean merged = needed().anyMatch(
-                        source -> source.filled() < MOSTLY * guess.file().rows());
+        boolean merged = needed().anyMatch(this::standsOnce);
         List<String> headers = needed().filter(
                         source -> merged && source.filled() < guess.file().rows())
                 .map(ColumnProfile::header)
@@ -48,6 +50,13 @@ final class DraftShape {
             lines.add("fill_down = [" + String.join(", ", headers)
                     + "]  # many of its cells are empty: each holds for the rows below");
         }
+    }
+
+    /** A day with several rows is met twice where it stands on each; where none is, empty cells are those of its other rows. */
+    private boolean standsOnce(ColumnProfile source) {
+        long empty = guess.file().rows() - source.filled();
+        boolean never = source.isUnique() && source.filled() > FEWEST && empty >= LEAST_EMPTY * guess.file().rows();
+        return source.filled() < MOSTLY * guess.file().rows() || never && empty >= FEWEST;
     }
 
     private Stream<ColumnProfile> needed() {

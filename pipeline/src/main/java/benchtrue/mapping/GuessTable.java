@@ -72,10 +72,12 @@ final class GuessTable {
         return whole ? Optional.of(other) : Optional.empty();
     }
 
+    /** A sheet is named for its table; one that is named for a month or a person leaves it to its file's name. */
     private double likeness(Table table, FileProfile file) {
-        return file.sheet().isPresent()
-                ? words.likeness(table, file.sheet().get())
-                : words.likeness(table, file.file());
+        String name = file.sheet()
+                .filter(sheet -> Stream.of(Table.values()).anyMatch(any -> words.likeness(any, sheet) > 0))
+                .orElse(file.file());
+        return words.likeness(table, name);
     }
 
     private Guess guess(FileProfile file, Table table, Optional<WideColumns> wide) {
@@ -95,8 +97,9 @@ final class GuessTable {
         technician(file, table, matches);
         matches.sort(Comparator.comparingInt(match -> match.column().ordinal()));
         Guess guess = new Guess(file, table, matches, 0, wide);
+        long told = guess.missing().stream().filter(DraftRule::hasDefault).count();
         double missing =
-                MISSING * guess.missing().size() + UNTOLD * guess.derived().size();
+                MISSING * (guess.missing().size() - told) + UNTOLD * (told + guess.derived().size());
         return new Guess(file, table, matches, score - missing, wide);
     }
 
@@ -115,13 +118,18 @@ final class GuessTable {
         return pairs;
     }
 
+    /** What the headers and the cells of wide columns say, no other column of the file says. */
     private double likeness(Table table, Column column, ColumnProfile source, Optional<WideColumns> wide) {
-        boolean people =
-                wide.filter(columns -> columns.header() == UnpivotHeader.TEXT).isPresent();
+        if (wide.isEmpty()) {
+            return words.likeness(table, column, source.header());
+        }
+        Column header =
+                wide.get().header() == UnpivotHeader.TEXT ? TimeColumn.TECHNICIAN : TimeColumn.WORK_DATE;
         return switch (source.header()) {
-            case Made.COLUMN -> column == (people ? TimeColumn.TECHNICIAN : TimeColumn.WORK_DATE) ? 1 : 0;
+            case Made.COLUMN -> column == header ? 1 : 0;
             case Made.CELL -> column == TimeColumn.HOURS ? 1 : 0;
-            default -> words.likeness(table, column, source.header());
+            default ->
+                column == header || column == TimeColumn.HOURS ? 0 : words.likeness(table, column, source.header());
         };
     }
 

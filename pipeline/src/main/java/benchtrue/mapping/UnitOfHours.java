@@ -56,7 +56,7 @@ record UnitOfHours(HoursUnit unit, int percent, String reason, Optional<String> 
         Optional<String> readings = match.source().pointedMinutes();
         if (readings.isPresent()) {
             return Stream.of(new UnitOfHours(
-                    HoursUnit.HOURS_MINUTES, 70, "behind the sign hardly anything goes beyond 59", readings));
+                    HoursUnit.HOURS_MINUTES, 70, "as minutes the figures behind the sign are far likelier", readings));
         }
         List<Double> numbers = match.source().numbers();
         boolean whole = numbers.stream().allMatch(number -> number == StrictMath.rint(number));

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -66,7 +67,8 @@ class HoursAsWrittenTest {
         assertThatThrownBy(shop::exports)
                 .isInstanceOf(Refusal.class)
                 .hasMessageContainingAll(
-                        "\"1.30\" is 1:18 if hundredths of an hour stand behind the sign and 1:30 if minutes do",
+                        "\"2.45\" is 2 h 27 min if hundredths of an hour stand behind the sign and 2 h 45 min if minutes do",
+                        "of 15 such figures none goes beyond 59",
                         "hours = \"hours-minutes\" (or hours = \"hours\")");
     }
 
@@ -104,6 +106,27 @@ class HoursAsWrittenTest {
         }
         assertThat(seconds(log("exports/time-log.csv", "ticket,technician,work_date,hours", quarters)))
                 .isEqualTo(5 * (4_500 + 1_800 + 9_900 + 3_960));
+    }
+
+    @Test
+    void aFewHundredthsBelowSixtyAreChance() {
+        String[] hours = "5.01 7.44 1.16 3.59 2.08 6.31 4.22 1.37 2.51 7.03 3.18 5.29".split(" ");
+        long expected = Stream.of(hours).mapToLong(text -> Math.round(3_600 * Double.parseDouble(text))).sum();
+        assertThat(seconds(log("exports/time-log.csv", "ticket,technician,work_date,hours", hours)))
+                .isEqualTo(expected);
+    }
+
+    @Test
+    void anotherSystemsFilesTellTogether() throws IOException {
+        String[] rule = {"[[files]]", "name = \"clock*\"", "table = \"time-log\"", "[files.columns]", "ticket = \"Job\"",
+            "technician = \"Worker\"", "work_date = \"Day\"", "hours = \"Time\""};
+        ShopFolder shop = log("exports/clock-1.csv", "Job,Worker,Day,Time", "1.00", "2.30").file("shop.toml", rule);
+        assertThat(seconds(shop)).isEqualTo(3_600 + 8_280);
+        log("exports/clock-2.csv", "Job,Worker,Day,Time", "1.15", "3.45");
+        shop.file("shop.toml", rule);
+        assertThatThrownBy(shop::exports).hasMessageContaining("of 4 such figures none goes beyond 59");
+        shop = log("exports/clock-3.csv", "Job,Worker,Day,Time", "1.75", "4.90").file("shop.toml", rule);
+        assertThat(shop.reconciled().setAside().tables()).isEmpty();
     }
 
     /** An hour and a half, one and a quarter, and two and three quarters, five times each. */

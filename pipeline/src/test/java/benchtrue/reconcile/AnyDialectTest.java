@@ -1,9 +1,15 @@
 package benchtrue.reconcile;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
 
+import benchtrue.ShapedShop;
+import benchtrue.ShopFolder;
 import benchtrue.intake.InAnyDialect;
 import benchtrue.intake.ReadExports;
+import benchtrue.mapping.Draft;
+import benchtrue.mapping.DraftMapping;
+import benchtrue.settings.ReadSettings;
 import benchtrue.settings.Settings;
 import benchtrue.shop.Balance;
 import benchtrue.shop.Refusal;
@@ -12,13 +18,14 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Random;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Whatever the shop's systems write, the ledger is the same. */
+/** Whatever the shop's systems write, and however its tables lie, the ledger is the same. */
 class AnyDialectTest {
     /** Words of the one refusal that the data contract names for dialects: dates that can be read in two ways. */
     private static final String OPEN_DATES = "if the day stands first";
@@ -35,6 +42,36 @@ class AnyDialectTest {
     @Tag("proof")
     void aThousandUntidyShopsInAnyDialectHaveTheSameLedgerOrTheirDatesAreOpen() throws IOException {
         same(LongStream.rangeClosed(1_000, 2_000));
+    }
+
+    @Test
+    void aTidyShopInAnyShapeHasTheSameLedger() throws IOException {
+        sameInShapes(LongStream.rangeClosed(1, 10));
+    }
+
+    @Test
+    @Tag("proof")
+    void threeHundredTidyShopsInAnyShapeHaveTheSameLedger() throws IOException {
+        sameInShapes(LongStream.rangeClosed(1_000, 1_299));
+    }
+
+    /** Each is read with the draft as it is, whatever it asks. */
+    private void sameInShapes(LongStream seeds) throws IOException {
+        for (long seed : seeds.toArray()) {
+            Path plain = folder.resolve("tidy-" + seed);
+            TidyShop.write(plain, seed);
+            Path shaped = folder.resolve("shaped-" + seed);
+            String shape = new ShapedShop(plain, shaped).drawn(new Random(seed));
+            Draft draft = new DraftMapping().draft(shaped, Settings.DEFAULTS, "");
+            Files.writeString(shaped.resolve(ReadSettings.FILE), draft.text());
+            String how = "seed " + seed + ", " + shape + ", asked " + draft.questions() + "\n" + draft.text();
+            assertThatCode(() -> reconciled(shaped)).as(how).doesNotThrowAnyException();
+            Reconciled found = reconciled(shaped);
+            assertThat(LedgerText.of(found.ledger()))
+                    .as(how)
+                    .isEqualTo(LedgerText.of(reconciled(plain).ledger()));
+            assertThat(found.balances()).as("seed %d", seed).allMatch(Balance::holds);
+        }
     }
 
     private void same(LongStream seeds) throws IOException {
@@ -73,9 +110,8 @@ class AnyDialectTest {
     }
 
     private static Reconciled reconciled(Path shop) {
-        return new Reconcile()
-                .reconcile(
-                        new ReadExports().read(shop, Settings.DEFAULTS), Settings.DEFAULTS, benchtrue.ShopFolder.AS_OF);
+        Settings settings = new ReadSettings().read(shop);
+        return new Reconcile().reconcile(new ReadExports().read(shop, settings), settings, ShopFolder.AS_OF);
     }
 
     /**

@@ -6,6 +6,8 @@ public enum Loads {
     SPREAD(Double.NaN),
     /** Every repair type exactly 1 under the shop's own mix. */
     EXACTLY_ONE(1),
+    /** Half of the repair types exactly 1.5 under the shop's own mix, the others exactly 1. */
+    HALF_AT_ONE_AND_A_HALF(1.5),
     /** Half of the repair types exactly 1.25 under the shop's own mix, the others exactly 1. */
     HALF_AT_ONE_AND_A_QUARTER(1.25),
     /** Half of the repair types exactly 1.15 under the shop's own mix, the others exactly 1. */

@@ -36,13 +36,13 @@ final class DetectedDialect implements Dialect {
 
     @Override
     public Records open(InputStream bytes, String name) throws IOException {
-        if (evidence != null
-                && evidence.pointed().likely()
-                && file.rule().flatMap(FileRule::hours).isEmpty()) {
-            throw openHours();
-        }
         return new TrimmedRecords(
                 source.open(bytes, name), evidence != null && evidence.hasSurplusCell() ? 1 : 0, source.forms());
+    }
+
+    @Override
+    public PointedMinutes pointed(ExportFile asked) {
+        return evidence == null ? new PointedMinutes() : evidence.pointed();
     }
 
     @Override
@@ -106,13 +106,12 @@ final class DetectedDialect implements Dialect {
                 + rule("decimal = \".\"") + " (or decimal = \",\").");
     }
 
-    private Refusal openHours() {
-        return refused(": found hours that can be read in two ways: "
-                + evidence.pointed().readings() + ". Say which in shop.toml: " + rule("hours = \"hours-minutes\"")
-                + " (or hours = \"hours\").");
+    private String rule(String key) {
+        return rule(file, key);
     }
 
-    private String rule(String key) {
+    /** Returns the rule for a file that says one thing. */
+    static String rule(ExportFile file, String key) {
         return "[[files]] name = \"" + file.fileName() + "\", table = \""
                 + file.table().title() + "\", " + key;
     }

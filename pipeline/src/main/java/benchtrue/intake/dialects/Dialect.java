@@ -4,6 +4,7 @@ import benchtrue.intake.cells.CellFormat;
 import benchtrue.intake.cells.DateSystem;
 import benchtrue.intake.cells.NumberText;
 import benchtrue.intake.cells.WrittenCells;
+import benchtrue.intake.columns.ExportFile;
 import benchtrue.intake.files.CsvRecords;
 import benchtrue.intake.files.Records;
 import benchtrue.settings.DecimalSign;
@@ -38,6 +39,11 @@ public interface Dialect {
         }
 
         @Override
+        public PointedMinutes pointed(ExportFile file) {
+            return PlainFileProbe.pointed(file);
+        }
+
+        @Override
         public CellFormat cells() {
             return cells;
         }
@@ -56,6 +62,9 @@ public interface Dialect {
     default Optional<TextFile> text() {
         return Optional.empty();
     }
+
+    /** Returns what its hours tell of what stands behind their sign. */
+    PointedMinutes pointed(ExportFile file);
 
     /** Returns how its cells are written. */
     CellFormat cells();

@@ -2,8 +2,14 @@ package benchtrue.intake.dialects;
 
 import benchtrue.intake.cells.CellFormat;
 import benchtrue.intake.columns.ExportFile;
+import benchtrue.settings.FileRule;
+import benchtrue.shop.ExitCode;
+import benchtrue.shop.Refusal;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** What was told of each file of a table so far. Mutable. */
 public final class Dialects {
@@ -18,6 +24,36 @@ public final class Dialects {
     /** Looks at a file whole. */
     public void lookAgain(ExportFile file) {
         told.put(file, DialectDetector.ofWhole(file));
+    }
+
+    /**
+     * Refuses hours that may be hours and minutes: all files of a rule together tell, since one system wrote them.
+     *
+     * @param files of one table
+     */
+    public void requireToldHours(List<ExportFile> files) {
+        Map<Optional<FileRule>, PointedMinutes> together = new LinkedHashMap<>();
+        Map<Optional<FileRule>, ExportFile> first = new HashMap<>();
+        for (ExportFile file : files) {
+            if (file.rule().flatMap(FileRule::hours).isEmpty()) {
+                together.computeIfAbsent(file.rule(), rule -> new PointedMinutes())
+                        .take(of(file).pointed(file));
+                first.putIfAbsent(file.rule(), file);
+            }
+        }
+        together.forEach((rule, pointed) -> {
+            if (rule.isPresent() ? pointed.isOpen() : pointed.denyTheContract()) {
+                throw openHours(first.get(rule), pointed);
+            }
+        });
+    }
+
+    private static Refusal openHours(ExportFile file, PointedMinutes pointed) {
+        return new Refusal(
+                ExitCode.UNUSABLE_FILE,
+                file.name() + ": found hours that can be read in two ways: " + pointed.readings()
+                        + ". Say which in shop.toml: " + DetectedDialect.rule(file, "hours = \"hours-minutes\"")
+                        + " (or hours = \"hours\").");
     }
 
     /**

@@ -38,7 +38,7 @@ public final class PlainFileProbe {
             return false;
         }
         try (FileChannel channel = FileChannel.open(file.path())) {
-            int length = file.rule().isPresent() ? MAPPED : BEGINNING;
+            int length = length(file);
             byte[] beginning = block(channel, 0, length);
             boolean whole = channel.size() <= length;
             long from = Math.max(0, channel.size() - END);
@@ -102,7 +102,6 @@ public final class PlainFileProbe {
         List<String> last = TextLine.lines(end.stripTrailing());
         boolean lastIsWhole = endIsWhole || last.size() > 1;
         return !haveSurplus(lines, header.size())
-                && !havePointedMinutes(lines, header, names)
                 && !haveForms(endIsWhole ? lines : lines.subList(0, lines.size() - 1), header, names)
                 && !(lastIsWhole && mayBeTotal(TextLine.cells(last.get(last.size() - 1), ',', '"'), header, names));
     }
@@ -117,18 +116,33 @@ public final class PlainFileProbe {
         return 3 * surplus > last - 1;
     }
 
-    private static boolean havePointedMinutes(List<String> lines, List<String> header, ColumnNames names) {
+    /** Returns what the hours at a plain file's beginning tell of what stands behind their sign. */
+    static PointedMinutes pointed(ExportFile file) {
+        PointedMinutes pointed = new PointedMinutes();
+        try (FileChannel channel = FileChannel.open(file.path())) {
+            List<String> lines = TextLine.lines(text(block(channel, 0, length(file))));
+            takeHours(lines, new ColumnNames(file.table(), file.mapping()), pointed);
+        } catch (IOException failed) {
+            throw DialectDetector.unread(file, failed);
+        }
+        return pointed;
+    }
+
+    private static void takeHours(List<String> lines, ColumnNames names, PointedMinutes pointed) {
+        List<String> header = TextLine.cells(lines.get(0), ',', '"');
         List<Integer> hours = IntStream.range(0, header.size())
                 .filter(cell -> names.column(header.get(cell)) != null
                         && DialectEvidence.isHours(names.column(header.get(cell))))
                 .boxed()
                 .toList();
-        PointedMinutes pointed = new PointedMinutes();
         for (String line : hours.isEmpty() ? List.<String>of() : lines.subList(1, lines.size())) {
             List<String> row = TextLine.cells(line, ',', '"');
             hours.stream().filter(cell -> cell < row.size()).forEach(cell -> pointed.take(row.get(cell), 1));
         }
-        return pointed.likely();
+    }
+
+    private static int length(ExportFile file) {
+        return file.rule().isPresent() ? MAPPED : BEGINNING;
     }
 
     private static boolean mayBeTotal(List<String> row, List<String> header, ColumnNames names) {
