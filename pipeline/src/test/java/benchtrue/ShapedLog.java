@@ -47,8 +47,20 @@ final class ShapedLog {
 
     /** The language that a shop writes its own sheets in. */
     enum Words {
-        ENGLISH("Week of|Tech|Job|Mon|Tue|Wed|Thu|Fri|Sat|Sun|Total", "Date|Job", "Tech|Job", "Tech", "Hours", "Total "),
-        GERMAN("Woche ab|Mitarbeiter|Auftrag|Mo|Di|Mi|Do|Fr|Sa|So|Summe", "Datum|Auftrag", "Mitarbeiter|Auftrag", "Mitarbeiter", "Stunden", "Summe ");
+        ENGLISH(
+                "Week of|Tech|Job|Mon|Tue|Wed|Thu|Fri|Sat|Sun|Total",
+                "Date|Job",
+                "Tech|Job",
+                "Tech",
+                "Hours",
+                "Total "),
+        GERMAN(
+                "Woche ab|Mitarbeiter|Auftrag|Mo|Di|Mi|Do|Fr|Sa|So|Summe",
+                "Datum|Auftrag",
+                "Mitarbeiter|Auftrag",
+                "Mitarbeiter",
+                "Stunden",
+                "Summe ");
 
         private final String week;
         private final String day;
@@ -87,13 +99,17 @@ final class ShapedLog {
 
     /** A row a week, person and ticket, a column a weekday, and a title above. */
     List<String> weeks() {
-        List<String> rows = new ArrayList<>(
-                words == Words.GERMAN ? List.of("Zeiterfassung der Werkstatt", "") : List.of());
+        List<String> rows =
+                new ArrayList<>(words == Words.GERMAN ? List.of("Zeiterfassung der Werkstatt", "") : List.of());
         rows.add(words.week);
         by(Entry::monday, monday -> monday.toString().substring(0, 7)).forEach((month, weeks) -> {
             rows.addAll(subtotals == Subtotals.NONE ? List.of() : List.of(month));
             BigDecimal[] sums = new BigDecimal[8];
-            weeks.forEach((monday, inside) -> sums(inside, Entry::who, 7, entry -> entry.day().getDayOfWeek().getValue() - 1)
+            weeks.forEach((monday, inside) -> sums(
+                            inside,
+                            Entry::who,
+                            7,
+                            entry -> entry.day().getDayOfWeek().getValue() - 1)
                     .forEach((who, days) -> {
                         BigDecimal sum = total(days);
                         rows.add(words.date(monday.toString()) + "|" + who + cells(days) + "|" + sum.toPlainString());
@@ -150,7 +166,8 @@ final class ShapedLog {
                         entry -> entry.day() + "|" + entry.ticket(),
                         names.size(),
                         entry -> names.indexOf(entry.technician()))
-                .forEach((where, hours) -> rows.add(words.date(where.substring(0, 10)) + where.substring(10) + cells(hours)));
+                .forEach((where, hours) ->
+                        rows.add(words.date(where.substring(0, 10)) + where.substring(10) + cells(hours)));
         return rows;
     }
 
@@ -186,16 +203,17 @@ final class ShapedLog {
     /** A row an entry, its day written once above the others of the day. */
     List<String> daysOnce() {
         List<String> rows = new ArrayList<>(List.of(words.day + "|" + words.person + "|" + words.hours));
-        by(Entry::day).forEach((day, inside) -> inside.forEach(entry -> rows.add(
-                (entry == inside.get(0) ? words.date(day.toString()) : "") + "|" + entry.ticket() + "|"
-                        + entry.technician() + "|" + entry.hours().toPlainString())));
+        by(Entry::day)
+                .forEach((day, inside) -> inside.forEach(entry ->
+                        rows.add((entry == inside.get(0) ? words.date(day.toString()) : "") + "|" + entry.ticket() + "|"
+                                + entry.technician() + "|" + entry.hours().toPlainString())));
         return rows;
     }
 
     private <K extends Comparable<? super K>> SortedMap<K, List<Entry>> by(Function<Entry, K> key) {
         SortedMap<K, List<Entry>> by = new TreeMap<>();
-        entries.forEach(entry -> by.computeIfAbsent(key.apply(entry), fresh -> new ArrayList<>())
-                .add(entry));
+        entries.forEach(entry ->
+                by.computeIfAbsent(key.apply(entry), fresh -> new ArrayList<>()).add(entry));
         return by;
     }
 

@@ -152,7 +152,8 @@ public final class ShapedShop {
             case 0 -> title.toUpperCase(Locale.ROOT);
             case 1 -> title.toLowerCase(Locale.ROOT);
             case 2 -> title.replace(' ', '-');
-            case 3 -> words[words.length - 1] + ", " + String.join(" ", List.of(words).subList(0, words.length - 1));
+            case 3 ->
+                words[words.length - 1] + ", " + String.join(" ", List.of(words).subList(0, words.length - 1));
             case 4 -> mistyped(title, 1 + random.nextInt(title.length() - 1));
             default -> title;
         };
@@ -242,10 +243,7 @@ public final class ShapedShop {
         List<String> rows = new ArrayList<>(List.of("Mitarbeiter|Stundenlohn|G\u00fcltig ab"));
         for (Map<String, String> row : all("technicians")) {
             rows.add(String.join(
-                    "|",
-                    row.get("technician"),
-                    row.get("hourly_wage"),
-                    Words.GERMAN.date(row.get("effective_from"))));
+                    "|", row.get("technician"), row.get("hourly_wage"), Words.GERMAN.date(row.get("effective_from"))));
         }
         return rows;
     }
@@ -253,7 +251,8 @@ public final class ShapedShop {
     private ShapedLog log(Words words, Subtotals subtotals) throws IOException {
         List<Entry> entries = new ArrayList<>();
         for (Map<String, String> row : all("time-log")) {
-            boolean bench = row.getOrDefault("kind", "").isEmpty() || row.get("kind").equals("bench");
+            boolean bench =
+                    row.getOrDefault("kind", "").isEmpty() || row.get("kind").equals("bench");
             entries.add(new Entry(
                     LocalDate.parse(row.get("work_date")),
                     row.get("technician"),
@@ -269,9 +268,7 @@ public final class ShapedShop {
         String hours = row.get("hours");
         BigDecimal minutes = hours.isEmpty()
                 ? minutes(row.get("end")).subtract(minutes(row.get("start")))
-                : hours.indexOf(':') < 0
-                        ? new BigDecimal(hours).multiply(BigDecimal.valueOf(60))
-                        : minutes(hours);
+                : hours.indexOf(':') < 0 ? new BigDecimal(hours).multiply(BigDecimal.valueOf(60)) : minutes(hours);
         return minutes.divide(BigDecimal.valueOf(60), 2, RoundingMode.HALF_UP);
     }
 

@@ -55,7 +55,9 @@ final class DraftShape {
     /** A day with several rows is met twice where it stands on each; where none is, empty cells are those of its other rows. */
     private boolean standsOnce(ColumnProfile source) {
         long empty = guess.file().rows() - source.filled();
-        boolean never = source.isUnique() && source.filled() > FEWEST && empty >= LEAST_EMPTY * guess.file().rows();
+        boolean never = source.isUnique()
+                && source.filled() > FEWEST
+                && empty >= LEAST_EMPTY * guess.file().rows();
         return source.filled() < MOSTLY * guess.file().rows() || never && empty >= FEWEST;
     }
 

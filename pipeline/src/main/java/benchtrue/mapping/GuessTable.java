@@ -95,11 +95,16 @@ final class GuessTable {
         }
         stamp(file, table, matches);
         technician(file, table, matches);
+        if (wide.isEmpty()) {
+            int named = matches.size();
+            matches = new UnnamedColumns(file, matches).found(table.columns());
+            score += UNTOLD * (matches.size() - named);
+        }
         matches.sort(Comparator.comparingInt(match -> match.column().ordinal()));
         Guess guess = new Guess(file, table, matches, 0, wide);
         long told = guess.missing().stream().filter(DraftRule::hasDefault).count();
-        double missing =
-                MISSING * (guess.missing().size() - told) + UNTOLD * (told + guess.derived().size());
+        double missing = MISSING * (guess.missing().size() - told)
+                + UNTOLD * (told + guess.derived().size());
         return new Guess(file, table, matches, score - missing, wide);
     }
 
@@ -123,8 +128,7 @@ final class GuessTable {
         if (wide.isEmpty()) {
             return words.likeness(table, column, source.header());
         }
-        Column header =
-                wide.get().header() == UnpivotHeader.TEXT ? TimeColumn.TECHNICIAN : TimeColumn.WORK_DATE;
+        Column header = wide.get().header() == UnpivotHeader.TEXT ? TimeColumn.TECHNICIAN : TimeColumn.WORK_DATE;
         return switch (source.header()) {
             case Made.COLUMN -> column == header ? 1 : 0;
             case Made.CELL -> column == TimeColumn.HOURS ? 1 : 0;
@@ -150,7 +154,7 @@ final class GuessTable {
         if (source.filled() == 0) {
             return column.cell().need() != Need.REQUIRED ? 1 : 0;
         }
-        if (column == LineColumn.LINE && areNames(source)) {
+        if (column == LineColumn.LINE && !areKeys(source)) {
             return 0; // Lines have numbers or letters; what has names is what the line is for.
         }
         if (kind == Kind.WORD) {
@@ -164,11 +168,11 @@ final class GuessTable {
         return fits.computeIfAbsent(List.of(kind, source.header()), fresh -> source.fits(column));
     }
 
-    private static boolean areNames(ColumnProfile source) {
-        long names = source.texts().keySet().stream()
-                .filter(text -> text.length() > LONGEST_KEY && text.chars().noneMatch(Character::isDigit))
+    private static boolean areKeys(ColumnProfile source) {
+        long keys = source.texts().keySet().stream()
+                .filter(text -> text.length() <= LONGEST_KEY || text.matches("\\D*\\d+\\D*"))
                 .count();
-        return names > MAY_BE * source.texts().size();
+        return keys >= MAY_BE * source.texts().size();
     }
 
     private static Match match(Pair pair) {

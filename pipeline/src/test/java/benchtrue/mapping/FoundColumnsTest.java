@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -99,8 +100,8 @@ class FoundColumnsTest {
                         "ticket,technician,work_date,hours",
                         "T1,Ada,2026-03-03,1",
                         "T1,Bo,2026-03-03,1")
-                .file("exports/wages.csv", "Artisan,Stundenlohn,Seit", "Ada,21,2024-01-01", "Bo,22,2024-01-01");
-        assertThat(draft(shop).text()).contains("technician = \"Artisan\"  # 80 %: the header does not tell; each");
+                .file("exports/wages.csv", "Nemo,Stundenlohn,Seit", "Ada,21,2024-01-01", "Bo,22,2024-01-01");
+        assertThat(draft(shop).text()).contains("technician = \"Nemo\"  # 80 %: the header does not tell; each");
     }
 
     @Test
@@ -156,5 +157,61 @@ class FoundColumnsTest {
                 .file("exports/sold.csv", "ref,item,net price", "T1,Refret,1200", "T1,Set-up,150")
                 .file("exports/sold2.csv", "ref,item,repair,net price", "T1,1,Refret,1200", "T1,2,Set-up,150");
         assertThat(draft(shop).text()).contains("repair_type = \"item\"", "line = \"item\"");
+    }
+
+    @Test
+    void whereNoNameTellsAColumnTheOnlyOneThatCanBeItIsTaken() throws IOException {
+        ShopFolder shop = new ShopFolder(folder)
+                .without("exports/time-log.csv")
+                .file(
+                        "exports/qux.csv",
+                        "Aaa,Bbb,Ccc,Ddd",
+                        "2026-03-03,Ada,T1,1.5",
+                        "2026-03-03,Bo,T1,0.75",
+                        "2026-03-04,Ada,T1,2.25",
+                        "2026-03-04,Bo,T1,1",
+                        "2026-03-05,Ada,T1,1.5",
+                        "2026-03-05,Bo,T1,1.5",
+                        "2026-03-06,Ada,T1,1.5",
+                        "2026-03-06,Bo,T1,1.5",
+                        "2026-W11,Bo,T1,0.5")
+                .file(
+                        "exports/tickets.csv",
+                        "ticket,opened,instrument_class",
+                        "T1,2026-03-02,a",
+                        "T2,2026-03-02,a",
+                        "T3,2026-03-02,a");
+        Draft draft = draft(shop);
+        assertThat(draft.text())
+                .contains(
+                        "work_date = \"Aaa\"  # 55 %: the header does not tell; no other column can be read as day worked",
+                        "technician = \"Bbb\"", "hours = \"Ddd\"");
+        Files.writeString(folder.resolve(ReadSettings.FILE), draft.text());
+        TimeEntries time = shop.reconciled().ledger().time();
+        assertThat(time.size()).isEqualTo(9);
+        assertThat(LocalDate.ofEpochDay(time.workDay(8)))
+                .as("the Monday of week 11")
+                .isEqualTo(LocalDate.of(2026, 3, 9));
+    }
+
+    @Test
+    void whereTwoColumnsCanBeItNeitherIsTaken() {
+        ShopFolder shop = new ShopFolder(folder)
+                .without("exports/quoted-lines.csv")
+                .file(
+                        "exports/quotes.csv",
+                        Stream.concat(
+                                        Stream.of("Order,Repair,Xyz,Zyx"),
+                                        IntStream.range(0, 10).mapToObj(row -> "T1,refret,1.5,2." + row))
+                                .toArray(String[]::new));
+        assertThat(draft(shop).text()).doesNotContain("quoted_hours = ");
+    }
+
+    @Test
+    void whatALineCostsIsNotItsNumber() {
+        ShopFolder shop = new ShopFolder(folder)
+                .without("exports/quoted-lines.csv")
+                .file("exports/quotes.csv", "Order,Line item,Line total", "T1,Refret,1200.00", "T1,Set-up,150.00");
+        assertThat(draft(shop).text()).doesNotContain("\nline = ");
     }
 }

@@ -111,16 +111,27 @@ class HoursAsWrittenTest {
     @Test
     void aFewHundredthsBelowSixtyAreChance() {
         String[] hours = "5.01 7.44 1.16 3.59 2.08 6.31 4.22 1.37 2.51 7.03 3.18 5.29".split(" ");
-        long expected = Stream.of(hours).mapToLong(text -> Math.round(3_600 * Double.parseDouble(text))).sum();
+        long expected = Stream.of(hours)
+                .mapToLong(text -> Math.round(3_600 * Double.parseDouble(text)))
+                .sum();
         assertThat(seconds(log("exports/time-log.csv", "ticket,technician,work_date,hours", hours)))
                 .isEqualTo(expected);
     }
 
     @Test
     void anotherSystemsFilesTellTogether() throws IOException {
-        String[] rule = {"[[files]]", "name = \"clock*\"", "table = \"time-log\"", "[files.columns]", "ticket = \"Job\"",
-            "technician = \"Worker\"", "work_date = \"Day\"", "hours = \"Time\""};
-        ShopFolder shop = log("exports/clock-1.csv", "Job,Worker,Day,Time", "1.00", "2.30").file("shop.toml", rule);
+        String[] rule = {
+            "[[files]]",
+            "name = \"clock*\"",
+            "table = \"time-log\"",
+            "[files.columns]",
+            "ticket = \"Job\"",
+            "technician = \"Worker\"",
+            "work_date = \"Day\"",
+            "hours = \"Time\""
+        };
+        ShopFolder shop = log("exports/clock-1.csv", "Job,Worker,Day,Time", "1.00", "2.30")
+                .file("shop.toml", rule);
         assertThat(seconds(shop)).isEqualTo(3_600 + 8_280);
         log("exports/clock-2.csv", "Job,Worker,Day,Time", "1.15", "3.45");
         shop.file("shop.toml", rule);

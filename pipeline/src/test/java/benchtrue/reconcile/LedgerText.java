@@ -15,7 +15,8 @@ final class LedgerText {
     static List<String> of(Ledger ledger) {
         List<String> texts = new ArrayList<>();
         for (int row = 0; row < ledger.tickets().size(); row++) {
-            texts.add("ticket " + ledger.tickets().ticket(row) + " " + day(ledger.tickets().opened(row)) + " "
+            texts.add("ticket " + ledger.tickets().ticket(row) + " "
+                    + day(ledger.tickets().opened(row)) + " "
                     + day(ledger.tickets().closed(row)) + " " + ledger.tickets().instrumentClass(row));
         }
         for (int row = 0; row < ledger.lines().size(); row++) {
@@ -29,7 +30,8 @@ final class LedgerText {
         TreeMap<String, Long> time = new TreeMap<>();
         for (int row = 0; row < ledger.time().size(); row++) {
             int ticket = ledger.time().ticket(row);
-            String who = ledger.technicians().name(ledger.time().technician(row)).replace(" of the shop", "");
+            String who =
+                    ledger.technicians().name(ledger.time().technician(row)).replace(" of the shop", "");
             time.merge(
                     "time " + (ticket < 0 ? "of the shop" : ledger.tickets().ticket(ticket)) + " " + who + " "
                             + day(ledger.time().workDay(row)),

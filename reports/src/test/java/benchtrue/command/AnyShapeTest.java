@@ -46,8 +46,8 @@ class AnyShapeTest {
     private static final String AS_OF = "2026-10-31";
 
     /** Their day is the only thing that no file of these shops says. */
-    private static final FixedAnswers DAY_OF_THE_PRICES = FixedAnswers.of(
-            new Answer("from which day does this price list hold?", "effective = \"2022-11-01\""));
+    private static final FixedAnswers DAY_OF_THE_PRICES =
+            FixedAnswers.of(new Answer("from which day does this price list hold?", "effective = \"2022-11-01\""));
 
     /**
      * Quotes so many standard errors of the jobs' hours too low are found for sure: logged to tickets as wholes, hours of short
@@ -127,7 +127,11 @@ class AnyShapeTest {
         System.out.printf(
                 Locale.ROOT,
                 "%d tickets, seed %d: %.1f %% of hours read by the draft as it is, %d planted, %d found%n",
-                tickets, seed, 100 * read, planted.size(), under(shaped).size());
+                tickets,
+                seed,
+                100 * read,
+                planted.size(),
+                under(shaped).size());
         assertThat(planted).hasSizeGreaterThan(2);
         assertThat(well).hasSizeGreaterThan(10);
         assertThat(under(shaped)).containsAll(planted).doesNotContainAnyElementsOf(well);
@@ -150,11 +154,8 @@ class AnyShapeTest {
     /** Returns the seconds of the time log that could be read and used. */
     private static double secondsRead(Path shop) {
         Settings settings = new ReadSettings().read(shop);
-        Reconciled found = new Reconcile()
-                .reconcile(
-                        new ReadExports().read(shop, settings),
-                        settings,
-                        (int) LocalDate.parse(AS_OF).toEpochDay());
+        Reconciled found = new Reconcile().reconcile(new ReadExports().read(shop, settings), settings, (int)
+                LocalDate.parse(AS_OF).toEpochDay());
         Balance hours = found.balances().stream()
                 .filter(balance -> balance.name().equals("hours"))
                 .findFirst()

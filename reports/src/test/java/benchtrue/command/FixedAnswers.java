@@ -46,10 +46,12 @@ final class FixedAnswers {
                 .filter(line -> line.startsWith(ASKED))
                 .map(line -> line.substring(ASKED.length()))
                 .toList();
-        assertThat(asked).containsExactlyInAnyOrderElementsOf(answers.stream()
-                .map(Answer::question)
-                .toList());
-        assertThat(told(said)).hasSameSizeAs(asked).allMatch(line -> asked.stream().anyMatch(line::endsWith));
+        assertThat(asked)
+                .containsExactlyInAnyOrderElementsOf(
+                        answers.stream().map(Answer::question).toList());
+        assertThat(told(said))
+                .hasSameSizeAs(asked)
+                .allMatch(line -> asked.stream().anyMatch(line::endsWith));
         for (Answer answer : answers) {
             int at = lines.indexOf(ASKED + answer.question());
             String key = answer.line().split("=")[0];

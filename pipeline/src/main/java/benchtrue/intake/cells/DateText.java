@@ -4,6 +4,8 @@ import benchtrue.settings.DateOrder;
 import java.text.Normalizer;
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeParseException;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -20,6 +22,7 @@ public final class DateText {
     private static final Pattern NAME_THEN_DAY =
             Pattern.compile("(\\p{L}{3,10})\\.? (\\d{1,2})(?:st|nd|rd|th)?,? (\\d{4}|\\d{2})" + TIME);
     private static final Pattern RUN_TOGETHER = Pattern.compile("((?:19|20|21)\\d\\d)(\\d\\d)(\\d\\d)");
+    private static final Pattern WEEK = Pattern.compile("(\\d{4})-?W(\\d\\d)(?:-?([1-7]))?");
     private static final Pattern SERIAL = Pattern.compile("(\\d{5})(?:[.,]\\d{1,12})?");
 
     /** Serials of 1954 to 2119, within which a bare number in a column of dates can only be one. */
@@ -82,6 +85,10 @@ public final class DateText {
         if (found.matches()) {
             return day(number(found.group(1)), number(found.group(2)), number(found.group(3)));
         }
+        found = WEEK.matcher(text);
+        if (found.matches()) {
+            return week(found);
+        }
         found = SERIAL.matcher(text);
         boolean isSerial =
                 found.matches() && number(found.group(1)) >= FIRST_SERIAL && number(found.group(1)) <= LAST_SERIAL;
@@ -117,6 +124,16 @@ public final class DateText {
     private static Optional<LocalDate> named(String year, String name, String day) {
         int month = month(name);
         return month == 0 ? Optional.empty() : day(fullYear(year), month, number(day));
+    }
+
+    /** A week (ISO 8601) without a day stands for its Monday. */
+    private static Optional<LocalDate> week(Matcher found) {
+        String text = found.group(1) + "-W" + found.group(2) + "-" + (found.group(3) == null ? "1" : found.group(3));
+        try {
+            return Optional.of(LocalDate.parse(text, DateTimeFormatter.ISO_WEEK_DATE));
+        } catch (DateTimeParseException noSuchWeek) {
+            return Optional.empty();
+        }
     }
 
     private static int number(String digits) {

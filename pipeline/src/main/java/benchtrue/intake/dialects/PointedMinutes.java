@@ -94,8 +94,7 @@ public final class PointedMinutes {
     private double odds() {
         double[] weights = new double[HUNDRED];
         // What is quoted, or taken off for a break, is met again and again: each time it tells less.
-        figures.forEach((figure, times) ->
-                weights[figure % HUNDRED] += 1 + StrictMath.log(times) / StrictMath.log(2));
+        figures.forEach((figure, times) -> weights[figure % HUNDRED] += 1 + StrictMath.log(times) / StrictMath.log(2));
         return StrictMath.exp(likelihood(MINUTES, weights) - likelihood(HUNDREDTHS, weights));
     }
 
