@@ -19,7 +19,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -28,7 +30,8 @@ import org.apache.commons.csv.CSVRecord;
 
 /**
  * A tidy shop's canonical files as shops keep them by hand: wide sheets, subtotals, keys in texts, several tables in a file.
- * Time that is not spent at the bench stands there without its ticket, since such sheets have no column for its kind.
+ * Time that is not spent at the bench, or on a repair that the ticket did not quote, stands there without its ticket, since such
+ * sheets have no column that says so.
  */
 public final class ShapedShop {
     private final Path from;
@@ -249,14 +252,18 @@ public final class ShapedShop {
     }
 
     private ShapedLog log(Words words, Subtotals subtotals) throws IOException {
+        Set<String> repairs = accepted().stream()
+                .map(row -> row.get("ticket") + " " + row.get("repair_type"))
+                .collect(Collectors.toSet());
         List<Entry> entries = new ArrayList<>();
         for (Map<String, String> row : all("time-log")) {
-            boolean bench =
-                    row.getOrDefault("kind", "").isEmpty() || row.get("kind").equals("bench");
+            boolean bench = List.of("", "bench").contains(row.getOrDefault("kind", ""));
+            String done = row.getOrDefault("repair_type", "");
+            boolean quoted = done.isEmpty() || repairs.contains(row.get("ticket") + " " + done);
             entries.add(new Entry(
                     LocalDate.parse(row.get("work_date")),
                     row.get("technician"),
-                    bench ? row.get("ticket") : "",
+                    bench && quoted ? row.get("ticket") : "",
                     hours(row)));
         }
         entries.sort(Comparator.comparing(Entry::day));

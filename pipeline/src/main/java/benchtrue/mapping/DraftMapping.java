@@ -4,6 +4,7 @@ import benchtrue.format.TomlText;
 import benchtrue.intake.ColumnProfile;
 import benchtrue.intake.FileProfile;
 import benchtrue.intake.ProfileFiles;
+import benchtrue.intake.columns.BookColumn;
 import benchtrue.intake.columns.Kind;
 import benchtrue.intake.columns.LineColumn;
 import benchtrue.intake.columns.Need;
@@ -104,7 +105,7 @@ public final class DraftMapping {
     private void askForTables(List<FileProfile> known, List<Guess> guesses) {
         for (Table table : Table.values()) {
             boolean there = known.stream().anyMatch(file -> file.table().get() == table)
-                    || guesses.stream().anyMatch(guess -> guess.table() == table);
+                    || guesses.stream().anyMatch(guess -> guess.table() == table && !lacksFigures(guess));
             if (!there && table == Table.TICKETS) {
                 derived.add(
                         "# No tickets file: tickets come from quotes and time log; opened on the day of the first quote, else of"
@@ -119,6 +120,12 @@ public final class DraftMapping {
                         + "): export it, a run needs it.");
             }
         }
+    }
+
+    /** A price list without its hours or its prices is left out, until somebody says them. */
+    private static boolean lacksFigures(Guess guess) {
+        return guess.missing().contains(BookColumn.BOOK_HOURS)
+                || guess.missing().contains(BookColumn.BOOK_LABOUR);
     }
 
     /** Without hours quoted, only the price of a bench hour says how many hours a price stands for. */

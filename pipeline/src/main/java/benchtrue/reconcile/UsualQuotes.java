@@ -1,17 +1,16 @@
 package benchtrue.reconcile;
 
 import benchtrue.intake.TableRows;
+import benchtrue.intake.columns.InputFile;
 import benchtrue.intake.columns.LineColumn;
 import benchtrue.settings.Settings;
 import benchtrue.shop.Absent;
 import benchtrue.shop.ChargeKind;
-import benchtrue.shop.ExitCode;
 import benchtrue.shop.Hours;
 import benchtrue.shop.Money;
 import benchtrue.shop.Notice;
 import benchtrue.shop.PriceBook;
 import benchtrue.shop.PriceBooks;
-import benchtrue.shop.Refusal;
 import benchtrue.shop.RepairType;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -31,6 +30,8 @@ final class UsualQuotes {
     private final Set<String> withoutQuote = new HashSet<>();
     private final long rate;
     private final boolean priced;
+    private final List<String> files;
+    private final int firstDay;
 
     /** One quoted line: hours and price, each absent where it was not quoted. */
     record Quote(int day, long seconds, long labour) {}
@@ -43,8 +44,10 @@ final class UsualQuotes {
      */
     UsualQuotes(RowDispositions table, IntUnaryOperator day, Settings settings, int asOf) {
         TableRows rows = table.rows();
+        files = rows.files().stream().map(InputFile::name).toList();
         long hours = 0;
         long labour = 0;
+        int earliest = asOf;
         for (int row = 0; row < table.size(); row++) {
             String repair = rows.text(LineColumn.REPAIR_TYPE, row);
             if (!table.accepted(row) || repair.equals(PriceBooks.ONE_OFF) || day.applyAsInt(row) > asOf) {
@@ -54,6 +57,7 @@ final class UsualQuotes {
                     day.applyAsInt(row),
                     positive(rows.value(LineColumn.QUOTED_HOURS, row)),
                     positive(rows.value(LineColumn.QUOTED_LABOUR, row)));
+            earliest = Math.min(earliest, quote.day);
             long kind = rows.value(LineColumn.CHARGE_KIND, row);
             boolean told = Absent.has(quote.seconds) || Absent.has(quote.labour);
             if (told && (!Absent.has(kind) || kind == ChargeKind.REPAIR.ordinal())) {
@@ -67,6 +71,7 @@ final class UsualQuotes {
             }
         }
         withoutQuote.removeAll(quotes.keySet());
+        firstDay = earliest;
         priced = Absent.has(settings.shopRate()) || hours > 0;
         rate = Absent.has(settings.shopRate())
                 ? settings.shopRate()
@@ -88,9 +93,8 @@ final class UsualQuotes {
     }
 
     /**
-     * Returns the books: a version from the first quote on and one from each day on which a repair's quotes changed for good.
-     *
-     * @throws Refusal where no line has hours, or a price that can be turned into hours
+     * Returns the books: a version from the first quote on and one from each day on which a repair's quotes changed for good; one
+     * without a repair where no line has hours, or a price that can be turned into hours.
      */
     PriceBooks books() {
         Map<String, TreeMap<Integer, RepairType>> types = new TreeMap<>();
@@ -105,11 +109,7 @@ final class UsualQuotes {
             }
         });
         if (types.isEmpty()) {
-            throw new Refusal(
-                    ExitCode.UNUSABLE_FILE,
-                    "quoted-lines: found neither hours quoted nor a price of a bench hour that would turn prices into hours,"
-                            + " and no price book. Map the column of the hours (quoted_hours), or say the price of a bench"
-                            + " hour in shop.toml: shop_rate = ...");
+            return new PriceBooks(List.of(new PriceBook(firstDay, Map.of(), List.of())));
         }
         int first = types.values().stream().mapToInt(TreeMap::firstKey).min().orElseThrow();
         types.values()
@@ -174,6 +174,16 @@ final class UsualQuotes {
     /** Returns what the owner should know of such a book. */
     List<Notice> notices(PriceBooks books) {
         List<Notice> notices = new ArrayList<>();
+        if (books.newest().types().isEmpty()) {
+            notices.add(new Notice(
+                    "nothing-to-judge-by",
+                    "Nothing can be judged: no line has hours quoted, and no price of a bench hour turns prices into hours. Map"
+                            + " the column of the hours of these files (quoted_hours in [files.columns]), or say the price of a"
+                            + " bench hour in shop.toml: shop_rate = ...",
+                    files.size(),
+                    files.stream().limit(EXAMPLES).toList()));
+            return notices;
+        }
         List<String> examples = books.newest().types().values().stream()
                 .limit(EXAMPLES)
                 .map(type -> type.title() + ": " + Hours.text(type.bookSeconds()) + " h")

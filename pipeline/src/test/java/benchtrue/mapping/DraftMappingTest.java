@@ -9,11 +9,14 @@ import benchtrue.intake.columns.Table;
 import benchtrue.settings.ReadSettings;
 import benchtrue.settings.Settings;
 import benchtrue.shop.ExitCode;
+import benchtrue.shop.Notice;
 import benchtrue.shop.Refusal;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -200,6 +203,30 @@ class DraftMappingTest {
         Files.writeString(folder.resolve(ReadSettings.FILE), text);
         assertThat(new ReadSettings().read(folder).files()).hasSize(2);
         assertThat(new ReadSettings().read(folder).zone().getId()).isEqualTo("Europe/Dublin");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {"Job;Date;Repair;Hours | Code;Title;Hours", "Job;Date;Repair;Price | Code;Title;Price"})
+    void aPriceListWithoutPricesOrWithoutHoursIsAskedAndTheDraftCanBeLoaded(String quotes, String prices)
+            throws IOException {
+        ShopFolder shop = shop().without("exports/tickets.csv")
+                .without("exports/quoted-lines.csv")
+                .without("price-book/2026-01-01.csv")
+                .file("exports/Times.csv", "Day;Who;Job;Time", "2026-03-02;Ada;1001;1.50")
+                .file("exports/Quotes.csv", quotes.strip(), "1001;2026-03-01;Refret;9")
+                .file("exports/Prices.csv", prices.strip(), "refret;Refret;9");
+        Draft draft = draft(shop);
+        assertThat(draft.questions()).anyMatch(question -> question.startsWith("exports/Prices.csv: which column says"));
+        Files.writeString(folder.resolve(ReadSettings.FILE), draft.text());
+        assertThat(shop.reconciled().ledger().time().seconds(0)).isEqualTo(5_400);
+        boolean judged = quotes.contains("Hours");
+        assertThat(draft.questions().stream().anyMatch(question -> question.contains("what does a bench hour cost")))
+                .isEqualTo(!judged);
+        assertThat(ShopFolder.notice(shop.reconciled(), "nothing-to-judge-by").map(Notice::examples))
+                .isEqualTo(judged ? Optional.empty() : Optional.of(List.of("exports/Quotes.csv")));
+        assertThat(shop.reconciled().ledger().books().newest().types()).hasSize(judged ? 1 : 0);
     }
 
     @Test

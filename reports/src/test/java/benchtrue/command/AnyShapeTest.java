@@ -50,8 +50,8 @@ class AnyShapeTest {
             FixedAnswers.of(new Answer("from which day does this price list hold?", "effective = \"2022-11-01\""));
 
     /**
-     * Quotes so many standard errors of the jobs' hours too low are found for sure: logged to tickets as wholes, hours of short
-     * jobs beside others are known to about twice that.
+     * Quotes so many standard errors of the jobs' hours too low are found for sure: logged to tickets as wholes, hours of jobs
+     * beside others are known to about twice that; those of less than an hour beside long ones to much more.
      */
     private static final double SURE = 8;
 
@@ -141,6 +141,7 @@ class AnyShapeTest {
     private static boolean isSurelyTooLow(TypeTruth type, Truth truth) {
         double error = type.sd() / Math.sqrt(type.lines());
         return Math.log(type.trueLoad() / TOLERATED) > SURE * error
+                && type.quotedHours() > type.lines()
                 && truth.together().stream().noneMatch(pair -> pair.contains(type.repairType()));
     }
 
