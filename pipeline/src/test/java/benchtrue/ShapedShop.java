@@ -38,6 +38,7 @@ public final class ShapedShop {
     private final Path to;
     private final Map<String, String> titles = new HashMap<>();
     private final List<Map<String, String>> book;
+    private char delimiter = ';';
 
     /**
      * Reads the shop.
@@ -107,6 +108,9 @@ public final class ShapedShop {
                     lines(words, keysInTexts ? ShapedShop::text : ticket -> ticket, title -> spelt(title, random)));
         }
         tables.put(words == Words.GERMAN ? "Preisliste" : "Price list", prices());
+        if (random.nextInt(3) == 0) {
+            stack(tables);
+        }
         ShapedLog log = log(words, Subtotals.values()[random.nextInt(2)]);
         String name = words == Words.GERMAN ? "Stunden" : "Times";
         Map<String, List<String>> split = new LinkedHashMap<>();
@@ -119,8 +123,20 @@ public final class ShapedShop {
             case 5 -> split.putAll(log.sheets());
             default -> split.putAll(log.dates());
         }
+        delimiter = random.nextBoolean() ? ';' : ',';
         place(tables, split, random);
         return tables.keySet() + " and sheets or files " + split.keySet();
+    }
+
+    /** Puts all tables into one, each under a title and an empty row. */
+    private static void stack(Map<String, List<String>> tables) {
+        List<String> rows = new ArrayList<>();
+        tables.forEach((name, table) -> {
+            rows.addAll(rows.isEmpty() ? List.of() : List.of("", name));
+            rows.addAll(table);
+        });
+        tables.clear();
+        tables.put("Workshop", rows);
     }
 
     /** Puts tables into files or sheets; those of a log that is split into files or sheets of its own. */
@@ -285,7 +301,7 @@ public final class ShapedShop {
     }
 
     private void csv(String name, List<String> rows) throws IOException {
-        CSVFormat format = CSVFormat.RFC4180.builder().setDelimiter(';').get();
+        CSVFormat format = CSVFormat.RFC4180.builder().setDelimiter(delimiter).get();
         StringWriter text = new StringWriter();
         try (CSVPrinter printer = new CSVPrinter(text, format)) {
             for (String row : rows) {

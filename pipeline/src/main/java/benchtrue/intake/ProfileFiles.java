@@ -1,7 +1,5 @@
 package benchtrue.intake;
 
-import benchtrue.intake.columns.Column;
-import benchtrue.intake.columns.ColumnNames;
 import benchtrue.intake.columns.Dictionary;
 import benchtrue.intake.columns.ExportFile;
 import benchtrue.intake.columns.MappedTable;
@@ -12,8 +10,8 @@ import benchtrue.intake.dialects.LayoutDetector;
 import benchtrue.intake.dialects.PlainFileProbe;
 import benchtrue.intake.dialects.SheetDetector;
 import benchtrue.intake.dialects.Source;
+import benchtrue.intake.dialects.StackedTables;
 import benchtrue.intake.dialects.TextFile;
-import benchtrue.intake.dialects.TotalWords;
 import benchtrue.intake.files.DigestedFile;
 import benchtrue.intake.files.Encoding;
 import benchtrue.intake.files.KnownKinds;
@@ -29,13 +27,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.ToIntFunction;
 import java.util.stream.Stream;
 
@@ -43,9 +37,6 @@ import java.util.stream.Stream;
 public final class ProfileFiles {
     /** Rows of one file that are looked at. */
     private static final int MOST_ROWS = 200_000;
-
-    /** In a narrower table a row may well have one cell. */
-    private static final int FEWEST_COLUMNS = 3;
 
     /**
      * Returns what stands in each file, in order of their names.
@@ -97,7 +88,7 @@ public final class ProfileFiles {
                 .toList();
         List<FileProfile> profiles = new ArrayList<>();
         for (MappedTable rule : rules) {
-            profiles.add(profile(
+            profiles.addAll(profile(
                     new ExportFile(path, folder + "/" + file, sheet, rule.table(), 0, rule.mapping(), List.of()),
                     Optional.of(rule.table()),
                     familiar));
@@ -105,7 +96,7 @@ public final class ProfileFiles {
         if (rules.isEmpty()) {
             Optional<Table> table =
                     folder.equals("exports") ? Inbox.table(file.toLowerCase(Locale.ROOT)) : Optional.empty();
-            profiles.add(profile(
+            profiles.addAll(profile(
                     new ExportFile(path, folder + "/" + file, sheet, null, 0, Mapping.NONE, List.of()),
                     table,
                     familiar));
@@ -134,14 +125,15 @@ public final class ProfileFiles {
         }
     }
 
-    private static FileProfile profile(ExportFile file, Optional<Table> table, ToIntFunction<List<String>> familiar) {
+    private static List<FileProfile> profile(
+            ExportFile file, Optional<Table> table, ToIntFunction<List<String>> familiar) {
         try (DigestedFile bytes = new DigestedFile(file.path(), file.name())) {
             Source source = source(file, familiar);
-            try (Records records = source.open(bytes, file.name())) {
-                return read(file, table, records, source.title());
+            try (Records records = source.openWide(bytes, file.name())) {
+                return read(file, table, records, source.title(), familiar);
             }
         } catch (Refusal refusal) {
-            return unread(file, refusal.getMessage());
+            return List.of(unread(file, refusal.getMessage()));
         } catch (IOException failed) {
             throw new Refusal(
                     ExitCode.READ_FAILED,
@@ -164,69 +156,33 @@ public final class ProfileFiles {
         KnownKinds.requireTable(beginning, 0, beginning.length, file.name());
         Encoding encoding = Encoding.of(file.path(), file.rule().flatMap(FileRule::encoding));
         List<String> lines = DialectDetector.lines(beginning, encoding, Files.size(file.path()));
-        TextLayout layout = LayoutDetector.of(lines, file.rule(), familiar);
+        TextLayout layout = StackedTables.first(LayoutDetector.of(lines, file.rule(), familiar), lines, familiar);
         return new TextFile(
                 encoding, layout, String.join(" ", lines.subList(0, Math.min(lines.size(), layout.headerLine() - 1))));
     }
 
-    private static FileProfile read(ExportFile file, Optional<Table> table, Records records, String title)
+    /** Returns a profile for each table that stands in the rows, one below the other; one where it is known which. */
+    private static List<FileProfile> read(
+            ExportFile file,
+            Optional<Table> table,
+            Records records,
+            String title,
+            ToIntFunction<List<String>> familiar)
             throws IOException {
         if (!records.next()) {
-            return unread(file, file.name() + ": is empty");
+            return List.of(unread(file, file.name() + ": is empty"));
         }
-        List<String> headers = texts(records);
-        List<Map<String, Long>> counts = new ArrayList<>();
-        headers.forEach(header -> counts.add(new LinkedHashMap<>()));
-        long[] filled = new long[headers.size()];
-        Set<String> headings = new LinkedHashSet<>();
-        int rows = 0;
-        while (rows < MOST_ROWS && records.next()) {
+        List<ProfiledRows> tables = new ArrayList<>(List.of(new ProfiledRows(texts(records), title)));
+        for (int rows = 0; rows < MOST_ROWS && records.next(); rows++) {
             List<String> row = texts(records);
-            if (repeatsOrNames(row, headers)) {
-                row.stream().filter(text -> isHeading(row, text)).forEach(headings::add);
-                continue;
-            }
-            rows++;
-            for (int cell = 0; cell < Math.min(row.size(), filled.length); cell++) {
-                if (!row.get(cell).isEmpty()) {
-                    filled[cell]++;
-                    count(counts.get(cell), row.get(cell));
-                }
+            ProfiledRows last = tables.get(tables.size() - 1);
+            if (table.isEmpty() && StackedTables.isHeader(row, familiar) && !row.equals(last.headers())) {
+                tables.add(new ProfiledRows(row, ""));
+            } else {
+                last.take(row);
             }
         }
-        Optional<Table> known = table.or(
-                        () -> file.file().startsWith("price-book/") ? Optional.of(Table.PRICE_BOOK) : table)
-                .filter(found -> new ColumnNames(found, file.mapping()).complete(headers));
-        List<ColumnProfile> columns = new ArrayList<>();
-        for (int cell = 0; cell < filled.length; cell++) {
-            String header = headers.get(cell);
-            Optional<Column> column = known.map(found -> new ColumnNames(found, file.mapping()).column(header));
-            columns.add(new ColumnProfile(header, column, filled[cell], counts.get(cell)));
-        }
-        return new FileProfile(
-                file.file(), known, columns, rows, Optional.empty(), file.sheet(), title, List.copyOf(headings));
-    }
-
-    private static boolean isHeading(List<String> row, String text) {
-        return !text.isEmpty()
-                && row.stream().filter(other -> !other.isEmpty()).count() == 1
-                && text.matches("\\p{L}[\\p{L} .'&-]+")
-                && !TotalWords.isPhrase(text);
-    }
-
-    /** Returns whether a row is a heading or a total by its looks: it tells nothing of what stands in the columns. */
-    private static boolean repeatsOrNames(List<String> row, List<String> headers) {
-        long filled = row.stream().filter(text -> !text.isEmpty()).count();
-        return filled == 0
-                || headers.size() >= FEWEST_COLUMNS && filled == 1
-                || row.equals(headers)
-                || filled < headers.size() && row.stream().anyMatch(TotalWords::isPhrase);
-    }
-
-    private static void count(Map<String, Long> counts, String text) {
-        if (counts.size() < ColumnProfile.MOST_TEXTS || counts.containsKey(text)) {
-            counts.merge(text, 1L, Long::sum);
-        }
+        return tables.stream().map(rows -> rows.profile(file, table)).toList();
     }
 
     private static List<String> texts(Records record) {

@@ -73,6 +73,9 @@ public final class DialectDetector {
         ColumnNames names = new ColumnNames(file.table(), file.mapping());
         List<String> lines = lines(beginning, encoding, Files.size(file.path()));
         TextLayout layout = LayoutDetector.of(lines, file.rule(), names::count);
+        if (!file.beside().isEmpty() && !names.complete(cells(lines, layout, layout.headerLine()))) {
+            layout = StackedTables.below(file.path(), encoding, layout, names::complete);
+        }
         boolean told = file.rule()
                 .flatMap(rule -> rule.headerLine().stream().boxed().findFirst())
                 .isPresent();

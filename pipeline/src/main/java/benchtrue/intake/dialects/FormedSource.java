@@ -22,6 +22,7 @@ import benchtrue.shop.Refusal;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -39,7 +40,7 @@ record FormedSource(Source raw, ExportFile file, RowForms forms, Supplier<DateOr
     /** Looks through a file whole. */
     static FormedSource of(ExportFile file, Source raw) throws IOException {
         try (DigestedFile bytes = new DigestedFile(file.path(), file.name());
-                Records records = raw.open(bytes, file.name())) {
+                Records records = raw.openWide(bytes, file.name())) {
             List<String> header = records.next() ? Cells.of(records) : List.of();
             requireSources(header, records, file);
             RowForms forms =
@@ -50,8 +51,9 @@ record FormedSource(Source raw, ExportFile file, RowForms forms, Supplier<DateOr
                     .filter(other -> !other.complete(header))
                     .toList();
             while (records.next()) {
-                List<String> row = Cells.of(records);
-                if (beside.stream().anyMatch(other -> other.complete(row))) {
+                List<String> wide = Cells.of(records);
+                List<String> row = file.isSheet() ? fitted(wide, header.size()) : wide;
+                if (beside.stream().anyMatch(other -> other.complete(wide))) {
                     forms.endAt(records.line());
                     break;
                 }
@@ -60,6 +62,13 @@ record FormedSource(Source raw, ExportFile file, RowForms forms, Supplier<DateOr
             }
             return new FormedSource(raw, file, forms.end(), anchors::order);
         }
+    }
+
+    /** Returns a sheet's row with as many cells as its header. */
+    private static List<String> fitted(List<String> row, int size) {
+        List<String> fitted = new ArrayList<>(row.subList(0, Math.min(size, row.size())));
+        fitted.addAll(Collections.nCopies(size - fitted.size(), ""));
+        return fitted;
     }
 
     private static void requireSources(List<String> header, Records records, ExportFile file) {

@@ -57,19 +57,31 @@ public final class SheetDetector {
             Candidate best = new Candidate(-1, 1, -1);
             for (int sheet = 0; sheet < workbook.sheets().size(); sheet++) {
                 if (isRead(workbook.sheets().get(sheet), file.sheet())) {
-                    try (SheetRecords records =
-                            workbook.records(workbook.sheets().get(sheet))) {
-                        for (int rows = 0; rows < MOST_TITLE_ROWS && records.next(); rows++) {
-                            int columns = familiar.applyAsInt(Cells.of(records));
-                            records.forgetWidth();
-                            best = columns > best.columns() ? new Candidate(sheet, records.line(), columns) : best;
-                        }
-                    }
+                    Candidate found = header(workbook, sheet, familiar);
+                    best = found.columns() > best.columns() ? found : best;
                 }
             }
             requireOne(List.of(), best, workbook, file);
             return source(workbook, best, Optional.empty(), file);
         }
+    }
+
+    /** Returns the row that looks most like a header, or the first that can be nothing else. */
+    private static Candidate header(Workbook workbook, int sheet, ToIntFunction<List<String>> familiar)
+            throws IOException {
+        Candidate best = new Candidate(-1, 1, -1);
+        try (SheetRecords records = workbook.records(workbook.sheets().get(sheet))) {
+            for (int rows = 0; rows < MOST_TITLE_ROWS && records.next(); rows++) {
+                List<String> cells = Cells.of(records);
+                int columns = familiar.applyAsInt(cells);
+                records.forgetWidth();
+                best = columns > best.columns() ? new Candidate(sheet, records.line(), columns) : best;
+                if (StackedTables.isHeader(cells, familiar)) {
+                    return new Candidate(sheet, records.line(), columns);
+                }
+            }
+        }
+        return best;
     }
 
     private static boolean isRead(Workbook.Sheet sheet, Optional<String> said) {

@@ -41,12 +41,21 @@ record SheetSource(
 
     @Override
     public Records open(InputStream bytes, String name) throws IOException {
+        return open(name, Width.OF_THE_HEADER);
+    }
+
+    @Override
+    public Records openWide(InputStream bytes, String name) throws IOException {
+        return open(name, Width.OF_EACH_ROW);
+    }
+
+    private OpenSheet open(String name, Width width) throws IOException {
         Workbook workbook = Workbook.open(path, name);
         if (sheet >= workbook.sheets().size()) {
             workbook.close();
             throw Workbook.damaged(name, 0, new IOException("the sheet is gone"));
         }
-        return new OpenSheet(workbook, workbook.sheets().get(sheet), headerRow);
+        return new OpenSheet(workbook, workbook.sheets().get(sheet), headerRow, width);
     }
 
     /** A sheet's own numbers are plain; text in it may have a comma, and tells by itself unless three figures follow. */
@@ -73,19 +82,30 @@ record SheetSource(
                                 .toList()));
     }
 
+    /** How many cells a row has. */
+    private enum Width {
+        OF_THE_HEADER,
+        OF_EACH_ROW
+    }
+
     /** A sheet's rows, with the workbook they are read from. */
     static final class OpenSheet implements Records {
         private final Workbook workbook;
         private final SheetRecords rows;
+        private final Width width;
 
-        OpenSheet(Workbook workbook, Workbook.Sheet sheet, int headerRow) throws IOException {
+        OpenSheet(Workbook workbook, Workbook.Sheet sheet, int headerRow, Width width) throws IOException {
             this.workbook = workbook;
+            this.width = width;
             rows = workbook.records(sheet);
             rows.skipTo(headerRow);
         }
 
         @Override
         public boolean next() throws IOException {
+            if (width == Width.OF_EACH_ROW) {
+                rows.forgetWidth();
+            }
             return rows.next();
         }
 

@@ -19,6 +19,11 @@ public interface Source {
      */
     Records open(InputStream bytes, String file) throws IOException;
 
+    /** Opens the file at its header, each row as wide as it is: below, another table may have more columns. */
+    default Records openWide(InputStream bytes, String file) throws IOException {
+        return open(bytes, file);
+    }
+
     /** Returns the decimal sign of a number for what it tells itself and what all numbers tell, or null where that is open. */
     DecimalSign decimals(NumberText.Sign sign, DialectEvidence evidence);
 
