@@ -29,8 +29,9 @@ final class NotRead {
     /** Returns the sentence; empty where what was not read changes nothing that matters. */
     static Optional<String> sentence(Ledger ledger, List<RepairFinding> repairs, Figures figures) {
         if (ledger.books().newest().types().isEmpty()) {
-            return Optional.of("Nothing can be judged: no hours quoted could be read, and no price of a bench hour turns quoted"
-                    + " prices into hours. Map the column of the quoted hours, or say shop_rate in shop.toml.");
+            return Optional.of(
+                    "Nothing can be judged: no hours quoted could be read, and no price of a bench hour turns quoted"
+                            + " prices into hours. Map the column of the quoted hours, or say shop_rate in shop.toml.");
         }
         Completeness read = ledger.completeness();
         List<RepairFinding> held = repairs.stream()

@@ -163,11 +163,7 @@ public final class ProfileFiles {
 
     /** Returns a profile for each table that stands in the rows, one below the other; one where it is known which. */
     private static List<FileProfile> read(
-            ExportFile file,
-            Optional<Table> table,
-            Records records,
-            String title,
-            ToIntFunction<List<String>> familiar)
+            ExportFile file, Optional<Table> table, Records records, String title, ToIntFunction<List<String>> familiar)
             throws IOException {
         if (!records.next()) {
             return List.of(unread(file, file.name() + ": is empty"));

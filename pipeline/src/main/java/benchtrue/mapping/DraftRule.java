@@ -13,7 +13,6 @@ import benchtrue.intake.columns.Table;
 import benchtrue.intake.columns.TicketColumn;
 import benchtrue.intake.columns.TimeColumn;
 import benchtrue.intake.columns.WageColumn;
-import benchtrue.settings.EntrySpan;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,12 +25,6 @@ import java.util.stream.Collectors;
 final class DraftRule {
     /** More words than these in one column are keys or free text, and asking for each would help nobody. */
     private static final int MOST_QUESTIONS = 40;
-
-    private static final int A_DAY = 24;
-    private static final int FEWEST_SUMS = 3;
-
-    /** Less than one entry in so many with more than a day is mistyped. */
-    private static final int LEAST_PART = 20;
 
     private static final double FITS = 0.9;
     private static final int MOST_CANDIDATES = 4;
@@ -84,7 +77,7 @@ final class DraftRule {
         shape.fillDown();
         UnitOfHours.of(guess).ifPresent(this::hours);
         dates(place.written());
-        span();
+        SpanOfEntries.of(guess).ifPresent(this::span);
         columns();
         missing(place);
         derived();
@@ -149,24 +142,13 @@ final class DraftRule {
     }
 
     /** Entries of more than a day that are no few are sums over longer. */
-    private void span() {
-        List<Double> hours = guess.matches().stream()
-                .filter(match -> match.isSure() && match.column() == TimeColumn.HOURS)
-                .flatMap(match -> match.source().hours().stream())
-                .sorted()
-                .toList();
-        long over = hours.stream().filter(entry -> entry > A_DAY).count();
-        if (UnitOfHours.of(guess).isPresent() || over < FEWEST_SUMS || over * LEAST_PART < hours.size()) {
-            return;
-        }
-        double most = hours.get(hours.size() - 1);
-        EntrySpan span = most <= EntrySpan.WEEK.days() * A_DAY ? EntrySpan.WEEK : EntrySpan.MONTH;
-        ask(
-                over + " of " + hours.size() + " entries have more than 24 hours, at most " + Math.round(most)
-                        + ": is an entry the sum of a " + Words.of(span) + "?",
-                "if not: take the next two lines out");
+    private void span(SpanOfEntries entries) {
+        String span = Words.of(entries.span());
+        entries.asked()
+                .ifPresent(many ->
+                        ask(many + ": is an entry the sum of a " + span + "?", "if not: take the next two lines out"));
         lines.add("[files.entries]");
-        lines.add("span = " + TomlText.quoted(Words.of(span)) + "  # 80 %: so many have more than a day");
+        lines.add("span = " + TomlText.quoted(span) + "  # " + entries.reason());
     }
 
     private void dates(WrittenOrder written) {

@@ -17,7 +17,9 @@ final class PlainWords {
 
     /** Returns the words of a text, with one space between them. */
     static String plain(String text) {
-        String apart = text.replaceAll("(?<=\\p{Ll})(?=\\p{Lu})", " ").replace("\u00DF", "ss");
+        String apart = text.replaceAll("(?<=\\p{Ll})(?=\\p{Lu})", " ")
+                .replace("\u00DF", "ss")
+                .replaceAll("(?<=\\p{L})\\.?[\u00BA\u00AA\u00B0]", "");
         return Normalizer.normalize(apart, Normalizer.Form.NFD)
                 .replaceAll("\\p{M}", "")
                 .toLowerCase(Locale.ROOT)

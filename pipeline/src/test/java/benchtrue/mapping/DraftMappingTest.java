@@ -218,7 +218,8 @@ class DraftMappingTest {
                 .file("exports/Quotes.csv", quotes.strip(), "1001;2026-03-01;Refret;9")
                 .file("exports/Prices.csv", prices.strip(), "refret;Refret;9");
         Draft draft = draft(shop);
-        assertThat(draft.questions()).anyMatch(question -> question.startsWith("exports/Prices.csv: which column says"));
+        assertThat(draft.questions())
+                .anyMatch(question -> question.startsWith("exports/Prices.csv: which column says"));
         Files.writeString(folder.resolve(ReadSettings.FILE), draft.text());
         assertThat(shop.reconciled().ledger().time().seconds(0)).isEqualTo(5_400);
         boolean judged = quotes.contains("Hours");

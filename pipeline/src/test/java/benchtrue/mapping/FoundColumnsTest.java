@@ -214,4 +214,37 @@ class FoundColumnsTest {
                 .file("exports/quotes.csv", "Order,Line item,Line total", "T1,Refret,1200.00", "T1,Set-up,150.00");
         assertThat(draft(shop).text()).doesNotContain("\nline = ");
     }
+
+    @Test
+    void hoursOfAWeekAreSumsOverTheWeek() throws IOException {
+        ShopFolder shop = new ShopFolder(folder)
+                .without("exports/time-log.csv")
+                .file("exports/weeks.csv", "Week,Order,Who,Hours", "2026-W10,T1,Ada,31.5", "2026-W11,T1,Ada,2");
+        Draft draft = draft(shop);
+        assertThat(draft.questions()).as(draft.text()).isEmpty();
+        assertThat(draft.text()).contains("span = \"week\"  # its days are weeks");
+        Files.writeString(folder.resolve(ReadSettings.FILE), draft.text());
+        assertThat(shop.reconciled().setAside().tables()).isEmpty();
+    }
+
+    @Test
+    void tablesOneBelowTheOtherAreFoundByHeadersWithAbbreviations() {
+        ShopFolder shop = new ShopFolder(folder)
+                .without("exports/tickets.csv")
+                .without("exports/quoted-lines.csv")
+                .file(
+                        "exports/Taller.csv",
+                        "\u00D3rdenes,,,",
+                        "N.\u00BA orden,Instrumento,Entrada,Salida",
+                        "T1,archtop,2026-03-02,2026-03-20",
+                        ",,,",
+                        "Presupuestos,,,",
+                        "N.\u00BA orden,Reparaci\u00F3n,Horas presup.,Importe",
+                        "T1,refret,12,1200.00",
+                        "T1,setup,1.5,150.00");
+        assertThat(draft(shop).found())
+                .satisfiesExactly(
+                        tickets -> assertThat(tickets).startsWith("exports/Taller.csv: tickets"),
+                        lines -> assertThat(lines).startsWith("exports/Taller.csv: quoted-lines"));
+    }
 }
