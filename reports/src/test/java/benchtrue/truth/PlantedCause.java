@@ -16,6 +16,7 @@ import benchtrue.shop.TimeEntries;
 import benchtrue.shop.TimeEntry;
 import benchtrue.shop.TimeKind;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -130,6 +131,31 @@ record PlantedCause(Cause.Kind kind, String value, int type, IntPredicate holds)
         return found.repairType() == type
                 && found.kind() == kind
                 && (value.isEmpty() || found.value().equals(value));
+    }
+
+    /** Returns a shop in which what is told of an instrument is that of another, so that no sign makes a difference. */
+    static Ledger withOthersSigns(Ledger shop, Random random) {
+        List<Ticket> tickets = new ArrayList<>();
+        List<Integer> order = new ArrayList<>(
+                IntStream.range(0, shop.tickets().size()).boxed().toList());
+        Collections.shuffle(order, random);
+        for (int i = 0; i < order.size(); i++) {
+            Ticket row = shop.tickets().get(i);
+            Ticket other = shop.tickets().get(order.get(i));
+            tickets.add(new Ticket(
+                    row.ticket(),
+                    row.opened(),
+                    row.promised(),
+                    row.closed(),
+                    row.finished(),
+                    row.status(),
+                    other.instrumentClass(),
+                    other.builtYear(),
+                    other.traits(),
+                    row.quotedBy(),
+                    row.reworkOf()));
+        }
+        return with(shop, new Tickets(tickets), shop.lines(), shop.time());
     }
 
     /** Returns a shop with one visit in five of an instrument that was there before, and one in three not paid by its owner. */

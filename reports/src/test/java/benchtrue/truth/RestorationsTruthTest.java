@@ -3,9 +3,13 @@ package benchtrue.truth;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchtrue.InventedShop;
+import benchtrue.costing.CostLines;
+import benchtrue.costing.CostedLines;
 import benchtrue.findings.FindVerdicts;
 import benchtrue.findings.Restorations;
 import benchtrue.findings.Verdict;
+import benchtrue.hours.SplitHours;
+import benchtrue.reconcile.Ledger;
 import benchtrue.sample.Loads;
 import benchtrue.sample.SampleOptions;
 import benchtrue.sample.Slowing;
@@ -14,10 +18,11 @@ import benchtrue.settings.Disclosure;
 import benchtrue.settings.Settings;
 import java.util.List;
 import java.util.Locale;
+import java.util.Random;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
-/** Large visits judged as wholes in invented shops of 1,200 tickets in which every quote is right. */
+/** Large visits judged as wholes in invented shops of 1,200 tickets in which every quote is right and no sign makes a difference. */
 class RestorationsTruthTest {
     private static final Settings SETTINGS = InventedShop.settings("en", "EUR", Disclosure.SHOWN);
 
@@ -36,11 +41,13 @@ class RestorationsTruthTest {
         double[] sums = table.sums(RestorationsTruthTest::shop);
         String text = String.format(
                 Locale.ROOT,
-                "%s: %.0f of %.0f groups called, in %.0f shops; %.3f of the ranges of %.0f groups hold 1",
+                "%s: %.0f of %.0f groups called, in %.0f shops, %.0f of them for a first sign; %.3f of the ranges of %.0f"
+                        + " groups hold 1",
                 table.range(),
                 sums[0],
                 sums[1],
                 sums[2],
+                sums[5],
                 sums[3] / sums[4],
                 sums[4]);
         System.getLogger("benchtrue").log(System.Logger.Level.INFO, text);
@@ -54,8 +61,9 @@ class RestorationsTruthTest {
                 seed,
                 (SampleOptions options) ->
                         options.with(Tidiness.TIDY).with(Slowing.NONE).with(Loads.EXACTLY_ONE));
-        List<Restorations> groups =
-                new FindVerdicts().find(known.costs(), SETTINGS).restorations();
+        Ledger ledger = PlantedCause.withOthersSigns(known.ledger(), new Random(seed));
+        CostedLines costs = new CostLines().cost(new SplitHours().split(ledger, SETTINGS), SETTINGS);
+        List<Restorations> groups = new FindVerdicts().find(costs, SETTINGS).restorations();
         long called = groups.stream().filter(RestorationsTruthTest::isCalled).count();
         List<Restorations> judged = groups.stream()
                 .filter(group -> group.by() != Restorations.By.FIRST_SIGN && !Double.isNaN(group.lower()))
@@ -63,7 +71,10 @@ class RestorationsTruthTest {
         long hold = judged.stream()
                 .filter(group -> group.lower() <= 1 && group.upper() >= 1)
                 .count();
-        return new double[] {called, groups.size(), called > 0 ? 1 : 0, hold, judged.size()};
+        long signs = groups.stream()
+                .filter(group -> isCalled(group) && group.by() == Restorations.By.FIRST_SIGN)
+                .count();
+        return new double[] {called, groups.size(), called > 0 ? 1 : 0, hold, judged.size(), signs};
     }
 
     private static boolean isCalled(Restorations group) {
