@@ -50,7 +50,7 @@ public final class DialectDetector {
         }
     }
 
-    private static Refusal unread(ExportFile file, IOException failed) {
+    static Refusal unread(ExportFile file, IOException failed) {
         return new Refusal(
                 ExitCode.READ_FAILED,
                 file.name() + ": reading failed part-way: " + failed.getMessage()
