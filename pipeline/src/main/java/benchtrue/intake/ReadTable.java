@@ -54,7 +54,7 @@ final class ReadTable {
         dialects.requireToldHours(files);
         for (ExportFile file : files) {
             current = file;
-            read(file, dialects.of(file));
+            read(file);
         }
     }
 
@@ -63,10 +63,22 @@ final class ReadTable {
         return current;
     }
 
-    private void read(ExportFile file, Dialect dialect) {
+    private void read(ExportFile file) {
+        try (DigestedFile bytes = dialects.open(file)) {
+            read(file, dialects.of(file), bytes);
+        } catch (IOException failed) {
+            throw new Refusal(
+                    ExitCode.READ_FAILED,
+                    file.name() + ": reading failed part-way: " + failed.getMessage()
+                            + ". Look whether the file can be opened and run again.",
+                    failed);
+        }
+    }
+
+    private void read(ExportFile file, Dialect dialect, DigestedFile bytes) throws IOException {
         int first = rows.size();
-        try (DigestedFile bytes = new DigestedFile(file.path(), file.name())) {
-            read(file, dialect, bytes);
+        try {
+            readRows(file, dialect, bytes);
             String digest = bytes.finish();
             rows.end(new InputFile(
                     file.name(),
@@ -82,22 +94,16 @@ final class ReadTable {
             notices.addAll(dialect.notices());
         } catch (Refusal refusal) {
             throw dialect == Dialect.PLAIN && DialectDetector.isForeign(file) ? new LookAgain() : refusal;
-        } catch (IOException failed) {
-            throw new Refusal(
-                    ExitCode.READ_FAILED,
-                    file.name() + ": reading failed part-way: " + failed.getMessage()
-                            + ". Look whether the file can be opened and run again.",
-                    failed);
         }
     }
 
-    private void read(ExportFile file, Dialect dialect, DigestedFile bytes) throws IOException {
+    private void readRows(ExportFile file, Dialect dialect, DigestedFile bytes) throws IOException {
         try (Records records = dialect.open(bytes, file.name())) {
-            read(file, dialect, records);
+            readRows(file, dialect, records);
         }
     }
 
-    private void read(ExportFile file, Dialect dialect, Records records) throws IOException {
+    private void readRows(ExportFile file, Dialect dialect, Records records) throws IOException {
         if (!records.next()) {
             throw new Refusal(
                     ExitCode.UNUSABLE_FILE,

@@ -59,7 +59,8 @@ record DecisionFiles(List<Sitting> sittings, List<Withdrawal> withdrawals) {
         for (Path file : Inputs.files(shop.resolve(FOLDER), ENDING)) {
             String name = file.getFileName().toString();
             try {
-                JsonObject record = Json.read(Files.readString(file, StandardCharsets.UTF_8));
+                JsonObject record =
+                        SealedRecord.read(Files.readString(file, StandardCharsets.UTF_8), DecisionRecord.NAMES);
                 if (record.has(WITHDRAWN)) {
                     withdrawals.add(Withdrawal.read(name, record));
                 } else {

@@ -14,9 +14,25 @@ import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** What the owner decided, who did, when, and on which night's figures; and what was taken back. Kept for ever. */
 final class DecisionRecord {
+    /** Every name that a record of either kind may have. */
+    static final Set<String> NAMES = Set.of(
+            "effective",
+            "decided_on",
+            "decided_by",
+            "used_already_because",
+            "draft_sha256",
+            "run_sha256",
+            "decisions",
+            "surcharges",
+            "withdrawn_on",
+            "withdrawn_by",
+            "reason",
+            "withdraws");
+
     private DecisionRecord() {}
 
     /**
@@ -44,7 +60,7 @@ final class DecisionRecord {
                     "surcharges",
                     draft.surcharges().stream().map(DecisionRecord::row).toList());
         }
-        return Json.text(record);
+        return SealedRecord.text(record);
     }
 
     private static Map<String, Object> row(SurchargeDecision decision) {
@@ -89,7 +105,7 @@ final class DecisionRecord {
         record.put("reason", request.reason());
         record.put(
                 "withdraws", sittings.stream().map(file -> Map.of("file", file)).toList());
-        return Json.text(record);
+        return SealedRecord.text(record);
     }
 
     /** Returns where the rows of a withdrawn book are kept: beside the record. */

@@ -12,7 +12,9 @@ import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -30,8 +32,13 @@ record Inputs(List<FileDigest> files, SortedMap<String, List<String>> told) {
         files = files.stream().sorted(Comparator.comparing(FileDigest::file)).toList();
     }
 
-    /** Returns the exports as they were digested while they were read, and the other files of the shop folder. */
-    static Inputs of(Path shop, List<InputFile> exports) {
+    /**
+     * Returns the exports as they were digested while they were read, and the other files of the shop folder.
+     *
+     * @param beside the other files as they were before anything was read
+     * @throws Refusal where one of those is not as it was
+     */
+    static Inputs of(Path shop, List<InputFile> exports, List<FileDigest> beside) {
         List<FileDigest> files = new ArrayList<>();
         SortedMap<String, List<String>> told = new TreeMap<>();
         for (InputFile export : exports) {
@@ -43,21 +50,41 @@ record Inputs(List<FileDigest> files, SortedMap<String, List<String>> told) {
                 files.add(digest);
             }
         }
-        Path settings = shop.resolve(ReadSettings.FILE);
-        try {
-            if (Files.exists(settings)) {
-                files.add(FileDigest.of(shop, settings));
-            }
-            for (Path sealed : files(shop.resolve(Seals.FOLDER), ".csv")) {
-                files.add(FileDigest.of(shop, sealed));
-            }
-            for (Path decided : files(shop.resolve(DecisionFiles.FOLDER), DecisionFiles.ENDING)) {
-                files.add(FileDigest.of(shop, decided));
-            }
-        } catch (IOException e) {
-            throw new Refusal(ExitCode.READ_FAILED, settings + ": reading failed part-way: " + e + ".", e);
-        }
+        expectAsBefore(beside, beside(shop));
+        files.addAll(beside);
         return new Inputs(files, told);
+    }
+
+    /** Returns the files that a night reads beside exports and books: settings, sealed months and decisions. */
+    static List<FileDigest> beside(Path shop) {
+        List<Path> paths = new ArrayList<>();
+        Path settings = shop.resolve(ReadSettings.FILE);
+        if (Files.exists(settings)) {
+            paths.add(settings);
+        }
+        paths.addAll(files(shop.resolve(Seals.FOLDER), ".csv"));
+        paths.addAll(files(shop.resolve(DecisionFiles.FOLDER), DecisionFiles.ENDING));
+        List<FileDigest> digests = new ArrayList<>();
+        for (Path path : paths) {
+            try {
+                digests.add(FileDigest.of(shop, path));
+            } catch (IOException e) {
+                throw new Refusal(ExitCode.READ_FAILED, path + ": reading failed part-way: " + e + ".", e);
+            }
+        }
+        return digests;
+    }
+
+    private static void expectAsBefore(List<FileDigest> before, List<FileDigest> now) {
+        Set<FileDigest> changed = new LinkedHashSet<>(before);
+        changed.addAll(now);
+        changed.removeIf(file -> before.contains(file) && now.contains(file));
+        changed.stream().findFirst().ifPresent(file -> {
+            throw new Refusal(
+                    ExitCode.READ_FAILED,
+                    file.file() + ": found that the file changed while the night ran, expected it to stay as it was. Run"
+                            + " it again.");
+        });
     }
 
     /** Returns the files of a folder with an ending, by name; none where the folder is missing. */

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 
@@ -25,6 +26,15 @@ final class JsonObject {
 
     boolean has(String name) {
         return fields.has(name);
+    }
+
+    /** Refuses a field of any other name. */
+    void expectNamesOf(Set<String> known) throws IOException {
+        for (String name : fields.keySet()) {
+            if (!known.contains(name)) {
+                throw new IOException("found the unknown name " + name);
+            }
+        }
     }
 
     String text(String name) throws IOException {

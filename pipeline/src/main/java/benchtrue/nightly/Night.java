@@ -105,9 +105,10 @@ public final class Night {
         StandingQuestions.of(settings, asOf); // What can't be meant is told before the work, not after it.
         Stages stages = new Stages(STAGES, noted(asOf, publish), clock);
         List<String> notes = new ArrayList<>(publish.clear());
+        List<FileDigest> beside = Inputs.beside(shop);
         Reconciled rows = rows(shop, settings, asOf, stages);
         Review review = review(shop, rows, settings, stages);
-        Inputs inputs = Inputs.of(shop, rows.files());
+        Inputs inputs = Inputs.of(shop, rows.files(), beside);
         Path folder = stages.run("Writing the results", () -> publish.publish(review, inputs, reports(shop, rows)));
         notes.addAll(publish.clear(settings.keepResults(), asOf));
         return new Published(review, folder, notes, stages.took());

@@ -215,6 +215,7 @@ public final class Reconcile {
             doubts.perhapsOfAnother(tickets, lines);
             if (!missing().contains(Table.TECHNICIANS.title())) {
                 doubts.withoutWage(wages, people.names().size());
+                doubts.keyUsedAgain(wages);
             }
             return time;
         }

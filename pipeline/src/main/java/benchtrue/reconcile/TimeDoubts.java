@@ -10,10 +10,19 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
 
 /** Lists time entries that count but look odd. Entries and rows stand in the same order. */
 final class TimeDoubts {
     private static final long MINUTE = 60;
+
+    /** In days: nobody is away so long without leaving, or nearly. */
+    private static final int HALF_A_YEAR = 183;
+
+    /** In days: how long after the first work a new wage is still that of the one who came. */
+    private static final int LATE_WAGE = 92;
+
     private final RowDispositions table;
     private final int[] order;
     private final TimeEntries entries;
@@ -43,6 +52,46 @@ final class TimeDoubts {
         for (int i = 0; i < order.length; i++) {
             if (entries.workDay(i) < first[entries.technician(i)]) {
                 table.doubt(Doubt.NO_WAGE, order[i]);
+            }
+        }
+    }
+
+    /**
+     * Lists what a technician logs first after half a year without any time, where another wage began since: until that day
+     * it counts at the wage of whoever had the key before.
+     *
+     * @param wages by technician and first day
+     */
+    void keyUsedAgain(List<Wage> wages) {
+        for (int i = 1; i < wages.size(); i++) {
+            Wage before = wages.get(i - 1);
+            Wage since = wages.get(i);
+            if (before.technician() == since.technician()) {
+                firstDayAgain(before, since)
+                        .ifPresent(first -> again(since.technician(), first, Math.max(first, since.effectiveFrom() - 1)));
+            }
+        }
+    }
+
+    private OptionalInt firstDayAgain(Wage before, Wage since) {
+        int[] days = IntStream.range(0, order.length)
+                .filter(i -> entries.technician(i) == since.technician())
+                .map(entries::workDay)
+                .sorted()
+                .toArray();
+        return IntStream.range(1, days.length)
+                .filter(i -> days[i] - days[i - 1] >= HALF_A_YEAR
+                        && days[i - 1] >= before.effectiveFrom()
+                        && days[i - 1] < since.effectiveFrom()
+                        && since.effectiveFrom() <= days[i] + LATE_WAGE)
+                .map(i -> days[i])
+                .findFirst();
+    }
+
+    private void again(int technician, int first, int last) {
+        for (int i = 0; i < order.length; i++) {
+            if (entries.technician(i) == technician && entries.workDay(i) >= first && entries.workDay(i) <= last) {
+                table.doubt(Doubt.KEY_USED_AGAIN, order[i]);
             }
         }
     }

@@ -9,14 +9,21 @@ import benchtrue.intake.files.DigestedFile;
 import benchtrue.reconcile.Reconciled;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Refusal;
+import benchtrue.shop.TimeEntries;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.RandomAccessFile;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.Collections;
 import java.util.List;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.stream.IntStream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.Test;
@@ -160,6 +167,51 @@ class HostileFilesTest {
                     .hasMessageContaining("exports/waits.csv")
                     .hasMessageContaining("changed while it was read");
         }
+    }
+
+    /** What a shop's system does that appends to its export while the night reads: each row is whole, more come. */
+    @Test
+    void anExportThatGrowsAllNightIsRefusedOrReadAsItWasAtOneMoment() throws Exception {
+        ShopFolder shop = new ShopFolder(folder);
+        Path log = folder.resolve("exports/time-log.csv");
+        Set<Long> moments = ConcurrentHashMap.newKeySet();
+        long before = seconds(shop);
+        moments.add(before);
+        AtomicBoolean ended = new AtomicBoolean();
+        Thread system = new Thread(() -> {
+            for (int hour = 1; !ended.get() && hour < 2_000; hour++) {
+                moments.add(before + 3_600L * hour);
+                append(log, "G" + hour + ",T1,1,Ada,2026-03-04,1\r\n");
+            }
+        });
+        system.start();
+        try {
+            for (int night = 0; night < 60; night++) {
+                try {
+                    assertThat(moments).contains(seconds(shop));
+                } catch (Refusal refusal) {
+                    assertThat(refusal.exitCode()).isEqualTo(ExitCode.READ_FAILED);
+                    assertThat(refusal).hasMessageContaining("exports/time-log.csv");
+                }
+            }
+        } finally {
+            ended.set(true);
+            system.join();
+        }
+        assertThat(seconds(shop)).isEqualTo(Collections.max(moments));
+    }
+
+    private static void append(Path file, String row) {
+        try {
+            Files.writeString(file, row, StandardOpenOption.APPEND);
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+    }
+
+    private static long seconds(ShopFolder shop) {
+        TimeEntries time = shop.reconciled().ledger().time();
+        return IntStream.range(0, time.size()).mapToLong(time::seconds).sum();
     }
 
     @ParameterizedTest

@@ -18,6 +18,7 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.nio.file.Files;
 import java.util.List;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
@@ -254,6 +255,23 @@ class SheetTest {
         refused("waits", with("xl/worksheets/sheet1.xml", bytes), "damaged");
         refused("waits", with("xl/sharedStrings.xml", bytes), "damaged");
         refused("waits", with("xl/workbook.xml", bytes), "damaged");
+    }
+
+    @Test
+    void aSheetThatAsksForAnotherFileIsRefusedAndNothingIsRead() throws IOException {
+        sheet("waits", 1, "ticket", "from", "reason");
+        Path secret = Files.writeString(folder.resolve("secret.txt"), "till code 1234");
+        byte[] asking = ("<?xml version=\"1.0\"?><!DOCTYPE x [<!ENTITY secret SYSTEM \"" + secret.toUri()
+                        + "\">]><worksheet xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\"><sheetData>"
+                        + "<row r=\"1\"><c r=\"A1\" t=\"str\"><v>&secret;</v></c></row></sheetData></worksheet>")
+                .getBytes(StandardCharsets.UTF_8);
+        for (String part : List.of("xl/worksheets/sheet1.xml", "xl/sharedStrings.xml", "xl/workbook.xml")) {
+            assertThatThrownBy(() -> read("waits", with(part, asking)))
+                    .as(part)
+                    .isInstanceOf(Refusal.class)
+                    .hasMessageContainingAll("exports/waits.xlsx", "damaged")
+                    .hasMessageNotContaining("till code");
+        }
     }
 
     /** A library that writes on its own where it finds no letters would put its words between those for the owner. */

@@ -124,4 +124,17 @@ class DecisionsTest {
                 .isInstanceOf(Refusal.class)
                 .hasMessageContainingAll("2026-09-01.json", "Put the file back");
     }
+
+    @Test
+    void aRecordFromBeforeThereWereSealsCountsButNotUnderAnotherName() {
+        decided("2026-09-01", "2026-08-20", "keep", "2027-06-30");
+        assertThat(decisions().already().kept()).hasSize(1);
+        shop.file(
+                "decisions/2026-09-01.json",
+                "{\"effective\": \"2026-09-01\", \"decided_on\": \"2026-08-20\", \"draft_sha256\": \"d\",",
+                " \"sha257\": \"x\", \"decisions\": []}");
+        assertThatThrownBy(this::decisions)
+                .isInstanceOf(Refusal.class)
+                .hasMessageContainingAll("2026-09-01.json", "sha257");
+    }
 }

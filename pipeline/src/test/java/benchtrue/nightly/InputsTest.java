@@ -1,10 +1,17 @@
 package benchtrue.nightly;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import benchtrue.ShopFolder;
+import benchtrue.settings.Settings;
+import benchtrue.shop.ExitCode;
+import benchtrue.shop.Refusal;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.List;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
@@ -43,5 +50,51 @@ class InputsTest {
                 .isNotEqualTo(both);
         assertThat(new Inputs(List.of(settings, digest("exports/tickets2.csv", "abc")), new TreeMap<>()).digest())
                 .isNotEqualTo(both);
+    }
+
+    private void settingsThatChange(String file, String before, String after) throws IOException {
+        ShopFolder folder = new ShopFolder(shop);
+        Files.createDirectories(shop.resolve(file).getParent());
+        Files.writeString(shop.resolve(file), before);
+        Progress changing = new Progress() {
+            @Override
+            public void begins(int number, int of, String what) {
+                folder.bytes(file, after.getBytes(StandardCharsets.UTF_8));
+            }
+
+            @Override
+            public void tells(String what) {
+                // nothing to hear
+            }
+        };
+        Night night = new Night(List.of(), changing, Clock.systemUTC(), "test");
+        assertThatThrownBy(() -> night.run(shop, Settings.DEFAULTS, ShopFolder.AS_OF))
+                .isInstanceOfSatisfying(
+                        Refusal.class, refusal -> assertThat(refusal.exitCode()).isEqualTo(ExitCode.READ_FAILED))
+                .hasMessageContainingAll(file, "changed while the night ran");
+        assertThat(shop.resolve("out/latest")).doesNotExist();
+    }
+
+    @Test
+    void settingsThatChangeWhileTheNightRunsAreNotTheOnesItRanWith() throws IOException {
+        settingsThatChange("shop.toml", "seed = 1\n", "seed = 2\n");
+    }
+
+    @Test
+    void aDecisionThatChangesWhileTheNightRunsIsNotCountedHalf() throws IOException {
+        String decided = "{\"effective\": \"2026-09-01\", \"decided_on\": \"2026-08-20\", \"draft_sha256\": \"d\","
+                + " \"decisions\": []}";
+        settingsThatChange("decisions/2026-09-01.json", decided, decided + "\n");
+    }
+
+    @Test
+    void theSettingsDigestedAreThoseBeforeTheNight() throws IOException {
+        new ShopFolder(shop).file("shop.toml", "seed = 1");
+        List<FileDigest> beside = Inputs.beside(shop);
+        assertThat(Inputs.of(shop, List.of(), beside).files()).isEqualTo(beside).hasSize(1);
+        new ShopFolder(shop).without("shop.toml");
+        assertThatThrownBy(() -> Inputs.of(shop, List.of(), beside))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("shop.toml: found that the file changed");
     }
 }

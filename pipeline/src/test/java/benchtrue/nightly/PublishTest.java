@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import benchtrue.ReviewOf;
 import benchtrue.ShopBuilder;
+import benchtrue.ShopFolder;
 import benchtrue.costing.CostLines;
 import benchtrue.costing.CostedLines;
 import benchtrue.findings.FindVerdicts;
@@ -21,12 +22,15 @@ import benchtrue.shop.Refusal;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class PublishTest {
     private static final Report PICTURE = (review, folder) -> {
@@ -161,5 +165,21 @@ class PublishTest {
                 .isInstanceOfSatisfying(
                         Refusal.class, refusal -> assertThat(refusal.exitCode()).isEqualTo(ExitCode.CANNOT_WRITE))
                 .hasMessageContaining("the disk takes no more");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {".", ".runs", ".last"})
+    void whereNothingCanBeWrittenTheNightEndsWithThePlaceAndWhatToDo(String place, @TempDir Path shop)
+            throws IOException {
+        new ShopFolder(shop);
+        Path there = shop.resolve("out").resolve(place).normalize();
+        Files.createDirectories(there.getParent());
+        Files.writeString(there, "a file where a folder should be");
+        Night night = new Night(List.of(PICTURE), Progress.UNHEARD, Clock.systemUTC(), "test");
+        assertThatThrownBy(() -> night.run(shop, SETTINGS, ShopFolder.AS_OF))
+                .isInstanceOfSatisfying(
+                        Refusal.class, refusal -> assertThat(refusal.exitCode()).isEqualTo(ExitCode.CANNOT_WRITE))
+                .hasMessageContainingAll(shop.resolve("out").toString(), "Check who may write there");
+        assertThat(there).hasContent("a file where a folder should be");
     }
 }

@@ -5,6 +5,8 @@ import benchtrue.intake.columns.ExportFile;
 import benchtrue.settings.FileRule;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Refusal;
+import benchtrue.intake.files.DigestedFile;
+import java.io.IOException;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,9 +17,25 @@ import java.util.Optional;
 public final class Dialects {
     private final Map<ExportFile, Dialect> told = new HashMap<>();
     private final Map<ExportFile, Dialect> wholes = new HashMap<>();
+    private final Map<ExportFile, DigestedFile.Stamp> stamps = new HashMap<>();
+
+    /** Opens a file to be read as it was when its dialect was told: one that changed since would be read as what it was. */
+    public DigestedFile open(ExportFile file) throws IOException {
+        of(file);
+        return new DigestedFile(file.path(), file.name(), stamps.get(file));
+    }
+
+    private static DigestedFile.Stamp stamp(ExportFile file) {
+        try {
+            return DigestedFile.Stamp.of(file.path());
+        } catch (IOException failed) {
+            throw DialectDetector.unread(file, failed);
+        }
+    }
 
     /** Returns how a file is written, told from as little of it as will do until it is looked at whole. */
     public Dialect of(ExportFile file) {
+        stamps.computeIfAbsent(file, Dialects::stamp);
         return told.computeIfAbsent(file, DialectDetector::of);
     }
 

@@ -10,21 +10,38 @@ import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.security.MessageDigest;
 
-/** A file's bytes, digested while they are read; never more of them than were there at the beginning. */
+/**
+ * A file's bytes, digested while they are read; never more of them than were there at the beginning, which may be when somebody
+ * first looked at the file.
+ */
 public final class DigestedFile extends InputStream {
     private final Path path;
     private final String name;
     private final InputStream in;
-    private final long size;
+    private final Stamp stamp;
     private final MessageDigest digest;
-    private final FileTime changed;
     private long read;
 
+    /** What shows that a file changed: its size in bytes, and when it was last written. */
+    public record Stamp(long size, FileTime written) {
+        public static Stamp of(Path path) throws IOException {
+            return new Stamp(Files.size(path), Files.getLastModifiedTime(path));
+        }
+    }
+
     public DigestedFile(Path path, String name) throws IOException {
+        this(path, name, Stamp.of(path));
+    }
+
+    /**
+     * Opens a file that was looked at before.
+     *
+     * @param stamp of the file as it was then, and must still be when it has been read
+     */
+    public DigestedFile(Path path, String name, Stamp stamp) throws IOException {
         this.path = path;
         this.name = name;
-        size = Files.size(path);
-        changed = Files.getLastModifiedTime(path);
+        this.stamp = stamp;
         in = Files.newInputStream(path);
         digest = Sha256.begin();
     }
@@ -37,7 +54,7 @@ public final class DigestedFile extends InputStream {
 
     @Override
     public int read(byte[] into, int offset, int length) throws IOException {
-        int got = in.read(into, offset, (int) Math.min(length, size - read));
+        int got = in.read(into, offset, (int) Math.min(length, stamp.size - read));
         if (got <= 0) {
             return length == 0 ? 0 : -1;
         }
@@ -48,7 +65,7 @@ public final class DigestedFile extends InputStream {
 
     /** Returns how many bytes there were at the beginning. */
     public long size() {
-        return size;
+        return stamp.size;
     }
 
     /** Reads what is left and returns the digest; refuses a file that changed meanwhile. */
@@ -57,9 +74,7 @@ public final class DigestedFile extends InputStream {
         while (read(rest, 0, rest.length) >= 0) {
             // only digested
         }
-        if (read != size
-                || Files.size(path) != size
-                || !Files.getLastModifiedTime(path).equals(changed)) {
+        if (read != stamp.size || !Stamp.of(path).equals(stamp)) {
             throw new Refusal(
                     ExitCode.READ_FAILED,
                     name + ": found that the file changed while it was read, expected it to stay as"

@@ -6,16 +6,22 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import benchtrue.ShopFolder;
 import benchtrue.intake.Exports;
 import benchtrue.intake.TableRows;
+import benchtrue.intake.columns.ExportFile;
+import benchtrue.intake.columns.Mapping;
 import benchtrue.intake.columns.OverheadColumn;
 import benchtrue.intake.columns.Table;
 import benchtrue.intake.columns.WaitColumn;
+import benchtrue.intake.files.DigestedFile;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Refusal;
+import java.io.IOException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -160,5 +166,22 @@ class DialectTest {
                         "encoding UTF-16LE (every other byte of its beginning is zero)",
                         "delimiter semicolon (3 known columns of line 1 stand apart with it)",
                         "dates month-day-year (1 of its dates can be read in no other)");
+    }
+
+    /** Told as day first, read as month first: each of its dates would be another. */
+    @Test
+    void aFileThatChangesBetweenTellingItsFormAndReadingItIsRefused() throws IOException {
+        Path path = folder.resolve("waits.csv");
+        Files.writeString(path, "ticket,from,reason\nT1,13/3/2026,parts\n");
+        ExportFile file = new ExportFile(
+                path, "exports/waits.csv", Optional.empty(), Table.WAITS, 0, Mapping.NONE, List.of());
+        Dialects dialects = new Dialects();
+        dialects.of(file);
+        Files.writeString(path, "ticket,from,reason\nT1,3/13/2026,parts and more\n");
+        try (DigestedFile bytes = dialects.open(file)) {
+            assertThatThrownBy(bytes::finish)
+                    .isInstanceOf(Refusal.class)
+                    .hasMessageContainingAll("exports/waits.csv", "changed while it was read");
+        }
     }
 }

@@ -12,7 +12,9 @@ import org.apache.poi.ss.usermodel.Row;
 
 /** One row as the owner left it, checked against what its formulas should give. Mutable: it gathers its faults. */
 final class DecidedRow {
-    private static final double NEAR = 0.006;
+    /** In hours and in money: less than a book holds, so that nothing else is adopted than stands there to be seen. */
+    static final double NEAR = 5e-5;
+
     private static final double LEAST_HOURS = 0.05;
     private static final double MOST_HOURS = 2000;
     private static final double YEAR_2000 = 36_526;

@@ -36,7 +36,6 @@ final class SurchargesSheet {
     private static final int REPAIR_TYPE = 9;
     private static final int WHEN = 10;
     private static final int FAMILY = 11;
-    private static final double NEAR = 0.006;
     private static final double MOST_HOURS = 2000;
     private static final List<Heading> HEADINGS = List.of(
             Heading.text("Repair, and when the line holds", 44),
@@ -160,8 +159,8 @@ final class SurchargesSheet {
         double price = Math.abs(hours - drafted) < 1e-4 ? number(cells, row, 2) : price(hours, prices);
         if (!(hours >= 0 && hours <= MOST_HOURS)) {
             faults.add(cells.at(row, OWN_HOURS).fault(title, "bench hours from 0.05 to 2000"));
-        } else if (!(Math.abs(number(cells, row, NEW_HOURS) - hours) <= NEAR)
-                || !(Math.abs(number(cells, row, NEW_PRICE) - price) <= NEAR)) {
+        } else if (!(Math.abs(number(cells, row, NEW_HOURS) - hours) <= DecidedRow.NEAR)
+                || !(Math.abs(number(cells, row, NEW_PRICE) - price) <= DecidedRow.NEAR)) {
             faults.add(cells.at(row, NEW_PRICE)
                     .fault(
                             title,

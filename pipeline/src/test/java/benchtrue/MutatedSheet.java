@@ -1,4 +1,4 @@
-package benchtrue.reconcile;
+package benchtrue;
 
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -6,31 +6,30 @@ import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Random;
-import java.util.function.UnaryOperator;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
 
 /** Damages a part within a workbook, so that the damage is not only one of the archive around it. */
-final class MutatedSheet {
+public final class MutatedSheet {
     private MutatedSheet() {}
 
     /** Returns the workbook with one part mutated, or the mutated bytes where it is no archive any more. */
-    static byte[] of(byte[] workbook, Random random, UnaryOperator<byte[]> mutation) throws IOException {
+    public static byte[] of(byte[] workbook, Random random) throws IOException {
         Map<String, byte[]> parts = new LinkedHashMap<>();
         try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(workbook))) {
             for (ZipEntry part = zip.getNextEntry(); part != null; part = zip.getNextEntry()) {
                 parts.put(part.getName(), zip.readAllBytes());
             }
         } catch (IOException | IllegalArgumentException noArchive) {
-            return mutation.apply(workbook);
+            return MutatedBytes.of(workbook, random);
         }
         if (parts.isEmpty()) {
-            return mutation.apply(workbook);
+            return MutatedBytes.of(workbook, random);
         }
         String[] names = parts.keySet().toArray(String[]::new);
         String chosen = random.nextBoolean() ? names[names.length - 1] : names[random.nextInt(names.length)];
-        parts.put(chosen, mutation.apply(parts.get(chosen)));
+        parts.put(chosen, MutatedBytes.of(parts.get(chosen), random));
         return zipped(parts);
     }
 
