@@ -35,10 +35,15 @@ public record LoadReach(double[] middle, double[] lower, double[] higher, double
         return new LoadReach(middle, down, up, putBack);
     }
 
-    /** Returns this with time on wrong tickets put back. */
-    LoadReach withPutBack(double[] factors) {
-        double[] moved = middle.clone();
-        Arrays.setAll(moved, type -> middle[type] * factors[type]);
-        return new LoadReach(moved, lower, higher, factors);
+    /** Returns this with time on wrong tickets put back as far as another reach says. */
+    LoadReach withPutBack(LoadReach put) {
+        return new LoadReach(
+                product(middle, put.middle), product(lower, put.lower), product(higher, put.higher), put.middle);
+    }
+
+    private static double[] product(double[] one, double[] other) {
+        double[] product = one.clone();
+        Arrays.setAll(product, type -> one[type] * other[type]);
+        return product;
     }
 }

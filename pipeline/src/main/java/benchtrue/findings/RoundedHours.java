@@ -5,13 +5,16 @@ import benchtrue.hours.JobLines;
 import benchtrue.hours.SplitEvidence;
 import benchtrue.shop.TimeEntries;
 import benchtrue.statistics.Normal;
+import java.util.Arrays;
 import java.util.function.IntToDoubleFunction;
 
 /**
  * What rounding may have made of each repair's hours. An entry of {@code s} on steps of {@code g} stands for time between s - g
  * and s where entries are rounded up, between s - g/2 and s + g/2 where to the nearest, and for as little as nothing where it is
  * the least that is ever written. Of jobs with hours of their own, ln(hours / quote) is normal about its repair's mean, known
- * within such ends only (Heitjan, Rubin 1991: coarse data); of hours that were split, the middle stands in.
+ * within such ends only (Heitjan, Rubin 1991: coarse data). What tickets were split into leans on those jobs, so that repairs which
+ * rounding lifts most are dealt too much of every ticket: the middle of a ticket's ends is dealt anew, each repair brought to what
+ * its jobs with hours of their own were worked in.
  */
 final class RoundedHours {
     private RoundedHours() {}
@@ -30,20 +33,35 @@ final class RoundedHours {
      */
     private static double[] taken(JobLines jobs, EntryGrid grid, IntToDoubleFunction above) {
         Ends ends = new Ends(jobs, grid, above);
-        double[] taken = new double[jobs.ledger().repairTypes().size()];
-        for (int type = 0; type < taken.length; type++) {
-            taken[type] = ends.any[type] ? new Coarse(jobs, ends, type).taken() : 1;
+        double[] worked = ends.middles();
+        double[] ofOwn = new double[ends.any.length];
+        Arrays.setAll(ofOwn, type -> ends.any[type] ? new Coarse(jobs, ends, type).bring(worked) : 1);
+        ends.dealAnew(worked, ofOwn);
+        return workedPerLogged(jobs, worked);
+    }
+
+    private static double[] workedPerLogged(JobLines jobs, double[] worked) {
+        double[] sum = new double[jobs.ledger().repairTypes().size()];
+        double[] logged = new double[sum.length];
+        for (int line = 0; line < worked.length; line++) {
+            if (jobs.judged(line)) {
+                sum[jobs.ledger().lines().repairType(line)] += worked[line];
+                logged[jobs.ledger().lines().repairType(line)] += jobs.actualSeconds(line);
+            }
         }
-        return taken;
+        Arrays.setAll(sum, type -> logged[type] > 0 ? sum[type] / logged[type] : 1);
+        return sum;
     }
 
     /** By line, how far the time worked may lie from the seconds logged. */
     private static final class Ends {
+        private final JobLines jobs;
         private final double[] low;
         private final double[] high;
         private final boolean[] any;
 
         Ends(JobLines jobs, EntryGrid grid, IntToDoubleFunction above) {
+            this.jobs = jobs;
             low = new double[jobs.size()];
             high = new double[jobs.size()];
             any = new boolean[jobs.ledger().repairTypes().size()];
@@ -54,15 +72,15 @@ final class RoundedHours {
                 boolean least = grid.isLeast(entry);
                 if (step > 0 || least) {
                     double higher = step * above.applyAsDouble(time.technician(entry));
-                    add(jobs, entry, starts, least ? time.seconds(entry) : step - higher, higher);
+                    add(entry, starts, least ? time.seconds(entry) : step - higher, higher);
                 }
             }
         }
 
-        private void add(JobLines jobs, int entry, int[] starts, double below, double above) {
+        private void add(int entry, int[] starts, double below, double above) {
             int line = jobs.places().line(entry);
             if (jobs.places().place(entry) == Place.ON_LINE && line >= 0) {
-                add(jobs, line, below, above);
+                add(line, below, above);
             } else if (jobs.places().place(entry) == Place.OVER_TICKET) {
                 int ticket = jobs.ledger().time().ticket(entry);
                 double sum = 0;
@@ -71,15 +89,52 @@ final class RoundedHours {
                 }
                 for (int l = starts[ticket]; l < starts[ticket + 1] && sum > 0; l++) {
                     double share = jobs.splitSeconds(l) / sum;
-                    add(jobs, l, share * below, share * above);
+                    add(l, share * below, share * above);
                 }
             }
         }
 
-        private void add(JobLines jobs, int line, double below, double above) {
+        private void add(int line, double below, double above) {
             low[line] -= below;
             high[line] += above;
             any[jobs.ledger().lines().repairType(line)] |= jobs.judged(line);
+        }
+
+        /** Returns the middle between the ends of each line's seconds. */
+        private double[] middles() {
+            double[] middles = new double[low.length];
+            Arrays.setAll(
+                    middles, line -> Math.max(0, jobs.actualSeconds(line) + (low[line] + high[line]) / 2));
+            return middles;
+        }
+
+        /**
+         * Deals what was split of each ticket anew.
+         *
+         * @param worked seconds by line, which are replaced
+         * @param part by repair type, what its jobs with hours of their own were worked in per second logged
+         */
+        private void dealAnew(double[] worked, double[] part) {
+            int[] starts = jobs.ledger().lines().starts(jobs.ledger().tickets().size());
+            for (int ticket = 0; ticket + 1 < starts.length; ticket++) {
+                double whole = 0;
+                double weights = 0;
+                for (int line = starts[ticket]; line < starts[ticket + 1]; line++) {
+                    whole += wasSplit(line) ? worked[line] : 0;
+                    weights += wasSplit(line) ? weight(line, part) : 0;
+                }
+                for (int line = starts[ticket]; line < starts[ticket + 1] && weights > 0; line++) {
+                    worked[line] = wasSplit(line) ? whole * weight(line, part) / weights : worked[line];
+                }
+            }
+        }
+
+        private boolean wasSplit(int line) {
+            return jobs.evidence(line) != SplitEvidence.LOGGED;
+        }
+
+        private double weight(int line, double[] part) {
+            return jobs.actualSeconds(line) * part[jobs.ledger().lines().repairType(line)];
         }
     }
 
@@ -103,21 +158,28 @@ final class RoundedHours {
             this.type = type;
         }
 
-        /** Returns hours worked per hour logged. */
-        double taken() {
+        /**
+         * Replaces the seconds worked on jobs with hours of their own; returns what they are per second logged, leaning on what
+         * was split as if that had lent a few jobs.
+         */
+        double bring(double[] worked) {
             fit();
-            double worked = 0;
-            double logged = 0;
+            double[] own = new double[3];
+            double[] split = new double[3];
             for (int line = 0; line < jobs.size(); line++) {
                 if (jobs.judged(line) && jobs.ledger().lines().repairType(line) == type) {
-                    long seconds = jobs.actualSeconds(line);
-                    logged += seconds;
-                    worked += isOwn(line)
-                            ? seconds == 0 ? 0 : between(line).hours() * 3_600 * jobs.todayQuotedHours(line)
-                            : Math.max(0, seconds + (ends.low[line] + ends.high[line]) / 2);
+                    if (isOwn(line) && jobs.actualSeconds(line) > 0) {
+                        worked[line] = between(line).hours() * 3_600 * jobs.todayQuotedHours(line);
+                    }
+                    double[] sums = isOwn(line) ? own : split;
+                    sums[0] += worked[line];
+                    sums[1] += jobs.actualSeconds(line);
+                    sums[2]++;
                 }
             }
-            return logged > 0 ? worked / logged : 1;
+            double lent = split[2] > 0 ? LENT / split[2] : 0;
+            double logged = own[1] + lent * split[1];
+            return logged > 0 ? (own[0] + lent * split[0]) / logged : 1;
         }
 
         private boolean isOwn(int line) {

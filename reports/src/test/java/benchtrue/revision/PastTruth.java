@@ -119,19 +119,27 @@ record PastTruth(
         return all;
     }
 
-    /** Returns how much less a method lost than another on true hours, as a share of the other's loss. */
+    /**
+     * Returns how much less a method lost per quoted hour than another on true hours, each job counting once, as a share of the
+     * other's loss.
+     */
     double better(PastMethod method, PastMethod than) {
+        return 1 - raw.get(method).ratioLoss() / raw.get(than).ratioLoss();
+    }
+
+    /** Returns the same of hours, so that long jobs count for more. */
+    double betterInHours(PastMethod method, PastMethod than) {
         return 1 - raw.get(method).loss() / raw.get(than).loss();
     }
 
-    /** Returns the same within the guard rails. */
+    /** Returns how much less a method lost in hours within the guard rails. */
     double railedBetter(PastMethod method, PastMethod than) {
         return 1 - railed.get(method).loss() / railed.get(than).loss();
     }
 
     /** Returns what the back-test itself estimates. */
     double estimated(PastMethod method, PastMethod than) {
-        return 1 - estimate.total(method).loss() / estimate.total(than).loss();
+        return 1 - estimate.total(method).ratioLoss() / estimate.total(than).ratioLoss();
     }
 
     /** Returns how much more the proposal lost per quoted hour, each job counting once, than who knows the truth. */
