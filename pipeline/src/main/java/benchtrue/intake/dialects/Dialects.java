@@ -2,10 +2,10 @@ package benchtrue.intake.dialects;
 
 import benchtrue.intake.cells.CellFormat;
 import benchtrue.intake.columns.ExportFile;
+import benchtrue.intake.files.DigestedFile;
 import benchtrue.settings.FileRule;
 import benchtrue.shop.ExitCode;
 import benchtrue.shop.Refusal;
-import benchtrue.intake.files.DigestedFile;
 import java.io.IOException;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
