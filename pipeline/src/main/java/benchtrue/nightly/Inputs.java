@@ -82,7 +82,8 @@ record Inputs(List<FileDigest> files, SortedMap<String, List<String>> told) {
         changed.stream().findFirst().ifPresent(file -> {
             throw new Refusal(
                     ExitCode.READ_FAILED,
-                    file.file() + ": found that the file changed while the night ran, expected it to stay as it was. Run"
+                    file.file()
+                            + ": found that the file changed while the night ran, expected it to stay as it was. Run"
                             + " it again.");
         });
     }

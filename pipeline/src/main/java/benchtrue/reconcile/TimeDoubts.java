@@ -68,7 +68,8 @@ final class TimeDoubts {
             Wage since = wages.get(i);
             if (before.technician() == since.technician()) {
                 firstDayAgain(before, since)
-                        .ifPresent(first -> again(since.technician(), first, Math.max(first, since.effectiveFrom() - 1)));
+                        .ifPresent(
+                                first -> again(since.technician(), first, Math.max(first, since.effectiveFrom() - 1)));
             }
         }
     }

@@ -53,15 +53,21 @@ final class DamagedRecords {
     }
 
     private static String sitting() {
-        PriceBook before =
-                new ShopBuilder().type("refret", 8).type("setup", 2).build().books().newest();
+        PriceBook before = new ShopBuilder()
+                .type("refret", 8)
+                .type("setup", 2)
+                .build()
+                .books()
+                .newest();
         RepairType refret = before.type("refret").orElseThrow();
         PriceBook next = new PriceBook(
                 (int) EFFECTIVE.toEpochDay(), Map.of("refret", refret.at(36_000, 10_000_000), "setup", setup(before)));
         DecidedDraft draft = new DecidedDraft(
                 "0123456789abcdef",
                 "price-book-revision.xlsx",
-                List.of(decision("refret", Decision.Choice.OWN, Absent.DAY), decision("setup", Decision.Choice.KEEP, 21_000)),
+                List.of(
+                        decision("refret", Decision.Choice.OWN, Absent.DAY),
+                        decision("setup", Decision.Choice.KEEP, 21_000)),
                 List.of(new SurchargeDecision(
                         new Surcharge("refret", "twelve-string", 3_600, 1_000_000, "Refret, twelve strings"),
                         SurchargeDecision.Choice.TAKE,

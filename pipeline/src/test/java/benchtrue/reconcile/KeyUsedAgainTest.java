@@ -61,7 +61,8 @@ class KeyUsedAgainTest {
     void hoursBeforeTheNewWageBeginsStandAtTheOldOneAndAreAllListed() {
         wages("T3,15,2026-02-01");
         worked("2025-03-10", "2026-01-05", "2026-01-06", "2026-02-06");
-        assertThat(told()).hasValueSatisfying(notice -> assertThat(notice.count()).isEqualTo(2));
+        assertThat(told())
+                .hasValueSatisfying(notice -> assertThat(notice.count()).isEqualTo(2));
     }
 
     @Test

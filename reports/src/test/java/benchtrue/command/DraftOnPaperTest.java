@@ -7,16 +7,10 @@ import benchtrue.Office;
 import benchtrue.workbook.draft.WriteRevisionWorkbook;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.Instant;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -117,7 +111,8 @@ class DraftOnPaperTest {
         for (DataValidation rule : sheet.getDataValidations()) {
             boolean list = rule.getValidationConstraint().getValidationType() == ValidationType.LIST;
             if (list
-                    && Stream.of(rule.getRegions().getCellRangeAddresses()).anyMatch(region -> region.isInRange(cell))) {
+                    && Stream.of(rule.getRegions().getCellRangeAddresses())
+                            .anyMatch(region -> region.isInRange(cell))) {
                 return true;
             }
         }
@@ -127,19 +122,7 @@ class DraftOnPaperTest {
     @Test
     @Tag("office")
     void theSamplesDraftFillsAtMostEightPages() throws IOException, InterruptedException {
-        Path shop = folder.resolve("shop");
-        Path sample = Path.of("..", "sample-exports");
-        try (Stream<Path> files = Files.walk(sample)) {
-            for (Path file : files.toList()) {
-                Files.copy(file, shop.resolve(sample.relativize(file).toString()));
-            }
-        }
-        Clock clock = Clock.fixed(Instant.parse("2026-11-01T02:00:00Z"), ZoneOffset.UTC);
-        StringWriter err = new StringWriter();
-        int exit = new Program(new PrintWriter(new StringWriter()), new PrintWriter(err), false, clock, Map.of())
-                .run("nightly", "--shop", shop.toString(), "--as-of", OneNight.AS_OF);
-        assertThat(exit).as(err.toString()).isZero();
-        Path results = shop.resolve("out").resolve(OneNight.AS_OF).toRealPath();
+        Path results = OneNight.onTheWholeSample().results().toRealPath();
         Path printed = new Office(folder.resolve("office")).print(results.resolve(WriteRevisionWorkbook.FILE));
         Matcher pages = PAGES.matcher(new Desk(folder).poppler("pdfinfo", printed.toString()));
         assertThat(pages.find()).isTrue();

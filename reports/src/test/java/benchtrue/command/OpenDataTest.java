@@ -61,7 +61,6 @@ class OpenDataTest {
         WriteSample.write(SampleOptions.standard(shop).withTickets(300).with(Tidiness.TIDY));
         assertThat(read(shop))
                 .hasSize(Table.values().length - 1) // without surcharges
-
                 .allMatch(line -> line.matches("read [1-9][0-9]* rows of [-a-z0-9/]+"));
     }
 
@@ -77,10 +76,13 @@ class OpenDataTest {
         String text = Files.readString(description);
         int begin = text.indexOf("    {\n      \"name\": \"findings\"");
         int end = text.indexOf("\n    }", begin) + "\n    }".length();
-        Files.writeString(description, "{\"profile\": \"tabular-data-package\", \"name\": \"one\", \"resources\": ["
-                + text.substring(begin, end) + "]}");
+        Files.writeString(
+                description,
+                "{\"profile\": \"tabular-data-package\", \"name\": \"one\", \"resources\": ["
+                        + text.substring(begin, end) + "]}");
         Path findings = night.resolve("findings.csv");
-        Files.writeString(findings, Files.readString(findings).replaceFirst("(\r\n[^,]+,[^,]+,[^,]+),[0-9]+,", "$1,many,"));
+        Files.writeString(
+                findings, Files.readString(findings).replaceFirst("(\r\n[^,]+,[^,]+,[^,]+),[0-9]+,", "$1,many,"));
         assertThat(read(night)).first().asString().startsWith("findings-0, row 2: ");
     }
 

@@ -33,8 +33,8 @@ import org.xml.sax.SAXParseException;
 /** Every part of a night's workbooks, held by the JDK's validator against the published schemas of Open XML, transitional. */
 class WorkbookSchemaTest {
     private static final String SCHEMAS = "/org/apache/poi/schemas/ooxml/src/";
-    private static final Pattern PART =
-            Pattern.compile("xl/(workbook|styles|sharedStrings|(worksheets|tables|drawings|charts)/[a-zA-Z]+[0-9]+)\\.xml"
+    private static final Pattern PART = Pattern.compile(
+            "xl/(workbook|styles|sharedStrings|(worksheets|tables|drawings|charts)/[a-zA-Z]+[0-9]+)\\.xml"
                     + "|docProps/app\\.xml");
     private static Schema schema;
 
@@ -101,7 +101,8 @@ class WorkbookSchemaTest {
     @ValueSource(strings = {"review.xlsx", "price-book-revision.xlsx", "breakdowns.xlsx", "price-list.xlsx"})
     void aWorkbookMeetsTheRulesOfOpenXml(String name) throws IOException, SAXException {
         TreeMap<String, byte[]> parts = parts(OneNight.onTheSample().results().resolve(name));
-        assertThat(parts).containsKeys("xl/workbook.xml", "xl/styles.xml", "xl/worksheets/sheet1.xml", "docProps/app.xml");
+        assertThat(parts)
+                .containsKeys("xl/workbook.xml", "xl/styles.xml", "xl/worksheets/sheet1.xml", "docProps/app.xml");
         List<String> faults = new ArrayList<>();
         for (var part : parts.entrySet()) {
             faults.addAll(faults(part.getKey(), part.getValue()));
@@ -111,8 +112,9 @@ class WorkbookSchemaTest {
 
     @Test
     void aSizeThatIsNoneIsFound() throws IOException, SAXException {
-        String font = "<styleSheet xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\"><fonts count=\"1\">"
-                + "<font><name val=\"Arial\"/><b/><sz val=\"ten\"/></font></fonts></styleSheet>";
+        String font =
+                "<styleSheet xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\"><fonts count=\"1\">"
+                        + "<font><name val=\"Arial\"/><b/><sz val=\"ten\"/></font></fonts></styleSheet>";
         assertThat(faults("xl/styles.xml", font.getBytes(StandardCharsets.UTF_8)))
                 .anyMatch(fault -> fault.contains("'ten'"));
     }

@@ -173,8 +173,8 @@ class DialectTest {
     void aFileThatChangesBetweenTellingItsFormAndReadingItIsRefused() throws IOException {
         Path path = folder.resolve("waits.csv");
         Files.writeString(path, "ticket,from,reason\nT1,13/3/2026,parts\n");
-        ExportFile file = new ExportFile(
-                path, "exports/waits.csv", Optional.empty(), Table.WAITS, 0, Mapping.NONE, List.of());
+        ExportFile file =
+                new ExportFile(path, "exports/waits.csv", Optional.empty(), Table.WAITS, 0, Mapping.NONE, List.of());
         Dialects dialects = new Dialects();
         dialects.of(file);
         Files.writeString(path, "ticket,from,reason\nT1,3/13/2026,parts and more\n");

@@ -26,8 +26,7 @@ final class DecideInputs {
     static final String SIMPLER = "simpler";
 
     /** What the cell of the rule may hold. */
-    static final String[] RULES =
-            Stream.of(Policy.Rule.values()).map(Words::of).toArray(String[]::new);
+    static final String[] RULES = Stream.of(Policy.Rule.values()).map(Words::of).toArray(String[]::new);
 
     /** The named cells, in the order of their rows. */
     enum Input {
