@@ -14,6 +14,7 @@ import benchtrue.revision.ProposeRevision;
 import benchtrue.revision.Revision;
 import benchtrue.settings.Settings;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /** Takes a shop through the stages to what a report is given. */
@@ -49,6 +50,7 @@ public final class ReviewOf {
                 List.of(),
                 List.of(),
                 new TreeMap<>(),
-                List.of());
+                List.of(),
+                Optional.empty());
     }
 }

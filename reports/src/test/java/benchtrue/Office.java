@@ -73,6 +73,12 @@ public final class Office {
         return out;
     }
 
+    /** Prints a whole workbook into a file beside what else is made of it. */
+    public Path print(Path workbook) throws IOException, InterruptedException {
+        run(List.of("--convert-to", "pdf", "--outdir", folder.toString(), workbook.toString()));
+        return folder.resolve(workbook.getFileName().toString().replace(".xlsx", ".pdf"));
+    }
+
     /**
      * Edits a workbook as a person would who types into it, and saves it as .xlsx.
      *

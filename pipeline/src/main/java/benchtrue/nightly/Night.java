@@ -26,6 +26,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.ForkJoinTask;
@@ -160,7 +161,8 @@ public final class Night {
                 rows.notices(),
                 Seals.of(shop).restatements(costs, settings),
                 counts(rows.setAside()),
-                List.of());
+                List.of(),
+                Optional.empty());
     }
 
     private List<Report> reports(Path shop, Reconciled rows) {

@@ -26,6 +26,9 @@ final class Publish {
     /** In bytes: less than a buffer or two is as good as nothing. */
     private static final long LEAST_ROOM = 1 << 20;
 
+    /** In days: a review this much older shows what became of it. */
+    private static final int MONTH = 27;
+
     private final Path out;
     private final PublishedResults shelf;
     private final RunCleanup sweep;
@@ -97,7 +100,9 @@ final class Publish {
         // The draft workbook tells which revision.csv it was made from, so that stands first.
         WriteTables tables = new WriteTables(study.costs(), study.calendar(), study.findings(), study.settings());
         tables.small(study.revision(), folder);
-        Review review = writeReports(study, tables, reports, run);
+        Optional<PublishedResults.Result> month =
+                shelf.before(LocalDate.ofEpochDay(study.ledger().asOf()).minusDays(MONTH));
+        Review review = writeReports(study.after(month.map(PublishedResults.Result::asOf)), tables, reports, run);
         List<Map<String, Object>> answers = StandingQuestions.write(review.breakdowns(), folder);
         text(folder.resolve("datapackage.json"), Json.text(tables.described(folder, answers)));
         Optional<PublishedResults.Result> earlier =
@@ -106,7 +111,7 @@ final class Publish {
         text(folder.resolve("digest.txt"), whatChanged(review, decisions(), earlier, waiting));
         text(
                 folder.resolve(RunRecord.FILE),
-                RunRecord.text(version, review, inputs, comparedWith(earlier, waiting), run.digests()));
+                RunRecord.text(version, review, inputs, comparedWith(earlier, waiting, month), run.digests()));
     }
 
     /** The lines, which are as long as all else together, are written beside what shows the answers to standing questions. */
@@ -176,10 +181,19 @@ final class Publish {
     }
 
     private List<FileDigest> comparedWith(
-            Optional<PublishedResults.Result> earlier, Optional<PublishedResults.Result> waiting) throws IOException {
+            Optional<PublishedResults.Result> earlier,
+            Optional<PublishedResults.Result> waiting,
+            Optional<PublishedResults.Result> month)
+            throws IOException {
         List<FileDigest> compared = new ArrayList<>();
         if (waiting.isPresent()) {
             compared.add(FileDigest.of(out, waiting.get().folder().resolve(WriteTables.REVISION)));
+        }
+        if (month.isPresent() && !month.equals(earlier)) {
+            Path record = month.get().folder().resolve(RunRecord.FILE);
+            if (Files.isReadable(record)) {
+                compared.add(FileDigest.of(out, record));
+            }
         }
         if (earlier.isPresent()) {
             for (String name : List.of(EarlierResult.FINDINGS, RunRecord.FILE)) {

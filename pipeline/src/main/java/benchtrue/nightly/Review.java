@@ -13,8 +13,10 @@ import benchtrue.revision.Revision;
 import benchtrue.settings.Settings;
 import benchtrue.shop.Balance;
 import benchtrue.shop.Notice;
+import java.time.LocalDate;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -33,6 +35,7 @@ import java.util.TreeMap;
  * @param restatements figures of sealed months that the records now tell otherwise
  * @param setAside how many rows of a table were set aside, by the table's name; tables without any are left out
  * @param breakdowns answers to the owner's standing questions, in the owner's order
+ * @param before day of the published review of about a month before, where there is one
  */
 public record Review(
         Settings settings,
@@ -46,7 +49,8 @@ public record Review(
         List<Notice> notices,
         List<Restatement> restatements,
         SortedMap<String, Long> setAside,
-        List<StandingAnswer> breakdowns) {
+        List<StandingAnswer> breakdowns,
+        Optional<LocalDate> before) {
     public Review {
         balances = List.copyOf(balances);
         notices = List.copyOf(notices);
@@ -67,6 +71,15 @@ public record Review(
 
     /** Returns the same review with the answers to standing questions. */
     Review answering(List<StandingAnswer> answers) {
+        return beside(answers, before);
+    }
+
+    /** Returns the same review, which leads to one before. */
+    Review after(Optional<LocalDate> earlier) {
+        return beside(breakdowns, earlier);
+    }
+
+    private Review beside(List<StandingAnswer> answers, Optional<LocalDate> earlier) {
         return new Review(
                 settings,
                 ledger,
@@ -79,7 +92,8 @@ public record Review(
                 notices,
                 restatements,
                 setAside,
-                answers);
+                answers,
+                earlier);
     }
 
     /** Returns what every output tells first, in its order. */

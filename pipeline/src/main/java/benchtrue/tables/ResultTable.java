@@ -197,6 +197,7 @@ public final class ResultTable<R> {
         resource.put("name", name);
         resource.put("path", file());
         resource.put("description", description);
+        resource.put("profile", "tabular-data-resource");
         resource.put("format", "csv");
         resource.put("mediatype", "text/csv");
         resource.put("encoding", "utf-8");

@@ -4,6 +4,7 @@ import benchtrue.ReviewOf;
 import benchtrue.ShopBuilder;
 import benchtrue.costing.Restatement;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 
 /** What a night tells of a shop with restated months and rows set aside. */
@@ -24,6 +25,7 @@ final class Reviewed {
                 plain.notices(),
                 restatements,
                 setAside,
-                List.of());
+                List.of(),
+                Optional.empty());
     }
 }

@@ -58,7 +58,7 @@ final class FormatGifts {
         return new ReviewView.Given(
                 told.review().ledger().tickets().ticket(given.ticket()),
                 told.label(given.repairType()),
-                given.seconds() > 0 ? told.figures().hours(given.seconds()) : "none of its own",
+                given.seconds() > 0 ? told.figures().hours(given.seconds()) : "no hours of its own",
                 told.figures().price(given.worth()));
     }
 

@@ -92,7 +92,11 @@ final class FormatReview {
                         + told.count(review.ledger().lines().size(), "quoted line", "quoted lines") + ", "
                         + told.count(review.ledger().time().size(), "time entry", "time entries") + ". "
                         + String.join(" ", review.answers().books()),
-                told.review().costs().shop().leftOut());
+                told.review().costs().shop().leftOut(),
+                review.before().map(day -> "../" + day + "/review.html").orElse(""),
+                review.before()
+                        .map(day -> told.figures().day((int) day.toEpochDay()))
+                        .orElse(""));
     }
 
     /** What must be read before all else: what was not read, how much paid time is not in the log, and what figures allow for. */

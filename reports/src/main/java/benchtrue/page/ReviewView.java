@@ -56,8 +56,17 @@ record ReviewView(
      * @param summary the finding in one sentence
      * @param basis what it stands on
      * @param missing what can't be told, and why
+     * @param before where the review of about a month before stands; empty where none is published
+     * @param beforeDay its day
      */
-    record Head(String title, String first, String summary, String basis, List<String> missing) {}
+    record Head(
+            String title,
+            String first,
+            String summary,
+            String basis,
+            List<String> missing,
+            String before,
+            String beforeDay) {}
 
     /** The five answers of the first page. */
     record Answers(List<Loss> losses, Changes changes, Gifts gifts, Calls calls, List<Fact> bench) {}

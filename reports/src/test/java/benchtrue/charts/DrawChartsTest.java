@@ -35,4 +35,10 @@ class DrawChartsTest {
             }
         }
     }
+
+    @Test
+    void aKeyInCapitalsNamesAFileThatCanBeRead() {
+        assertThat(JobHistory.FileName.of("NECK RESET", 16)).isEqualTo("neck-reset-17");
+        assertThat(JobHistory.FileName.of("neck-reset", 16)).isEqualTo("neck-reset");
+    }
 }

@@ -27,27 +27,51 @@ record OneNight(Path shop, String out, String err) {
     private static final String MONTH_BEFORE = "2026-09-30";
     private static final int TICKETS = 400;
     private static OneNight made;
+    private static OneNight whole;
+
+    /** Writes a shop into a folder that is not there yet. */
+    private interface Shop {
+        void write(Path folder) throws IOException;
+    }
 
     /** Returns the nights, which run once in the life of the tests. */
     static synchronized OneNight onTheSample() {
         if (made == null) {
-            made = run();
+            made = run(shop -> {
+                WriteSample.write(
+                        SampleOptions.standard(shop).withTickets(TICKETS).withYears(2));
+                Path settings = shop.resolve("shop.toml");
+                Files.writeString(settings, "wall_copy = true\n" + Files.readString(settings));
+            });
         }
         return made;
+    }
+
+    /** Returns the same nights on the committed sample, which has 1,200 tickets. */
+    static synchronized OneNight onTheWholeSample() {
+        if (whole == null) {
+            whole = run(shop -> {
+                Path sample = Path.of("..", "sample-exports");
+                try (Stream<Path> files = Files.walk(sample)) {
+                    for (Path file : files.toList()) {
+                        Files.copy(file, shop.resolve(sample.relativize(file).toString()));
+                    }
+                }
+            });
+        }
+        return whole;
     }
 
     Path results() {
         return shop.resolve("out").resolve(AS_OF);
     }
 
-    private static OneNight run() {
+    private static OneNight run(Shop written) {
         try {
             Path folder = Files.createTempDirectory("one-night");
             Runtime.getRuntime().addShutdownHook(new Thread(() -> delete(folder)));
             Path shop = folder.resolve("shop");
-            WriteSample.write(SampleOptions.standard(shop).withTickets(TICKETS).withYears(2));
-            Path settings = shop.resolve("shop.toml");
-            Files.writeString(settings, "wall_copy = true\n" + Files.readString(settings));
+            written.write(shop);
             program("nightly", "--shop", shop.toString(), "--as-of", MONTH_BEFORE);
             OneNight said = program("nightly", "--shop", shop.toString(), "--as-of", AS_OF, "--verbose");
             return new OneNight(shop, said.out, said.err);

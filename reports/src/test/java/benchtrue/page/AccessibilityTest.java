@@ -2,6 +2,7 @@ package benchtrue.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchtrue.Desk;
 import benchtrue.InventedShop;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

@@ -2,6 +2,7 @@ package benchtrue.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchtrue.Desk;
 import benchtrue.InventedShop;
 import benchtrue.nightly.Report;
 import benchtrue.nightly.Review;

@@ -20,6 +20,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
@@ -218,7 +219,8 @@ class WritePageTest {
                 night.notices(),
                 List.of(changed),
                 night.setAside(),
-                List.of()));
+                List.of(),
+                Optional.empty()));
         assertThat(page)
                 .contains("Sep\u00a02026</th><td>earned labour cost</td><td class=\"n\">12.5000</td>")
                 .contains("<td class=\"n\">not known</td><td>ticket T00001 labour cost</td>");

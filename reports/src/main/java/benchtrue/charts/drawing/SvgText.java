@@ -91,9 +91,13 @@ final class SvgText {
                 && PAINT.stream().allMatch(name -> one.getAttribute(name).equals(other.getAttribute(name)));
     }
 
-    /** Shapes painted alike stand in one group that says so once: hundreds of points then take little room. */
+    /** Shapes painted alike become one, or stand in one group that says so once: hundreds of points then take little room. */
     private void write(List<Element> alike) {
-        if (alike.size() > 1 && !alike.get(0).getTagName().equals("g")) {
+        if (alike.size() > 1 && OnePath.can(alike)) {
+            text.append("<path");
+            attributes(alike.get(0).getAttributes(), PAINT);
+            text.append(" d=\"").append(OnePath.of(alike)).append("\"/>\n");
+        } else if (alike.size() > 1 && !alike.get(0).getTagName().equals("g")) {
             text.append("<g");
             attributes(alike.get(0).getAttributes(), PAINT);
             text.append(">\n");
@@ -122,6 +126,10 @@ final class SvgText {
         if (name.equals("defs") || (name.equals("g") && !element.hasChildNodes())) {
             return;
         }
+        if (name.equals("g") && element.getChildNodes().getLength() == 1) {
+            onlyChild(element, (Element) element.getFirstChild());
+            return;
+        }
         text.append('<').append(name);
         attributes(element.getAttributes(), WRITTEN);
         if (element.hasChildNodes()) {
@@ -132,6 +140,17 @@ final class SvgText {
             text.append("/>");
         }
         text.append('\n');
+    }
+
+    /** A group of one says nothing that the one can't say itself. */
+    private void onlyChild(Element group, Element child) {
+        NamedNodeMap all = group.getAttributes();
+        for (int i = 0; i < all.getLength(); i++) {
+            if (!child.hasAttribute(all.item(i).getNodeName())) {
+                child.setAttribute(all.item(i).getNodeName(), all.item(i).getNodeValue());
+            }
+        }
+        element(child);
     }
 
     private void attributes(NamedNodeMap all, Set<String> written) {

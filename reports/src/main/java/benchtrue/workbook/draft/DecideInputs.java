@@ -1,5 +1,6 @@
 package benchtrue.workbook.draft;
 
+import benchtrue.format.Words;
 import benchtrue.nightly.Review;
 import benchtrue.revision.BackTest;
 import benchtrue.revision.PastMethod;
@@ -8,7 +9,10 @@ import benchtrue.shop.Money;
 import benchtrue.workbook.sheet.Amounts;
 import benchtrue.workbook.sheet.CellStyles;
 import benchtrue.workbook.sheet.Grid;
+import benchtrue.workbook.sheet.TypedCells;
+import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.Name;
+import org.apache.poi.ss.util.CellRangeAddressList;
 import org.apache.poi.xssf.streaming.SXSSFSheet;
 
 /** The head of the sheet: what it is for, and the inputs that everything below follows. */
@@ -20,6 +24,9 @@ final class DecideInputs {
     static final String OWN = "own";
 
     static final String SIMPLER = "simpler";
+
+    /** What the cell of the rule may hold. */
+    static final String[] RULES = Stream.of(Policy.Rule.values()).map(Words::of).toArray(String[]::new);
 
     /** The named cells, in the order of their rows. */
     enum Input {
@@ -65,13 +72,20 @@ final class DecideInputs {
         int row = FIRST_INPUT_ROW;
         for (Input input : Input.values()) {
             grid.row(row).text(input.words).at(VALUE_COLUMN);
+            CellRangeAddressList cell = new CellRangeAddressList(row - 1, row - 1, VALUE_COLUMN, VALUE_COLUMN);
             switch (input) {
                 case SHOP_RATE -> grid.number(Amounts.money(review.costs().shopRate()), CellStyles.Kind.INPUT);
                 case COVERAGE_POLICY -> grid.number(policy.coverage(), CellStyles.Kind.INPUT_SHARE);
-                case POLICY_RULE -> grid.text(DecideRow.rule(policy), CellStyles.Kind.INPUT);
+                case POLICY_RULE -> {
+                    grid.text(DecideRow.rule(policy), CellStyles.Kind.INPUT);
+                    TypedCells.oneOf(sheet, cell, "larger, break-even or coverage", RULES);
+                }
                 case PRICE_STEP -> grid.number(Money.units(policy.priceRounding()), CellStyles.Kind.INPUT);
                 case TOLERANCE -> grid.number(review.settings().tolerance(), CellStyles.Kind.INPUT_SHARE);
-                case METHOD -> method(grid);
+                case METHOD -> {
+                    method(grid);
+                    TypedCells.oneOf(sheet, cell, "own or simpler", OWN, SIMPLER);
+                }
                 case DRAFT_DIGEST -> grid.text(draft);
             }
             totals.write(grid, row - FIRST_INPUT_ROW);

@@ -18,13 +18,12 @@ import benchtrue.workbook.sheet.Grid;
 import benchtrue.workbook.sheet.Heading;
 import benchtrue.workbook.sheet.PageSetup;
 import benchtrue.workbook.sheet.TextHeight;
+import benchtrue.workbook.sheet.TypedCells;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.apache.poi.ss.usermodel.DataValidation;
-import org.apache.poi.ss.usermodel.DataValidationConstraint;
 import org.apache.poi.ss.usermodel.DataValidationConstraint.OperatorType;
 import org.apache.poi.ss.usermodel.DataValidationHelper;
 import org.apache.poi.ss.util.CellRangeAddressList;
@@ -133,26 +132,22 @@ public final class DecideSheet {
 
         static void apply(SXSSFSheet sheet, int firstRow, int lastRow) {
             DataValidationHelper helper = sheet.getDataValidationHelper();
-            add(
+            TypedCells.oneOf(
                     sheet,
-                    helper.createExplicitListConstraint(new String[] {"take", "keep", "own"}),
-                    DecideColumn.DECISION,
-                    firstRow,
-                    lastRow,
-                    "take, keep or own; empty leaves the row as it is");
-            add(
+                    cells(DecideColumn.DECISION, firstRow, lastRow),
+                    "take, keep or own; empty leaves the row as it is",
+                    "take",
+                    "keep",
+                    "own");
+            TypedCells.check(
                     sheet,
                     helper.createDecimalConstraint(OperatorType.BETWEEN, "0.05", "2000"),
-                    DecideColumn.OWN_HOURS,
-                    firstRow,
-                    lastRow,
+                    cells(DecideColumn.OWN_HOURS, firstRow, lastRow),
                     "bench hours, such as 11.5");
-            add(
+            TypedCells.check(
                     sheet,
                     helper.createDateConstraint(OperatorType.GREATER_THAN, "DATE(2000,1,1)", null, null),
-                    DecideColumn.UNTIL,
-                    firstRow,
-                    lastRow,
+                    cells(DecideColumn.UNTIL, firstRow, lastRow),
                     "a date, such as 2027-06-30");
             sheet.enableLocking();
             sheet.lockFormatColumns(false);
@@ -160,20 +155,8 @@ public final class DecideSheet {
             PageSetup.area(sheet, DecideColumn.LAST_PRINTED.ordinal() + 1, lastRow);
         }
 
-        private static void add(
-                SXSSFSheet sheet,
-                DataValidationConstraint rule,
-                DecideColumn column,
-                int firstRow,
-                int lastRow,
-                String expected) {
-            int place = column.ordinal();
-            DataValidation validation = sheet.getDataValidationHelper()
-                    .createValidation(rule, new CellRangeAddressList(firstRow - 1, lastRow - 1, place, place));
-            validation.createErrorBox("Not understood", "Expected " + expected + ".");
-            validation.setShowErrorBox(true);
-            validation.setEmptyCellAllowed(true);
-            sheet.addValidationData(validation);
+        private static CellRangeAddressList cells(DecideColumn column, int firstRow, int lastRow) {
+            return new CellRangeAddressList(firstRow - 1, lastRow - 1, column.ordinal(), column.ordinal());
         }
     }
 }

@@ -10,12 +10,11 @@ import benchtrue.workbook.sheet.CellStyles;
 import benchtrue.workbook.sheet.Grid;
 import benchtrue.workbook.sheet.Heading;
 import benchtrue.workbook.sheet.PageSetup;
+import benchtrue.workbook.sheet.TypedCells;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
-import org.apache.poi.ss.usermodel.DataValidation;
-import org.apache.poi.ss.usermodel.DataValidationConstraint;
 import org.apache.poi.ss.usermodel.DataValidationConstraint.OperatorType;
 import org.apache.poi.ss.usermodel.DataValidationHelper;
 import org.apache.poi.ss.util.CellRangeAddressList;
@@ -143,33 +142,24 @@ public final class FamiliesSheet {
             CellRangeAddressList rates =
                     new CellRangeAddressList(firstRow - 1, lastRow - 1, FamiliesSheet.OWN_RATE, FamiliesSheet.OWN_RATE);
             rates.addCellRangeAddress(firstRow - 1, FamiliesSheet.OWN_STEP, lastRow - 1, FamiliesSheet.OWN_STEP);
-            add(
+            TypedCells.check(
                     sheet,
                     helper.createDecimalConstraint(OperatorType.GREATER_THAN, "0", null),
                     rates,
                     "an amount above 0, or nothing");
-            add(
+            TypedCells.check(
                     sheet,
                     helper.createDecimalConstraint(OperatorType.BETWEEN, "0.3", "0.95"),
                     new CellRangeAddressList(
                             firstRow - 1, lastRow - 1, FamiliesSheet.OWN_COVERAGE, FamiliesSheet.OWN_COVERAGE),
                     "a share from 30 % to 95 %, or nothing");
-            add(
+            TypedCells.oneOf(
                     sheet,
-                    helper.createExplicitListConstraint(new String[] {"larger", "break-even", "coverage"}),
                     new CellRangeAddressList(firstRow - 1, lastRow - 1, FamiliesSheet.OWN_RULE, FamiliesSheet.OWN_RULE),
-                    "larger, break-even, coverage or nothing");
+                    "larger, break-even, coverage or nothing",
+                    DecideInputs.RULES);
             sheet.enableLocking();
             sheet.lockFormatColumns(false);
-        }
-
-        private static void add(
-                SXSSFSheet sheet, DataValidationConstraint rule, CellRangeAddressList cells, String expected) {
-            DataValidation validation = sheet.getDataValidationHelper().createValidation(rule, cells);
-            validation.createErrorBox("Not understood", "Expected " + expected + ".");
-            validation.setShowErrorBox(true);
-            validation.setEmptyCellAllowed(true);
-            sheet.addValidationData(validation);
         }
     }
 }

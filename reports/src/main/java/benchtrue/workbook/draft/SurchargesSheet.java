@@ -15,6 +15,7 @@ import benchtrue.workbook.sheet.CellStyles;
 import benchtrue.workbook.sheet.Grid;
 import benchtrue.workbook.sheet.Heading;
 import benchtrue.workbook.sheet.TextHeight;
+import benchtrue.workbook.sheet.TypedCells;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -116,13 +117,13 @@ final class SurchargesSheet {
     }
 
     private static void rules(SXSSFSheet sheet, int lastRow) {
-        var helper = sheet.getDataValidationHelper();
-        var choice = helper.createValidation(
-                helper.createExplicitListConstraint(new String[] {"take", "own", "drop"}),
-                new CellRangeAddressList(FIRST_ROW - 1, lastRow - 1, DECISION, DECISION));
-        choice.createErrorBox("Not understood", "Expected take, own or drop; empty leaves the row as it is.");
-        choice.setShowErrorBox(true);
-        sheet.addValidationData(choice);
+        TypedCells.oneOf(
+                sheet,
+                new CellRangeAddressList(FIRST_ROW - 1, lastRow - 1, DECISION, DECISION),
+                "take, own or drop; empty leaves the row as it is",
+                "take",
+                "own",
+                "drop");
         sheet.enableLocking();
     }
 

@@ -176,9 +176,9 @@ public final class WriteRevisionWorkbook implements Report {
                                             + " jobs; all are in lines.csv.");
             grid.row(3)
                     .text(
-                            "Printed without its jobs, which fill many pages. To print them, clear the print area (print range).");
+                            "Not printed, since its jobs fill many pages. To print them, clear the print area (print range).");
             Heading.write(HEADINGS, FIRST_ROW - 1, sheet, grid);
-            PageSetup.area(sheet, HEADINGS.size(), FIRST_ROW - 1);
+            PageSetup.nothing(sheet, HEADINGS.size());
             for (int i = 0; i < shown.length; i++) {
                 job(grid.row(FIRST_ROW + i), shown[i]);
             }

@@ -48,7 +48,7 @@ public final class NotesSheet {
             }
             row++;
         }
-        PageSetup.landscape(sheet);
+        PageSetup.portrait(sheet);
     }
 
     private record Block(String title, List<String> paragraphs) {}

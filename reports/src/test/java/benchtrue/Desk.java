@@ -1,4 +1,4 @@
-package benchtrue.page;
+package benchtrue;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.fail;
@@ -10,17 +10,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 
-/** Programs of a desktop that show, print and check the page; says which is missing and where it comes from. */
-final class Desk {
+/** Programs of a desktop that show, print and check what is written; says which is missing and where it comes from. */
+public final class Desk {
     private final Path folder;
 
     /** Takes a folder for what the programs leave behind. */
-    Desk(Path folder) {
+    public Desk(Path folder) {
         this.folder = folder;
     }
 
     /** Runs a program in the folder and returns what it prints. */
-    String run(String missing, String program, String... arguments) throws IOException, InterruptedException {
+    public String run(String missing, String program, String... arguments) throws IOException, InterruptedException {
         List<String> command = new ArrayList<>(List.of(program));
         command.addAll(List.of(arguments));
         Path out = folder.resolve("out.txt");
@@ -46,7 +46,7 @@ final class Desk {
     }
 
     /** Runs Chromium without a window. */
-    String chromium(String... arguments) throws IOException, InterruptedException {
+    public String chromium(String... arguments) throws IOException, InterruptedException {
         List<String> all = new ArrayList<>(List.of(
                 "--headless",
                 "--no-sandbox",
@@ -59,12 +59,12 @@ final class Desk {
     }
 
     /** Runs one of the programs that read PDF. */
-    String poppler(String program, String... arguments) throws IOException, InterruptedException {
+    public String poppler(String program, String... arguments) throws IOException, InterruptedException {
         return run("on Debian, apt-get install poppler-utils", program, arguments);
     }
 
     /** Fetches a package of the npm registry at one version into the folder. */
-    void npm(String packageAndVersion) throws IOException, InterruptedException {
+    public void npm(String packageAndVersion) throws IOException, InterruptedException {
         run(
                 "on Debian, apt-get install npm; it must reach its registry",
                 "npm",
