@@ -21,7 +21,8 @@ import java.util.function.ToDoubleFunction;
 
 /**
  * What each method would have said of every repair type on an earlier day: hours per hour of the book of that day, by code. 1
- * where a method has nothing to go by.
+ * where a method has nothing to go by. All go by hours as they were logged, and so do the jobs that they are scored on: what rounding
+ * and wrong tickets do to a log stands on both sides, but for a method that goes by no log.
  */
 final class FactorsAsOf {
     /** Tickets with a repair type below which nothing is changed. */

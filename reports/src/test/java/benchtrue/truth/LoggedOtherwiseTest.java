@@ -55,6 +55,13 @@ class LoggedOtherwiseTest {
         assertThat(truth.underBelowOne()).isZero();
     }
 
+    @Test
+    void whatRoundingUpAddsToShortRepairsIsTakenOffThemOnSharedTicketsToo() throws IOException {
+        ScenarioTruth.Found found = ScenarioTruth.shop(
+                folder.resolve("shop-526"), 526, 1_200, RewrittenLog.rounded("0.5", RoundingMode.CEILING));
+        assertThat(ScenarioTruth.beyondReach(found)).isLessThan(0.025);
+    }
+
     @Tag("proof")
     @ParameterizedTest
     @CsvSource({

@@ -4,11 +4,14 @@ import benchtrue.costing.CostLines;
 import benchtrue.costing.CostedLines;
 import benchtrue.findings.FindVerdicts;
 import benchtrue.findings.Findings;
+import benchtrue.findings.LoadReach;
 import benchtrue.findings.RepairFinding;
 import benchtrue.findings.Verdict;
+import benchtrue.hours.JobLines;
 import benchtrue.hours.SplitHours;
 import benchtrue.intake.ReadExports;
 import benchtrue.reconcile.Reconcile;
+import benchtrue.sample.LineTruth;
 import benchtrue.sample.RewrittenLog;
 import benchtrue.sample.RewrittenLog.Entry;
 import benchtrue.sample.SampleOptions;
@@ -22,7 +25,9 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 
 /** What verdicts and ranges are worth where a shop's log says something else than was worked; summed over shops. */
 final class ScenarioTruth {
@@ -85,6 +90,30 @@ final class ScenarioTruth {
             trulyUnder += truly ? 1 : 0;
             foundUnder += under && truly ? 1 : 0;
         }
+    }
+
+    /**
+     * Returns how far the hours that repairs were worked in lie beyond what is reckoned with, as the root of the mean square of ln,
+     * over repairs with jobs enough.
+     */
+    static double beyondReach(Found found) {
+        JobLines jobs = found.costs.jobs();
+        LoadReach reach = found.findings.reach();
+        Map<String, Long> worked = found.truth.lines().stream()
+                .filter(LineTruth::judged)
+                .collect(Collectors.groupingBy(
+                        LineTruth::repairType, Collectors.summingLong(LineTruth::loggedSeconds)));
+        return Math.sqrt(found.findings.repairs().stream()
+                .filter(finding -> finding.lines() >= ENOUGH_LINES)
+                .mapToDouble(finding -> {
+                    int type = finding.repairType();
+                    double told = reach.middle()[type] * finding.actualSeconds();
+                    double truly = worked.get(jobs.ledger().repairTypes().name(type));
+                    double nearest = Math.max(told * reach.lower()[type], Math.min(told * reach.higher()[type], truly));
+                    return Math.pow(Math.log(nearest / truly), 2);
+                })
+                .average()
+                .orElseThrow());
     }
 
     /** Returns the share of ranges that hold today's load. */

@@ -1,7 +1,9 @@
 package benchtrue.truth;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import benchtrue.findings.LoadReach;
 import benchtrue.sample.RewrittenLog;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -33,6 +35,17 @@ class WrongTicketsTest {
         ScenarioTruth truth = truth(SHARE, LongStream.range(601, 603));
         assertThat(truth.held()).isGreaterThan(0.78);
         assertThat(truth.off()).isLessThan(0.11);
+    }
+
+    @Test
+    void aLoadThatIsRaisedByTimePutBackMayStillBeWhatWasLogged() throws IOException {
+        LoadReach reach = ScenarioTruth.shop(folder.resolve("mixed"), 601, 1_200, RewrittenLog.mixedUp(SHARE, 601))
+                .findings()
+                .reach();
+        double[] least = reach.middle().clone();
+        Arrays.setAll(least, type -> reach.middle()[type] * reach.lower()[type]);
+        assertThat(Arrays.stream(reach.putBack()).max().orElseThrow()).isGreaterThan(1);
+        assertThat(Arrays.stream(least).max().orElseThrow()).isCloseTo(1, within(1e-9));
     }
 
     @Test
