@@ -5,6 +5,7 @@ import benchtrue.format.Words;
 import benchtrue.intake.ColumnProfile;
 import benchtrue.intake.columns.BookColumn;
 import benchtrue.intake.columns.Column;
+import benchtrue.intake.columns.LineColumn;
 import benchtrue.intake.columns.Made;
 import benchtrue.intake.columns.Need;
 import benchtrue.intake.columns.OverheadColumn;
@@ -203,6 +204,11 @@ final class DraftRule {
                                         : "  # then without the constant below"));
             }
         }
+        boolean timed =
+                guess.matches().stream().anyMatch(match -> match.isSure() && match.column() == LineColumn.QUOTED_HOURS);
+        if (guess.table() == Table.QUOTED_LINES && !timed) {
+            askForUnread(LineColumn.QUOTED_HOURS, "which column says hours quoted?");
+        }
         if (guess.table() == Table.TIME_LOG && !hasHours()) {
             ask("which column says how long, or when it began and ended?", "hours = \"its header\"");
         }
@@ -224,6 +230,7 @@ final class DraftRule {
                         || match.column() == TicketColumn.FINISHED
                         || match.column() == TicketColumn.STATUS);
         if (guess.table() == Table.TICKETS && !ends) {
+            askForUnread(TicketColumn.CLOSED, "which column says when a ticket was closed?");
             lines.add(
                     "# no column says when a ticket was finished: it counts as finished after a long silence in the time log");
         }
@@ -237,6 +244,14 @@ final class DraftRule {
                 .limit(MOST_CANDIDATES)
                 .toList();
         return near.isEmpty() ? "" : " It may be " + String.join(" or ", near) + " from the left.";
+    }
+
+    /** Asks for a column that a file may do without, where one that is not read could be meant. */
+    private void askForUnread(Column column, String question) {
+        String candidates = candidates(column);
+        if (!candidates.isEmpty()) {
+            ask(question + candidates, column.header() + " = \"its header\"");
+        }
     }
 
     private boolean hasHours() {

@@ -10,8 +10,8 @@ import java.util.Set;
 final class PlainWords {
     private static final Set<String> SAY_NOTHING = Set.of(
             "nr", "no", "num", "numero", "nummer", "number", "id", "in", "of", "the", "der", "die", "das", "de", "del",
-            "des", "di", "du", "d", "l", "la", "le", "il", "el", "h", "std", "eur", "usd", "gbp", "chf", "euro", "n",
-            "van", "da", "do", "am");
+            "des", "di", "du", "d", "l", "la", "le", "il", "el", "eur", "usd", "gbp", "chf", "euro", "n", "van", "da",
+            "do", "am");
 
     private PlainWords() {}
 

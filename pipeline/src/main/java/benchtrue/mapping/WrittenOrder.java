@@ -2,21 +2,20 @@ package benchtrue.mapping;
 
 import benchtrue.intake.ColumnProfile;
 import benchtrue.intake.FileProfile;
+import benchtrue.intake.OrderOfDates;
 import benchtrue.intake.WideColumns;
-import benchtrue.intake.cells.DateText;
 import benchtrue.intake.columns.Kind;
 import benchtrue.intake.columns.WideNames;
 import benchtrue.settings.DateOrder;
 import benchtrue.settings.UnpivotHeader;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Stream;
 
 /** Whether day or month stands first in the dates of a rule's files: one week's file may leave open what the others tell. */
 final class WrittenOrder {
-    private final Set<DateText.Order> all = EnumSet.noneOf(DateText.Order.class);
     private boolean isOpen;
+    private boolean dayFirst;
+    private boolean monthFirst;
 
     WrittenOrder(Guess guess, List<FileProfile> alike) {
         List<String> headers = Stream.concat(
@@ -26,10 +25,10 @@ final class WrittenOrder {
                         guess.wide().flatMap(WideColumns::anchor).map(WideColumns.Anchor::name).stream())
                 .toList();
         for (FileProfile file : alike) {
-            Set<DateText.Order> told = EnumSet.noneOf(DateText.Order.class);
-            dates(file, headers).map(DateText::tells).forEach(told::add);
-            isOpen |= told.contains(DateText.Order.OPEN) && !tells(told);
-            all.addAll(told);
+            OrderOfDates told = OrderOfDates.of(dates(file, headers));
+            isOpen |= told.open() && !told.dayFirst() && !told.monthFirst();
+            dayFirst |= told.dayFirst();
+            monthFirst |= told.monthFirst();
         }
     }
 
@@ -41,10 +40,6 @@ final class WrittenOrder {
         return Stream.concat(cells, file.headers().stream().filter(name -> WideNames.isOf(UnpivotHeader.DATE, name)));
     }
 
-    private static boolean tells(Set<DateText.Order> told) {
-        return told.contains(DateText.Order.DAY_FIRST) || told.contains(DateText.Order.MONTH_FIRST);
-    }
-
     /** Returns whether a file alone leaves it open. */
     boolean isOpen() {
         return isOpen;
@@ -52,11 +47,11 @@ final class WrittenOrder {
 
     /** Returns whether the files together leave it open, or contradict each other. */
     boolean isAsked() {
-        return all.contains(DateText.Order.DAY_FIRST) == all.contains(DateText.Order.MONTH_FIRST);
+        return dayFirst == monthFirst;
     }
 
     /** Returns what stands first where the files together tell. */
     DateOrder order() {
-        return all.contains(DateText.Order.DAY_FIRST) ? DateOrder.DAY_MONTH_YEAR : DateOrder.MONTH_DAY_YEAR;
+        return dayFirst ? DateOrder.DAY_MONTH_YEAR : DateOrder.MONTH_DAY_YEAR;
     }
 }

@@ -230,6 +230,38 @@ class DraftMappingTest {
         assertThat(shop.reconciled().ledger().books().newest().types()).hasSize(judged ? 1 : 0);
     }
 
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "completed_date | closed",
+                "Date collected | closed",
+                "Due date       | promised",
+                "Finished on    | finished"
+            })
+    void theDayAfterTheWorkIsNotTheDayThatWasPromised(String header, String column) {
+        Draft draft = draft(new ShopFolder(folder)
+                .without("exports/tickets.csv")
+                .file(
+                        "exports/Jobs.csv",
+                        "job_id,received," + header + ",instrument",
+                        "T1,2026-03-02,2026-03-20,archtop"));
+        assertThat(draft.text()).contains(column + " = \"" + header + "\"");
+    }
+
+    @Test
+    void columnsThatAreNotReadAreNamedWhereANeededOneIsNotFound() {
+        Draft draft = draft(new ShopFolder(folder)
+                .without("exports/tickets.csv")
+                .without("exports/quoted-lines.csv")
+                .file("exports/Jobs.csv", "job_id,received,signed off,instrument", "T1,2026-03-02,2026-03-20,archtop")
+                .file("exports/Quotes.csv", "Job,Repair,Agreed", "T1,refret,12", "T1,setup,1.5"));
+        assertThat(draft.questions())
+                .contains(
+                        "exports/Jobs.csv: which column says when a ticket was closed? It may be column 3 from the left.",
+                        "exports/Quotes.csv: which column says hours quoted? It may be column 3 from the left.");
+    }
+
     @Test
     void aSecondDraftKeepsWhatWorksAndReplacesOnlyTheRuleOfAFileThatChanged() throws IOException {
         ShopFolder shop = shop().file("exports/clock.csv", "Job,Worker,Day,Hours", "T1,Ada,2026-03-03,1")
