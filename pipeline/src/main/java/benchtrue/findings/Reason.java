@@ -177,7 +177,8 @@ final class Reason {
     private String doubt(int type) {
         double most = Math.max(1 - unread.reach().lower()[type], unread.reach().higher()[type] - 1);
         return inDoubt(type)
-                ? " together with " + figures.percent(most) + " that coarse entries, wrong tickets or the shop's pace leave in doubt"
+                ? " together with " + figures.percent(most)
+                        + " that coarse entries, wrong tickets or the shop's pace leave in doubt"
                 : "";
     }
 

@@ -103,8 +103,7 @@ final class RoundedHours {
         /** Returns the middle between the ends of each line's seconds. */
         private double[] middles() {
             double[] middles = new double[low.length];
-            Arrays.setAll(
-                    middles, line -> Math.max(0, jobs.actualSeconds(line) + (low[line] + high[line]) / 2));
+            Arrays.setAll(middles, line -> Math.max(0, jobs.actualSeconds(line) + (low[line] + high[line]) / 2));
             return middles;
         }
 

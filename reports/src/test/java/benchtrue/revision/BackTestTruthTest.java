@@ -157,8 +157,8 @@ class BackTestTruthTest {
     }
 
     private static double error(List<Double> values) {
-        Moments moments = Moments.of(
-                values.stream().mapToDouble(Double::doubleValue).toArray());
+        Moments moments =
+                Moments.of(values.stream().mapToDouble(Double::doubleValue).toArray());
         return moments.standardDeviation() / StrictMath.sqrt(values.size());
     }
 

@@ -101,8 +101,8 @@ final class ScenarioTruth {
         LoadReach reach = found.findings.reach();
         Map<String, Long> worked = found.truth.lines().stream()
                 .filter(LineTruth::judged)
-                .collect(Collectors.groupingBy(
-                        LineTruth::repairType, Collectors.summingLong(LineTruth::loggedSeconds)));
+                .collect(
+                        Collectors.groupingBy(LineTruth::repairType, Collectors.summingLong(LineTruth::loggedSeconds)));
         return Math.sqrt(found.findings.repairs().stream()
                 .filter(finding -> finding.lines() >= ENOUGH_LINES)
                 .mapToDouble(finding -> {
