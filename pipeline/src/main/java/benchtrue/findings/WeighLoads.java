@@ -20,8 +20,8 @@ import java.util.stream.IntStream;
  * <p>Interval and p for under-quoting: Student t on ln R with the delete-a-group jackknife (Tukey 1958; Efron 1982), degrees
  * of freedom = groups with the type - 1. Beside its own tickets, a type's hours hang on the tickets of the types they are
  * split from, and on what the split leans on; both widen it, the second twice as far where little else is known, since what
- * one type is pulled by is then no chance among many (Armstrong, Kolesar 2018: a bound on bias). p for over-quoting: the largest of that, the percentile and the
- * BCa bootstrap (Efron 1987), since hours are skewed to the right and each alone is too eager there.
+ * one type is pulled by is then no chance among many (Armstrong, Kolesar 2018: a bound on bias). p for over-quoting: the larger
+ * of that and the BCa bootstrap's (Efron 1987), since hours are skewed to the right and each alone is too eager there.
  */
 final class WeighLoads {
     static final double LEVEL = 0.90;
@@ -201,7 +201,6 @@ final class WeighLoads {
 
     private static double skewed(Jackknife jackknife, double[] replicates, double floor) {
         double load = StrictMath.exp(jackknife.estimate());
-        Bootstrap bootstrap = Bootstrap.of(load, replicates, jackknife.acceleration());
-        return StrictMath.max(bootstrap.percentileChanceAtLeast(floor), bootstrap.bcaChanceAtLeast(floor));
+        return Bootstrap.of(load, replicates, jackknife.acceleration()).bcaChanceAtLeast(floor);
     }
 }

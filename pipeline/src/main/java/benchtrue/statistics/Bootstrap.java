@@ -3,7 +3,7 @@ package benchtrue.statistics;
 import java.util.Arrays;
 
 /**
- * Percentile and bias-corrected accelerated (BCa) one-sided bootstrap p-values (Efron 1987, JASA 82, 171-185; Davison, Hinkley
+ * Bias-corrected accelerated (BCa) one-sided bootstrap p-values (Efron 1987, JASA 82, 171-185; Davison, Hinkley
  * 1997, chapter 5) from given replicates.
  *
  * <p>With z0 = &Phi;&#8315;&sup1;(share of replicates below the estimate) and acceleration a, the interval's end at level &alpha; is the
@@ -38,12 +38,7 @@ public final class Bootstrap {
         return new Bootstrap(usable, Normal.quantile(share(usable, estimate)), acceleration);
     }
 
-    /** Returns the percentile p-value against "no less than {@code bound}": small means surely below. */
-    public double percentileChanceAtLeast(double bound) {
-        return 1 - share(replicates, bound);
-    }
-
-    /** Returns the BCa p-value against "no less than {@code bound}": the level whose upper end is the bound. */
+    /** Returns the BCa p-value against "no less than {@code bound}": the level whose upper end is the bound; small means surely below. */
     public double bcaChanceAtLeast(double bound) {
         return Normal.upperTail(bcaPoint(bound));
     }
