@@ -92,17 +92,4 @@ final class TicketGroups {
                 .mapToDouble(group -> values[group][type])
                 .toArray();
     }
-
-    /**
-     * Returns the variance of ln(value) that groups without a repair type bring to it, through hours split between it and
-     * the types that they do hold.
-     */
-    double beside(int type, double value, double[][] values) {
-        double variance = 0;
-        for (int group = 0; group < groups; group++) {
-            double moved = StrictMath.log(values[group][type] / value);
-            variance += holds[group][type] || Double.isNaN(moved) ? 0 : moved * moved;
-        }
-        return variance;
-    }
 }

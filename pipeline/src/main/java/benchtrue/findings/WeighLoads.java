@@ -18,10 +18,10 @@ import java.util.stream.IntStream;
  * since the lines of a ticket share technician, instrument and clock; the split of unlabelled hours is redone each time.
  *
  * <p>Interval and p for under-quoting: Student t on ln R with the delete-a-group jackknife (Tukey 1958; Efron 1982), degrees
- * of freedom = groups with the type - 1. Beside its own tickets, a type's hours hang on the tickets of the types they are
- * split from, and on what the split leans on; both widen it, the second twice as far where little else is known, since what
- * one type is pulled by is then no chance among many (Armstrong, Kolesar 2018: a bound on bias). p for over-quoting: the larger
- * of that and the BCa bootstrap's (Efron 1987), since hours are skewed to the right and each alone is too eager there.
+ * of freedom = groups with the type - 1. Beside its own tickets, a type's hours hang on what the split leans on, which widens
+ * it, twice as far where little else is known, since what one type is pulled by is then no chance among many (Armstrong,
+ * Kolesar 2018: a bound on bias). p for over-quoting: the larger of that and the BCa bootstrap's (Efron 1987), since hours are
+ * skewed to the right and each alone is too eager there.
  */
 final class WeighLoads {
     static final double LEVEL = 0.90;
@@ -127,8 +127,7 @@ final class WeighLoads {
         double[] leaning = model.leaningVariance();
         Jackknife[] jackknives = new Jackknife[whole.length];
         Arrays.setAll(jackknives, type -> {
-            Jackknife sampled = Jackknife.ofLog(whole[type], groups.holding(type, without))
-                    .widened(groups.beside(type, whole[type], without));
+            Jackknife sampled = Jackknife.ofLog(whole[type], groups.holding(type, without));
             return sampled.widened(doubt(leaning[type], sampled.standardError()));
         });
         return jackknives;

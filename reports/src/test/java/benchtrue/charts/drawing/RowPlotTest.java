@@ -7,6 +7,7 @@ import benchtrue.charts.TextBoxes;
 import benchtrue.format.Figures;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
@@ -14,13 +15,22 @@ import org.w3c.dom.NodeList;
 class RowPlotTest {
     private static final Figures FIGURES = Figures.of("en", "EUR");
 
+    /** Lines stand alone or, painted alike, as stretches of one path. */
     private static long linesOfWidth(Drawing drawing, String width) throws Exception {
-        String svg = new Picture("test", "A finding", "A note.", drawing).svg();
-        NodeList lines = TextBoxes.root(svg).getElementsByTagName("line");
-        return IntStream.range(0, lines.getLength())
-                .mapToObj(i -> (Element) lines.item(i))
-                .filter(line -> width.equals(inherited(line)))
+        Element root = TextBoxes.root(new Picture("test", "A finding", "A note.", drawing).svg());
+        long alone = ofWidth(root, "line", width).count();
+        long stretches = ofWidth(root, "path", width)
+                .flatMap(path -> Stream.of(path.getAttribute("d").split("M")))
+                .filter(stretch -> stretch.matches("[^A-Za-z]+L[^A-Za-z]+"))
                 .count();
+        return alone + stretches;
+    }
+
+    private static Stream<Element> ofWidth(Element root, String name, String width) {
+        NodeList shapes = root.getElementsByTagName(name);
+        return IntStream.range(0, shapes.getLength())
+                .mapToObj(i -> (Element) shapes.item(i))
+                .filter(shape -> width.equals(inherited(shape)));
     }
 
     private static String inherited(Element line) {
