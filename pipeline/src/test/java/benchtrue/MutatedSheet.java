@@ -3,9 +3,11 @@ package benchtrue;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Random;
+import java.util.function.UnaryOperator;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
@@ -16,11 +18,9 @@ public final class MutatedSheet {
 
     /** Returns the workbook with one part mutated, or the mutated bytes where it is no archive any more. */
     public static byte[] of(byte[] workbook, Random random) throws IOException {
-        Map<String, byte[]> parts = new LinkedHashMap<>();
-        try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(workbook))) {
-            for (ZipEntry part = zip.getNextEntry(); part != null; part = zip.getNextEntry()) {
-                parts.put(part.getName(), zip.readAllBytes());
-            }
+        Map<String, byte[]> parts;
+        try {
+            parts = parts(workbook);
         } catch (IOException | IllegalArgumentException noArchive) {
             return MutatedBytes.of(workbook, random);
         }
@@ -31,6 +31,26 @@ public final class MutatedSheet {
         String chosen = random.nextBoolean() ? names[names.length - 1] : names[random.nextInt(names.length)];
         parts.put(chosen, MutatedBytes.of(parts.get(chosen), random));
         return zipped(parts);
+    }
+
+    /** Returns the workbook with one part's text changed. */
+    public static byte[] with(byte[] workbook, String part, UnaryOperator<String> change) throws IOException {
+        Map<String, byte[]> parts = parts(workbook);
+        parts.computeIfPresent(
+                part,
+                (name, bytes) ->
+                        change.apply(new String(bytes, StandardCharsets.UTF_8)).getBytes(StandardCharsets.UTF_8));
+        return zipped(parts);
+    }
+
+    private static Map<String, byte[]> parts(byte[] workbook) throws IOException {
+        Map<String, byte[]> parts = new LinkedHashMap<>();
+        try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(workbook))) {
+            for (ZipEntry part = zip.getNextEntry(); part != null; part = zip.getNextEntry()) {
+                parts.put(part.getName(), zip.readAllBytes());
+            }
+        }
+        return parts;
     }
 
     private static byte[] zipped(Map<String, byte[]> parts) throws IOException {

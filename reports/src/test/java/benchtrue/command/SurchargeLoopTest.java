@@ -2,6 +2,7 @@ package benchtrue.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchtrue.BanjoShop;
 import benchtrue.Office;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -14,9 +15,8 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.Random;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
@@ -33,6 +33,7 @@ class SurchargeLoopTest {
     private static final String LATER = "2026-10-31";
     private static final int DECISION = 5;
     private static final int REPAIR_TYPE = 9;
+    private static final int WHEN = 10;
     private static final String TAKE = """
               Dim sheet As Object
               sheet = book.Sheets.getByName("Surcharges")
@@ -44,58 +45,11 @@ class SurchargeLoopTest {
 
     private final StringWriter out = new StringWriter();
     private final StringWriter err = new StringWriter();
-    private final StringBuilder tickets = new StringBuilder("ticket,opened,closed,status,instrument_class\n");
-    private final StringBuilder lines =
-            new StringBuilder("ticket,line,repair_type,quoted_hours,quoted_labour,outcome\n");
-    private final StringBuilder log = new StringBuilder("entry,ticket,line,technician,work_date,hours\n");
-    private final Random random = new Random(3);
+    private BanjoShop jobs;
 
     @BeforeEach
     void nutsOnBanjosTakeTwiceAsLong() throws IOException {
-        Files.createDirectories(shop.resolve("exports"));
-        Files.createDirectories(shop.resolve("price-book"));
-        Files.writeString(shop.resolve("shop.toml"), "currency = \"EUR\"\nshop_rate = 100\n");
-        Files.writeString(
-                shop.resolve("price-book/2023-01-01.csv"),
-                "repair_type,title,family,book_hours,book_labour\n"
-                        + "nut,Nut,fretwork,2,200\nsetup,Setup,setup,1.5,150\n");
-        jobs("A", LocalDate.of(2024, 1, 8), 220, 4, 2);
-        write();
-    }
-
-    /** Jobs in turn nuts and setups, each quoted at the book. */
-    private void jobs(String key, LocalDate from, int count, int apart, double banjoQuote) {
-        for (int i = 0; i < count; i++) {
-            boolean nut = i % 2 == 0;
-            boolean banjo = random.nextInt(4) == 0;
-            double quoted = nut ? (banjo ? banjoQuote : 2) : 1.5;
-            double taken = (nut ? (banjo ? 4 : 2) : 1.5) * Math.exp(0.15 * random.nextGaussian());
-            LocalDate day = from.plusDays((long) i * apart);
-            tickets.append(String.format(
-                    Locale.ROOT,
-                    "%s%03d,%s,%s,closed,%s%n",
-                    key,
-                    i,
-                    day,
-                    day.plusDays(3),
-                    banjo ? "banjo" : "flat-top"));
-            lines.append(String.format(
-                    Locale.ROOT,
-                    "%s%03d,1,%s,%.2f,%.0f,accepted%n",
-                    key,
-                    i,
-                    nut ? "nut" : "setup",
-                    quoted,
-                    100 * quoted));
-            log.append(String.format(
-                    Locale.ROOT, "E%s%03d,%s%03d,1,Ada,%s,%.2f%n", key, i, key, i, day.plusDays(1), taken));
-        }
-    }
-
-    private void write() throws IOException {
-        Files.writeString(shop.resolve("exports/tickets.csv"), tickets);
-        Files.writeString(shop.resolve("exports/quoted-lines.csv"), lines);
-        Files.writeString(shop.resolve("exports/time-log.csv"), log);
+        jobs = new BanjoShop(shop);
     }
 
     @Test
@@ -118,11 +72,29 @@ class SurchargeLoopTest {
         takenAndQuoted(taken());
     }
 
+    /** A letter less in a condition, and the line would hold for no instrument at all. */
+    @Test
+    void aLineForOtherInstrumentsThanWereDraftedIsNeverAdopted() throws Exception {
+        night();
+        Path decided = taken(row -> row.createCell(WHEN).setCellValue("bango"));
+        assertThat(exit("adopt", decided.toString(), "--effective", BOOK, "--as-of", FIRST))
+                .isEqualTo(65);
+        assertThat(err.toString()).contains("sheet Surcharges, cell F3", "lines that are not as they were drafted");
+        assertThat(shop.resolve("surcharges")).doesNotExist();
+        assertThat(shop.resolve("price-book/" + BOOK + ".csv")).doesNotExist();
+    }
+
     private Path taken() throws Exception {
+        return taken(row -> {});
+    }
+
+    private Path taken(Consumer<Row> alsoChanged) throws Exception {
         Path decided = shop.resolve("decided.xlsx");
         try (XSSFWorkbook workbook = new XSSFWorkbook(draft().toFile());
                 OutputStream file = Files.newOutputStream(decided)) {
-            row(workbook.getSheet("Surcharges")).getCell(DECISION).setCellValue("take");
+            Row line = row(workbook.getSheet("Surcharges"));
+            line.getCell(DECISION).setCellValue("take");
+            alsoChanged.accept(line);
             workbook.getCreationHelper().createFormulaEvaluator().evaluateAll();
             workbook.write(file);
         }
@@ -166,8 +138,7 @@ class SurchargeLoopTest {
         assertThat(line).startsWith("nut,banjo,");
         double more = Double.parseDouble(line.split(",")[2]);
         assertThat(more).isBetween(1.5, 2.5);
-        jobs("B", LocalDate.parse(BOOK), 60, 1, 2 + more);
-        write();
+        jobs.jobs("B", LocalDate.parse(BOOK), 60, 1, 2 + more);
         run("nightly", "--as-of", LATER);
         assertThat(rows(LATER, "causes.csv", "nut")).noneMatch(row -> row.contains("banjo"));
         List<String> found = List.of(rows(LATER, "findings.csv", "nut").get(0).split(","));

@@ -21,6 +21,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.CellRangeAddressList;
@@ -29,8 +30,8 @@ import org.apache.poi.xssf.streaming.SXSSFSheet;
 /** Lines of the book that hold on a condition, one a row: what is drafted, what stands, and what the owner decides on each. */
 final class SurchargesSheet {
     static final String NAME = "Surcharges";
-    private static final int FIRST_ROW = 5;
-    private static final int DECISION = 5;
+    static final int FIRST_ROW = 5;
+    static final int DECISION = 5;
     private static final int OWN_HOURS = 6;
     private static final int NEW_HOURS = 7;
     private static final int NEW_PRICE = 8;
@@ -68,6 +69,17 @@ final class SurchargesSheet {
                                 ? "No class, trait or age of an instrument surely makes a repair longer."
                                 : "A job with the condition is quoted at the repair's hours and these together. Take a drafted"
                                         + " line, give it own hours, or drop one that stands; empty leaves things as they are.");
+        if (!lines.isEmpty()) {
+            DraftedLines drafted = new DraftedLines();
+            lines.forEach(proposed -> drafted.add(
+                    proposed.line().title(),
+                    Amounts.plain(Hours.of(proposed.line().seconds())),
+                    Amounts.plain(Money.units(proposed.line().labour())),
+                    proposed.line().repairType(),
+                    proposed.line().when(),
+                    family(review, proposed.line())));
+            drafted.write(sheet, grid, FIRST_ROW - 2);
+        }
         Heading.write(HEADINGS, FIRST_ROW - 1, sheet, grid);
         int row = FIRST_ROW;
         for (ProposedSurcharge line : lines) {
@@ -81,11 +93,7 @@ final class SurchargesSheet {
 
     private static void write(Review review, FamiliesSheet families, ProposedSurcharge proposed, int row, Grid grid) {
         Surcharge line = proposed.line();
-        String family = review.revision()
-                .against(review.ledger())
-                .type(line.repairType())
-                .map(RepairType::family)
-                .orElse("");
+        String family = family(review, line);
         double stays = proposed.standing() ? Hours.of(line.seconds()) : 0;
         grid.tall(TextHeight.of(proposed.basis() + line.title(), 60))
                 .text(line.title(), CellStyles.Kind.WRAPPED)
@@ -106,6 +114,14 @@ final class SurchargesSheet {
                 .text(line.repairType(), CellStyles.Kind.NOTE)
                 .text(line.when(), CellStyles.Kind.NOTE)
                 .text(family, CellStyles.Kind.NOTE);
+    }
+
+    private static String family(Review review, Surcharge line) {
+        return review.revision()
+                .against(review.ledger())
+                .type(line.repairType())
+                .map(RepairType::family)
+                .orElse("");
     }
 
     private static String at(String template, int row, Map<String, String> family) {
@@ -130,12 +146,19 @@ final class SurchargesSheet {
     /** Returns what was decided on the sheet; nothing where the workbook has none. */
     static List<SurchargeDecision> read(DecidedCells cells, Sheet sheet, RowPrices prices, List<CellFault> faults) {
         List<SurchargeDecision> decided = new ArrayList<>();
+        DraftedLines drafted = new DraftedLines();
         for (int number = FIRST_ROW; number <= sheet.getLastRowNum() + 1; number++) {
             Row row = sheet.getRow(number - 1);
             if (row != null && !cells.at(row, REPAIR_TYPE).isEmpty()) {
+                drafted.add(Stream.of(0, 1, 2, REPAIR_TYPE, WHEN, FAMILY)
+                        .map(column -> cells.at(row, column).text())
+                        .toArray(String[]::new));
                 read(cells, row, prices.of(cells.at(row, FAMILY).text()), faults)
                         .ifPresent(decided::add);
             }
+        }
+        if (!decided.isEmpty()) {
+            drafted.fault(cells).ifPresent(faults::add);
         }
         return decided;
     }

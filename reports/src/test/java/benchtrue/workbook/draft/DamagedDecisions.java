@@ -1,5 +1,6 @@
 package benchtrue.workbook.draft;
 
+import benchtrue.BanjoShop;
 import benchtrue.MutatedBytes;
 import benchtrue.MutatedSheet;
 import benchtrue.UnderQuotedShop;
@@ -15,6 +16,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -41,13 +43,13 @@ final class DamagedDecisions {
     private final Map<String, String> decided;
     private int refused;
 
-    DamagedDecisions(Path folder) throws IOException {
-        shop = UnderQuotedShop.write(folder.resolve("shop"), 1.3);
+    private DamagedDecisions(Path folder, Path shop, Decisions decisions) throws IOException {
+        this.shop = shop;
         Path night = new Night(List.of(new WriteRevisionWorkbook()), Progress.UNHEARD, Clock.systemUTC(), "test")
                 .run(shop, Settings.DEFAULTS, (int) DECIDED.toEpochDay())
                 .folder();
         workbook = folder.resolve("decided.xlsx");
-        decide(night.resolve(WriteRevisionWorkbook.FILE));
+        decide(night.resolve(WriteRevisionWorkbook.FILE), decisions);
         whole = Files.readAllBytes(workbook);
         before = written();
         adopt();
@@ -58,15 +60,37 @@ final class DamagedDecisions {
         }
     }
 
-    private void decide(Path draft) throws IOException {
-        try (XSSFWorkbook open = new XSSFWorkbook(Files.newInputStream(draft))) {
-            Sheet sheet = open.getSheet(DecideSheet.NAME);
+    /** What an owner types into a draft. */
+    private interface Decisions {
+        void type(XSSFWorkbook draft);
+    }
+
+    /** One repair is taken, one has hours of its own, one is kept. */
+    static DamagedDecisions onRepairs(Path folder) throws IOException {
+        return new DamagedDecisions(folder, UnderQuotedShop.write(folder.resolve("shop"), 1.3), draft -> {
+            Sheet sheet = draft.getSheet(DecideSheet.NAME);
             set(sheet, "job-0", DecideColumn.DECISION, "take");
             set(sheet, "job-1", DecideColumn.DECISION, "own");
             row(sheet, "job-1").getCell(DecideColumn.OWN_HOURS.ordinal()).setCellValue(5.25);
             set(sheet, "job-2", DecideColumn.DECISION, "keep");
             set(sheet, "job-2", DecideColumn.REASON, "a new press");
             row(sheet, "job-2").getCell(DecideColumn.UNTIL.ordinal()).setCellValue(KEPT_UNTIL);
+        });
+    }
+
+    /** The line for banjos is taken. */
+    static DamagedDecisions onALineWithACondition(Path folder) throws IOException {
+        Path shop = folder.resolve("shop");
+        new BanjoShop(shop);
+        return new DamagedDecisions(folder, shop, draft -> draft.getSheet(SurchargesSheet.NAME)
+                .getRow(SurchargesSheet.FIRST_ROW - 1)
+                .getCell(SurchargesSheet.DECISION)
+                .setCellValue("take"));
+    }
+
+    private void decide(Path draft, Decisions decisions) throws IOException {
+        try (XSSFWorkbook open = new XSSFWorkbook(Files.newInputStream(draft))) {
+            decisions.type(open);
             open.getCreationHelper().createFormulaEvaluator().evaluateAll();
             try (OutputStream saved = Files.newOutputStream(workbook)) {
                 open.write(saved);
@@ -104,6 +128,25 @@ final class DamagedDecisions {
         }
     }
 
+    /** Returns why the workbook is refused with the entities declared in a part and the last of them, a11, asked for. */
+    String refusalOf(String part, String entities) throws IOException {
+        byte[] asking = MutatedSheet.with(
+                whole,
+                part,
+                text -> text.replaceFirst("\\?>", "?><!DOCTYPE x [" + entities + "]>")
+                        .replaceFirst("<(t|v)>[^<]*<", "<$1>&a11;<"));
+        if (Arrays.equals(asking, MutatedSheet.with(whole, part, text -> text))) {
+            throw new IllegalArgumentException("no part " + part);
+        }
+        Files.write(workbook, asking);
+        try {
+            adopt();
+        } catch (Refusal refusal) {
+            return refusal.getMessage();
+        }
+        throw new AssertionError("adopted with entities in " + part);
+    }
+
     private void adopted(String which) throws IOException {
         Map<String, String> expected = decided;
         try {
@@ -133,24 +176,32 @@ final class DamagedDecisions {
                         new Adoption(EFFECTIVE, DECIDED, "Orla", Optional.empty(), Adoption.LaterBook.ASK));
     }
 
-    /** Returns every book by its file's name. */
+    /** Returns every book and its lines with conditions by their files, and where nothing was decided. */
     private Map<String, String> written() throws IOException {
         Map<String, String> books = new TreeMap<>();
-        try (Stream<Path> files = Files.list(shop.resolve("price-book"))) {
-            for (Path file : files.toList()) {
-                books.put(file.getFileName().toString(), Files.readString(file));
+        for (String folder : List.of("price-book", "surcharges")) {
+            for (Path file : files(folder)) {
+                books.put(folder + "/" + file.getFileName(), Files.readString(file));
             }
         }
+        books.put("decisions", files("decisions").size() + " records");
         return books;
+    }
+
+    private List<Path> files(String folder) throws IOException {
+        if (!Files.isDirectory(shop.resolve(folder))) {
+            return List.of();
+        }
+        try (Stream<Path> files = Files.list(shop.resolve(folder))) {
+            return files.toList();
+        }
     }
 
     private void putBack() throws IOException {
         Files.deleteIfExists(shop.resolve("price-book").resolve(EFFECTIVE + ".csv"));
-        if (Files.isDirectory(shop.resolve("decisions"))) {
-            try (Stream<Path> files = Files.list(shop.resolve("decisions"))) {
-                for (Path file : files.toList()) {
-                    Files.delete(file);
-                }
+        for (String folder : List.of("decisions", "surcharges")) {
+            for (Path file : files(folder)) {
+                Files.delete(file);
             }
         }
     }
