@@ -5,12 +5,14 @@ import benchtrue.intake.columns.Table;
 import benchtrue.intake.dialects.CurrencyMarks;
 import benchtrue.intake.dialects.Dialects;
 import benchtrue.intake.dialects.LookAgain;
+import benchtrue.intake.files.DigestedFile;
 import benchtrue.settings.Settings;
 import benchtrue.shop.Notice;
 import benchtrue.shop.Refusal;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -46,7 +48,19 @@ public final class ReadExports {
                 notices.addAll(read.notices());
             }
         }
+        expectOneContent(files);
         return new Exports(rows, files, notices);
+    }
+
+    /** A file of several tables is read once for each: rows of what it was before and of what it is now are no shop's. */
+    static void expectOneContent(List<InputFile> files) {
+        Map<String, String> digests = new HashMap<>();
+        for (InputFile file : files) {
+            String first = digests.putIfAbsent(file.file(), file.sha256());
+            if (first != null && !first.equals(file.sha256())) {
+                throw DigestedFile.changed(file.file());
+            }
+        }
     }
 
     /** Refuses all tables that can't be read at once, so that the owner mends them at once. */

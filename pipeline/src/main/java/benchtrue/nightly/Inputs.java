@@ -8,6 +8,7 @@ import benchtrue.shop.Sha256;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.util.ArrayList;
@@ -88,10 +89,21 @@ record Inputs(List<FileDigest> files, SortedMap<String, List<String>> told) {
         });
     }
 
-    /** Returns the files of a folder with an ending, by name; none where the folder is missing. */
+    /**
+     * Returns the files of a folder with an ending, by name; none where the folder is missing.
+     *
+     * @throws Refusal where its name stands for something else: what was decided or sealed is not nothing then, but away
+     */
     static List<Path> files(Path folder, String ending) {
-        if (!Files.isDirectory(folder)) {
+        if (!Files.exists(folder, LinkOption.NOFOLLOW_LINKS)) {
             return List.of();
+        }
+        if (!Files.isDirectory(folder)) {
+            throw new Refusal(
+                    ExitCode.MISSING,
+                    folder + ": found something that is no folder, or a link that leads nowhere, expected the folder of"
+                            + " the files that benchtrue wrote there. Put it back, or see whether its disk is there, and run"
+                            + " again.");
         }
         try (Stream<Path> found = Files.list(folder)) {
             return found.filter(file -> file.getFileName().toString().endsWith(ending))

@@ -34,7 +34,8 @@ enum Doubt {
     BENCH_WITHOUT_TICKET("Bench time without a ticket: it counts as shop time."),
     NO_WAGE("The technician has no wage on that day: the hours count, the cost is incomplete."),
     KEY_USED_AGAIN(
-            "After half a year without any time a technician works again, with a new wage since, and is perhaps somebody else:"
+            "After half a year without any time, or a month and at a lower wage, a technician works again with a new wage since, and"
+                    + " is perhaps somebody else:"
                     + " each hour counts at the wage of its day, and all as one person's."),
     HOURS_EQUAL_QUOTE("The hours logged to a line equal its quote to the minute: perhaps copied, not measured."),
     PERHAPS_OF_ANOTHER(

@@ -20,6 +20,9 @@ final class TimeDoubts {
     /** In days: nobody is away so long without leaving, or nearly. */
     private static final int HALF_A_YEAR = 183;
 
+    /** In days: longer than people are away who go on at another wage, which seldom is a lower one. */
+    private static final int A_MONTH = 31;
+
     /** In days: how long after the first work a new wage is still that of the one who came. */
     private static final int LATE_WAGE = 92;
 
@@ -57,8 +60,8 @@ final class TimeDoubts {
     }
 
     /**
-     * Lists what a technician logs first after half a year without any time, where another wage began since: until that day
-     * it counts at the wage of whoever had the key before.
+     * Lists what a technician logs first after half a year without any time where another wage began since, or after a month
+     * where a lower one did: until that day it counts at the wage of whoever had the key before.
      *
      * @param wages by technician and first day
      */
@@ -80,8 +83,9 @@ final class TimeDoubts {
                 .map(entries::workDay)
                 .sorted()
                 .toArray();
+        int away = since.hourlyWage() < before.hourlyWage() ? A_MONTH : HALF_A_YEAR;
         return IntStream.range(1, days.length)
-                .filter(i -> days[i] - days[i - 1] >= HALF_A_YEAR
+                .filter(i -> days[i] - days[i - 1] >= away
                         && days[i - 1] >= before.effectiveFrom()
                         && days[i - 1] < since.effectiveFrom()
                         && since.effectiveFrom() <= days[i] + LATE_WAGE)

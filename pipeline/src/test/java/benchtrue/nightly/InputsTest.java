@@ -16,6 +16,8 @@ import java.util.List;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class InputsTest {
     @TempDir
@@ -96,5 +98,26 @@ class InputsTest {
         assertThatThrownBy(() -> Inputs.of(shop, List.of(), beside))
                 .isInstanceOf(Refusal.class)
                 .hasMessageContaining("shop.toml: found that the file changed");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {DecisionFiles.FOLDER, Seals.FOLDER})
+    void decisionsOrSealsOnADiskThatIsAwayAreNotTakenForNone(String name) throws IOException {
+        new ShopFolder(shop);
+        Path folder = shop.resolve(name);
+        Night night = new Night(List.of(), Progress.UNHEARD, Clock.systemUTC(), "test");
+        Files.createSymbolicLink(folder, shop.resolve("away"));
+        notTakenForNone(night, folder);
+        Files.delete(folder);
+        Files.writeString(folder, "a file where a folder should be");
+        notTakenForNone(night, folder);
+    }
+
+    private void notTakenForNone(Night night, Path folder) {
+        assertThatThrownBy(() -> night.run(shop, Settings.DEFAULTS, ShopFolder.AS_OF))
+                .isInstanceOfSatisfying(
+                        Refusal.class, refusal -> assertThat(refusal.exitCode()).isEqualTo(ExitCode.MISSING))
+                .hasMessageContainingAll(folder.toString(), "a link that leads nowhere");
+        assertThat(shop.resolve("out/latest")).doesNotExist();
     }
 }

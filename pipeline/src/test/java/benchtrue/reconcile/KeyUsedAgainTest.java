@@ -66,6 +66,19 @@ class KeyUsedAgainTest {
     }
 
     @Test
+    void aLowerWageAfterAMonthWithoutTimeIsPerhapsAnApprentices() {
+        wages("T3,15,2025-05-19");
+        worked("2025-03-10", "2025-05-12", "2025-05-13", "2025-05-20");
+        assertThat(told())
+                .hasValueSatisfying(notice -> assertThat(notice.count()).isEqualTo(2));
+        worked("2025-04-21", "2025-05-12", "2025-05-20");
+        assertThat(told()).as("three weeks away").isEmpty();
+        wages("T3,45,2025-05-19");
+        worked("2025-03-10", "2025-05-12", "2025-05-20");
+        assertThat(told()).as("a raise").isEmpty();
+    }
+
+    @Test
     void aRaiseOrALeaveAloneIsNot() {
         wages("T3,45,2025-06-01");
         worked("2025-03-10", "2025-05-30", "2025-07-01");

@@ -264,7 +264,7 @@ class AdoptTest {
                     sheet.getRow(cell.getRow()).getCell(cell.getCol()).setBlank();
                     sheet.getRow(cell.getRow()).getCell(cell.getCol()).setCellValue("other");
                 },
-                "cell $F$9",
+                "cell F9",
                 "own or simpler");
     }
 

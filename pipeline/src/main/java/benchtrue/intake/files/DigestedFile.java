@@ -75,12 +75,17 @@ public final class DigestedFile extends InputStream {
             // only digested
         }
         if (read != stamp.size || !Stamp.of(path).equals(stamp)) {
-            throw new Refusal(
-                    ExitCode.READ_FAILED,
-                    name + ": found that the file changed while it was read, expected it to stay as"
-                            + " it was. Wait until the export is finished and run again.");
+            throw changed(name);
         }
         return Sha256.digits(digest);
+    }
+
+    /** Returns the refusal of a file that is not what it was when somebody first looked at it. */
+    public static Refusal changed(String name) {
+        return new Refusal(
+                ExitCode.READ_FAILED,
+                name + ": found that the file changed while it was read, expected it to stay as"
+                        + " it was. Wait until the export is finished and run again.");
     }
 
     @Override

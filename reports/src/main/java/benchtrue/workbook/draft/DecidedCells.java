@@ -64,7 +64,8 @@ final class DecidedCells {
         }
         CellReference place = new CellReference(name.getRefersToFormula());
         Row row = sheet.getRow(place.getRow());
-        return new Value(row == null ? null : row.getCell(place.getCol()), place.formatAsString(false));
+        String address = new CellReference(place.getRow(), place.getCol()).formatAsString();
+        return new Value(row == null ? null : row.getCell(place.getCol()), address);
     }
 
     /** One cell, with the value that the spreadsheet program stored. */
