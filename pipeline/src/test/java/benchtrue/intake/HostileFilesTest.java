@@ -207,24 +207,36 @@ class HostileFilesTest {
     @Test
     void aFileOfTwoTablesThatChangesBetweenThemIsRefused() {
         List<InputFile> files = new ShopFolder(folder)
-                .file(
-                        "shop.toml",
-                        "[[files]]",
-                        "name = \"both.csv\"",
-                        "table = \"tickets\"",
-                        "[[files]]",
-                        "name = \"both.csv\"",
-                        "table = \"waits\"")
-                .file("exports/both.csv", "ticket,opened,instrument_class,from,reason", "T2,2026-03-02,banjo,2026-03-03,parts")
-                .exports()
-                .files()
-                .stream()
-                .filter(file -> file.file().equals("exports/both.csv"))
-                .toList();
+                        .file(
+                                "shop.toml",
+                                "[[files]]",
+                                "name = \"both.csv\"",
+                                "table = \"tickets\"",
+                                "[[files]]",
+                                "name = \"both.csv\"",
+                                "table = \"waits\"")
+                        .file(
+                                "exports/both.csv",
+                                "ticket,opened,instrument_class,from,reason",
+                                "T2,2026-03-02,banjo,2026-03-03,parts")
+                        .exports()
+                        .files()
+                        .stream()
+                        .filter(file -> file.file().equals("exports/both.csv"))
+                        .toList();
         assertThat(files).extracting(InputFile::table).containsExactlyInAnyOrder(Table.TICKETS, Table.WAITS);
         InputFile first = files.get(0);
         InputFile other = new InputFile(
-                first.name(), first.table(), "0", first.bytes(), 0, 1, first.day(), List.of(), first.file(), first.keys());
+                first.name(),
+                first.table(),
+                "0",
+                first.bytes(),
+                0,
+                1,
+                first.day(),
+                List.of(),
+                first.file(),
+                first.keys());
         assertThatThrownBy(() -> ReadExports.expectOneContent(List.of(files.get(1), other)))
                 .isInstanceOfSatisfying(
                         Refusal.class, refusal -> assertThat(refusal.exitCode()).isEqualTo(ExitCode.READ_FAILED))

@@ -55,7 +55,8 @@ class DamagedShopTest {
 
     private static void take(Sheet sheet) {
         sheet.forEach(row -> {
-            if (row.getCell(KEY) != null && row.getCell(KEY).getStringCellValue().startsWith("job-")) {
+            if (row.getCell(KEY) != null
+                    && row.getCell(KEY).getStringCellValue().startsWith("job-")) {
                 row.getCell(DECISION).setCellValue("take");
             }
         });
@@ -110,7 +111,9 @@ class DamagedShopTest {
             exits.addAll(List.of(adopt(), withdraw()));
         }
         assertThat(exits).as(err.toString()).containsOnly(65);
-        assertThat(err.toString()).contains(record.substring(record.indexOf('/'))).doesNotContain("\tat ");
+        assertThat(err.toString())
+                .contains(record.substring(record.indexOf('/')))
+                .doesNotContain("\tat ");
         assertThat(kept()).isEqualTo(before);
     }
 

@@ -22,7 +22,8 @@ final class DraftedLines {
 
     /** Adds a line by the cells that are not the owner's. */
     void add(String... cells) {
-        lines.add(String.join(" | ", cells).replaceAll("\\s+", " ").strip()); // Programs write line ends and spaces anew.
+        lines.add(
+                String.join(" | ", cells).replaceAll("\\s+", " ").strip()); // Programs write line ends and spaces anew.
     }
 
     private String digest() {

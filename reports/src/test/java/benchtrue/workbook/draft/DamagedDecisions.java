@@ -82,10 +82,13 @@ final class DamagedDecisions {
     static DamagedDecisions onALineWithACondition(Path folder) throws IOException {
         Path shop = folder.resolve("shop");
         new BanjoShop(shop);
-        return new DamagedDecisions(folder, shop, draft -> draft.getSheet(SurchargesSheet.NAME)
-                .getRow(SurchargesSheet.FIRST_ROW - 1)
-                .getCell(SurchargesSheet.DECISION)
-                .setCellValue("take"));
+        return new DamagedDecisions(
+                folder,
+                shop,
+                draft -> draft.getSheet(SurchargesSheet.NAME)
+                        .getRow(SurchargesSheet.FIRST_ROW - 1)
+                        .getCell(SurchargesSheet.DECISION)
+                        .setCellValue("take"));
     }
 
     private void decide(Path draft, Decisions decisions) throws IOException {

@@ -59,10 +59,13 @@ class DamagedDecisionsTest {
         for (int i = 1; i < 12; i++) {
             growing.append("<!ENTITY a" + i + " \"" + ("&a" + (i - 1) + ";").repeat(10) + "\">");
         }
-        for (String entities : List.of(
-                "<!ENTITY a11 SYSTEM \"" + secret.toUri() + "\">", growing.toString())) {
-            for (String part : List.of("xl/workbook.xml", "xl/worksheets/sheet1.xml", "xl/sharedStrings.xml", "xl/styles.xml")) {
-                assertThat(decisions.refusalOf(part, entities)).as(part).contains("decided.xlsx").doesNotContain("till code");
+        for (String entities : List.of("<!ENTITY a11 SYSTEM \"" + secret.toUri() + "\">", growing.toString())) {
+            for (String part :
+                    List.of("xl/workbook.xml", "xl/worksheets/sheet1.xml", "xl/sharedStrings.xml", "xl/styles.xml")) {
+                assertThat(decisions.refusalOf(part, entities))
+                        .as(part)
+                        .contains("decided.xlsx")
+                        .doesNotContain("till code");
             }
         }
     }
