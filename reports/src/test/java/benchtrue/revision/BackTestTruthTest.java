@@ -126,8 +126,8 @@ class BackTestTruthTest {
         "COVERAGE, NONE, 0.020",
         "BREAK_EVEN, NONE, 0.020",
         "LARGER, NONE, 0.020",
-        "COVERAGE, PLANTED, 0.025",
-        "LARGER, PLANTED, 0.025"
+        "COVERAGE, SLIGHT, 0.025",
+        "LARGER, SLIGHT, 0.025"
     })
     void noRuleMissesMuchMoreThanWhoKnowsTheTruth(Policy.Rule rule, Slowing slowing, double most) {
         List<PastTruth> shops = shops(5_001, Loads.SPREAD, slowing, PastTruth.settings(rule, 0.60));
@@ -158,7 +158,7 @@ class BackTestTruthTest {
     }
 
     private List<PastTruth> shops(long first, Loads loads, Settings settings) {
-        return shops(first, loads, Slowing.PLANTED, settings);
+        return shops(first, loads, Slowing.SLIGHT, settings);
     }
 
     private List<PastTruth> shops(long first, Loads loads, Slowing slowing, Settings settings) {
