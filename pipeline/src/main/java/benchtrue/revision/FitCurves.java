@@ -58,7 +58,8 @@ final class FitCurves {
             Arrays.setAll(ratios, type -> new double[count[type]]);
             for (int line : rows) {
                 int type = lines.ledger().lines().repairType(line);
-                int opened = lines.ledger().tickets().opened(lines.ledger().lines().ticket(line));
+                int opened =
+                        lines.ledger().tickets().opened(lines.ledger().lines().ticket(line));
                 double hours = Hours.of(lines.actualSeconds(line)) * (pace.sure() ? pace.toToday(opened) : 1);
                 double quoted = lines.todayQuotedHours(line);
                 double size = sizes.containsKey(type) ? sizes.get(type).inTwoLines(quoted) : 1;
@@ -139,7 +140,9 @@ final class FitCurves {
      * have a mean too high by half of the variance that they lack.
      */
     private static double lacking(Squares dealt, Squares own) {
-        return dealt.jobs == 0 || !(own.sum > 0) ? 0 : StrictMath.max(0, 1 - dealt.sum / dealt.jobs / (own.sum / own.jobs));
+        return dealt.jobs == 0 || !(own.sum > 0)
+                ? 0
+                : StrictMath.max(0, 1 - dealt.sum / dealt.jobs / (own.sum / own.jobs));
     }
 
     /** Takes distances in units of each repair's scatter. */

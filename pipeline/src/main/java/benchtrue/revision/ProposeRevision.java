@@ -118,7 +118,8 @@ public final class ProposeRevision {
                 Optional<UsualJob> job = Optional.ofNullable(usual.get(type));
                 JobTotals all = JobTotals.of(finding, Optional.ofNullable(slower.get(type)), load);
                 totals[type] = left.map(all::without).orElse(all);
-                Optional<UsualJob> counted = left.flatMap(out -> job.map(out::of)).or(() -> job);
+                Optional<UsualJob> counted =
+                        left.flatMap(out -> job.map(out::of)).or(() -> job);
                 once[type] = Target.once(totals[type], counted);
                 typical[type] = counted.map(UsualJob::typical).orElse(Double.NaN);
             }
@@ -126,8 +127,11 @@ public final class ProposeRevision {
                     .flatMap(left -> left.lines().stream())
                     .collect(Collectors.toSet());
             IntPredicate counts = line -> !apart.contains(line) && newest(jobs, line, totals);
-            int[] own = Arrays.stream(findings.surelyOwn().rows()).filter(counts).toArray();
-            int[] dealt = Arrays.stream(findings.surelyOwn().dealt(jobs)).filter(counts).toArray();
+            int[] own =
+                    Arrays.stream(findings.surelyOwn().rows()).filter(counts).toArray();
+            int[] dealt = Arrays.stream(findings.surelyOwn().dealt(jobs))
+                    .filter(counts)
+                    .toArray();
             return new Taken(totals, once, new FitCurves.Measured(jobs, own, dealt, findings.pace(), typical));
         }
 

@@ -38,7 +38,11 @@ import java.util.Map;
  * @param estimate what the back-test itself says from the shop's records
  */
 record PastTruth(
-        Map<PastMethod, PastScore> raw, Map<PastMethod, PastScore> railed, PastScore oracle, double overTwoYears, BackTest estimate) {
+        Map<PastMethod, PastScore> raw,
+        Map<PastMethod, PastScore> railed,
+        PastScore oracle,
+        double overTwoYears,
+        BackTest estimate) {
     private static final int AS_OF = (int) LocalDate.of(2026, 10, 31).toEpochDay();
 
     static PastTruth of(SampleOptions options, Settings settings) {
