@@ -27,7 +27,7 @@ final class DraftSizeLines {
         this.settings = settings;
         this.taken = taken;
         figures = settings.figures();
-        sized = SizedShares.of(costs.jobs(), taken.own(), findings.pace(), taken.once(), findings.sizes());
+        sized = SizedShares.of(taken.measured(), taken.once(), findings.sizes());
     }
 
     /**

@@ -4,6 +4,7 @@ import benchtrue.findings.FindQuoteSizes;
 import benchtrue.findings.QuoteSizes;
 import benchtrue.findings.ShopPace;
 import benchtrue.findings.StudyUsualJobs;
+import benchtrue.findings.UsualJob;
 import benchtrue.findings.Verdict;
 import benchtrue.hours.JobLines;
 import benchtrue.hours.SplitHours;
@@ -39,7 +40,8 @@ final class FactorsAsOf {
         this.settings = settings;
         JobLines jobs = new SplitHours().split(known, settings);
         StudyUsualJobs.Studied studied = new StudyUsualJobs().study(jobs);
-        PastJobs past = new PastJobs(jobs, studied.own(), ShopPace.STEADY);
+        int[] own = studied.surelyOwn().rows();
+        PastJobs past = new PastJobs(jobs, own, ShopPace.STEADY);
         double[] today = studied.pace().corrections(jobs).factor();
         taken = JobTotals.of(jobs);
         double[] once = new double[taken.length];
@@ -47,8 +49,11 @@ final class FactorsAsOf {
             taken[type] = taken[type].atPace(today[type] * studied.measuredPerAll()[type]);
             return Target.once(taken[type], Optional.of(studied.usual().get(type)));
         });
-        List<QuoteSizes> sizes = FindQuoteSizes.of(jobs, studied.own(), studied.pace());
-        sized = SizedShares.of(jobs, studied.own(), studied.pace(), once, sizes);
+        List<QuoteSizes> sizes = FindQuoteSizes.of(jobs, own, studied.pace());
+        double[] typical =
+                studied.usual().stream().mapToDouble(UsualJob::typical).toArray();
+        int[] dealt = studied.surelyOwn().dealt(jobs);
+        sized = SizedShares.of(new FitCurves.Measured(jobs, own, dealt, studied.pace(), typical), once, sizes);
         Arrays.stream(PastMethod.values()).forEach(method -> raw.put(method, new double[taken.length]));
         for (int type = 0; type < taken.length; type++) {
             Target target = Target.of(

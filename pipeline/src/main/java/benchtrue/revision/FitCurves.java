@@ -5,6 +5,7 @@ import benchtrue.findings.ShopPace;
 import benchtrue.hours.JobLines;
 import benchtrue.shop.Hours;
 import benchtrue.shop.RepairType;
+import benchtrue.statistics.Moments;
 import benchtrue.statistics.Quantile;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -16,64 +17,103 @@ import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 
 /**
- * The {@link FitCurve} of every repair (methods, section 13): empirical quantiles of ln(hours / quoted hours) of jobs with hours
- * surely their own and not copied.
+ * The {@link FitCurve} of every repair (methods, section 13): empirical quantiles of ln(hours / quoted hours).
  *
- * <p>Their shape, in units of the repair's own scatter, leans on the family as if it had lent {@value #LENT_SHAPES} jobs, the
+ * <p>The middle is the mean over all jobs that are not copied, each with one vote, leaning on the model of hours as if it had lent
+ * {@value #LENT_MIDDLES} jobs. The shape about it is that of jobs with hours surely their own, since dealt hours scatter too
+ * little; by half of the variance that they lack they are lowered, since dealing keeps the mean of hours and not of logarithms. In units of the repair's own scatter it leans on the family as if it had lent {@value #LENT_SHAPES} jobs, the
  * family's on the shop; quantiles lean by averaging at equal shares (Ratcliff 1979, Psychological Bulletin 86, 446-461), each with
- * the share of a further job below it (type 6 of Hyndman, Fan 1996). The scatter leans by {@value #LENT_SCATTERS} jobs. The middle
- * is what jobs of the repair took together less what the shape says between mean and middle; jobs with hours of their own
- * correct it where the two stand apart over all repairs by more than chance, as where large quotes take less: by their number
- * over that number and scatter by distance squared (DerSimonian, Laird 1986, Controlled Clinical Trials 7, 177-188).
+ * the share of a further job below it (type 6 of Hyndman, Fan 1996). The scatter leans by {@value #LENT_SCATTERS} jobs.
  */
 final class FitCurves {
-    private static final int LENT_SHAPES = 100;
+    private static final int LENT_MIDDLES = 5;
+    private static final int LENT_SHAPES = 400;
     private static final int LENT_SCATTERS = 8;
     /** So many distances, evenly picked by size, tell a shape. */
     private static final int ENOUGH = 4_000;
 
-    private final double[] together;
     private final String[] family;
     private final double[][] distances;
     private final double[] middle;
     private final double[] scatter;
     private final Map<String, double[]> kin = new HashMap<>();
     private final double[] shop;
-    private double lentMiddles = Double.POSITIVE_INFINITY;
 
-    private FitCurves(JobLines jobs, int[] rows, ShopPace pace, double[] together, Map<Integer, QuoteSizes> sizes) {
-        this.together = together;
-        family = new String[together.length];
-        Arrays.setAll(family, type -> family(jobs, type));
-        distances = logRatios(jobs, rows, pace, sizes, together.length);
-        middle = new double[together.length];
-        scatter = new double[together.length];
-        for (int type = 0; type < middle.length; type++) {
-            double mean = Arrays.stream(distances[type]).average().orElse(Double.NaN);
-            double[] own = distances[type];
-            middle[type] = mean;
-            Arrays.setAll(own, job -> own[job] - mean);
+    /**
+     * The jobs that tell it.
+     *
+     * @param lines all jobs
+     * @param own rows of those with hours of their own, copied ones left out
+     * @param dealt rows of those that were dealt hours of a whole ticket
+     * @param pace brings their hours to today
+     * @param typical by repair-type code, hours per quoted hour of the usual job, at today's pace; NaN where nothing is known
+     */
+    record Measured(JobLines lines, int[] own, int[] dealt, ShopPace pace, double[] typical) {
+        private double[][] logRatios(int[] rows, Map<Integer, QuoteSizes> sizes) {
+            double[][] ratios = new double[typical.length][];
+            int[] count = new int[typical.length];
+            for (int line : rows) {
+                count[lines.ledger().lines().repairType(line)]++;
+            }
+            Arrays.setAll(ratios, type -> new double[count[type]]);
+            for (int line : rows) {
+                int type = lines.ledger().lines().repairType(line);
+                int opened =
+                        lines.ledger().tickets().opened(lines.ledger().lines().ticket(line));
+                double hours = Hours.of(lines.actualSeconds(line)) * (pace.sure() ? pace.toToday(opened) : 1);
+                double quoted = lines.todayQuotedHours(line);
+                double size = sizes.containsKey(type) ? sizes.get(type).inTwoLines(quoted) : 1;
+                ratios[type][--count[type]] = StrictMath.log(hours / quoted / size);
+            }
+            return ratios;
         }
+
+        /** Returns the logarithm of the usual job of each repair at its middle size. */
+        private double[] lent(Map<Integer, QuoteSizes> sizes) {
+            double[] lent = new double[typical.length];
+            double[] jobs = new double[typical.length];
+            IntStream.concat(IntStream.of(own), IntStream.of(dealt)).forEach(line -> {
+                int type = lines.ledger().lines().repairType(line);
+                jobs[type]++;
+                lent[type] -= sizes.containsKey(type)
+                        ? StrictMath.log(sizes.get(type).inTwoLines(lines.todayQuotedHours(line)))
+                        : 0;
+            });
+            Arrays.setAll(lent, type -> StrictMath.log(typical[type]) + lent[type] / StrictMath.max(1, jobs[type]));
+            return lent;
+        }
+    }
+
+    private FitCurves(Measured jobs, Map<Integer, QuoteSizes> sizes) {
+        family = new String[jobs.typical().length];
+        Arrays.setAll(family, type -> family(jobs.lines(), type));
+        distances = jobs.logRatios(jobs.own(), sizes);
+        double[][] dealt = jobs.logRatios(jobs.dealt(), sizes);
+        double[] lent = jobs.lent(sizes);
+        middle = new double[family.length];
+        scatter = new double[family.length];
+        Arrays.setAll(middle, type -> Moments.sum(distances[type]) + Moments.sum(dealt[type]));
+        double lacking = lacking(centred(dealt), centred(distances));
         scale();
+        Arrays.setAll(middle, type -> {
+            double sum = middle[type] - dealt[type].length * lacking * scatter[type] * scatter[type] / 2;
+            double own = distances[type].length + dealt[type].length;
+            return Double.isFinite(lent[type]) ? (sum + LENT_MIDDLES * lent[type]) / (own + LENT_MIDDLES) : sum / own;
+        });
         for (String name : new TreeSet<>(Arrays.asList(family))) {
             kin.put(name, shape(type -> family[type].equals(name)));
         }
         shop = shape(type -> true);
-        lendMiddles();
     }
 
     /**
      * Returns the curve of each repair type by code.
      *
-     * @param rows jobs with hours of their own, copied ones left out
-     * @param pace brings their hours to today
-     * @param together by code, hours per quoted hour of all its jobs, without putting right; NaN where nothing is known
      * @param sizes by code, what is taken off for the size of a quote
      */
-    static List<FitCurve> of(
-            JobLines jobs, int[] rows, ShopPace pace, double[] together, Map<Integer, QuoteSizes> sizes) {
-        FitCurves curves = new FitCurves(jobs, rows, pace, together, sizes);
-        return IntStream.range(0, together.length).mapToObj(curves::curve).toList();
+    static List<FitCurve> of(Measured jobs, Map<Integer, QuoteSizes> sizes) {
+        FitCurves curves = new FitCurves(jobs, sizes);
+        return IntStream.range(0, curves.middle.length).mapToObj(curves::curve).toList();
     }
 
     private static String family(JobLines jobs, int type) {
@@ -84,23 +124,25 @@ final class FitCurves {
                 .orElse("");
     }
 
-    private static double[][] logRatios(
-            JobLines jobs, int[] rows, ShopPace pace, Map<Integer, QuoteSizes> sizes, int types) {
-        double[][] ratios = new double[types][];
-        int[] count = new int[types];
-        for (int line : rows) {
-            count[jobs.ledger().lines().repairType(line)]++;
+    /** Takes what jobs of each repair take from its mean; returns their squares together. */
+    private static Squares centred(double[][] ratios) {
+        Squares all = Squares.NONE;
+        for (double[] own : ratios) {
+            double mean = Arrays.stream(own).average().orElse(Double.NaN);
+            Arrays.setAll(own, job -> own[job] - mean);
+            all = all.plus(Squares.of(own));
         }
-        Arrays.setAll(ratios, type -> new double[count[type]]);
-        for (int line : rows) {
-            int type = jobs.ledger().lines().repairType(line);
-            int opened = jobs.ledger().tickets().opened(jobs.ledger().lines().ticket(line));
-            double hours = Hours.of(jobs.actualSeconds(line)) * (pace.sure() ? pace.toToday(opened) : 1);
-            double quoted = jobs.todayQuotedHours(line);
-            double size = sizes.containsKey(type) ? sizes.get(type).inTwoLines(quoted) : 1;
-            ratios[type][--count[type]] = StrictMath.log(hours / quoted / size);
-        }
-        return ratios;
+        return all;
+    }
+
+    /**
+     * Returns what share of a job's variance dealt hours lack. Dealing keeps the mean of hours, so the logarithms of dealt hours
+     * have a mean too high by half of the variance that they lack.
+     */
+    private static double lacking(Squares dealt, Squares own) {
+        return dealt.jobs == 0 || !(own.sum > 0)
+                ? 0
+                : StrictMath.max(0, 1 - dealt.sum / dealt.jobs / (own.sum / own.jobs));
     }
 
     /** Takes distances in units of each repair's scatter. */
@@ -138,51 +180,13 @@ final class FitCurves {
         }
     }
 
-    /** Finds how far the middles of jobs with hours of their own stand from those of all, beyond chance. */
-    private void lendMiddles() {
-        double beyond = 0;
-        double chance = 0;
-        int jobs = 0;
-        for (int type = 0; type < middle.length; type++) {
-            if (distances[type].length > 0 && together[type] > 0) {
-                double apart = middle[type] - ofAll(type);
-                beyond += distances[type].length * apart * apart - scatter[type] * scatter[type];
-                chance += scatter[type] * scatter[type] * distances[type].length;
-                jobs += distances[type].length;
-            }
-        }
-        if (beyond > 0) {
-            lentMiddles = chance / jobs / (beyond / jobs);
-        }
-    }
-
-    /** Returns the middle that the hours of all jobs together tell, as a logarithm. */
-    private double ofAll(int type) {
-        return StrictMath.log(together[type]) - StrictMath.log(meanOverMiddle(type));
-    }
-
-    private double meanOverMiddle(int type) {
-        double[] alike = kin.get(family[type]);
-        double lent = shop.length == 0 ? 1 : exponentials(type, shop) / shop.length;
-        return (exponentials(type, alike) + LENT_SHAPES * lent) / (alike.length + LENT_SHAPES);
-    }
-
-    private double exponentials(int type, double[] shape) {
-        return Arrays.stream(shape)
-                .map(distance -> StrictMath.exp(scatter[type] * distance))
-                .sum();
-    }
-
     private FitCurve curve(int type) {
-        if (!(together[type] > 0) || shop.length == 0) {
+        if (Double.isNaN(middle[type]) || shop.length == 0) {
             return FitCurve.UNKNOWN;
         }
         double[] shape = lean(distances[type], lean(kin.get(family[type]), quantiles(shop)));
-        int own = distances[type].length;
-        double part = own == 0 ? 0 : own / (own + lentMiddles);
-        double centre = part == 0 ? ofAll(type) : part * middle[type] + (1 - part) * ofAll(type);
         return new FitCurve(Arrays.stream(shape)
-                .mapToObj(distance -> StrictMath.exp(centre + scatter[type] * distance))
+                .mapToObj(distance -> StrictMath.exp(middle[type] + scatter[type] * distance))
                 .toList());
     }
 

@@ -24,6 +24,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.IntPredicate;
 import java.util.stream.Collectors;
 
 /** Drafts the next price book within the guard rails (methods, section 8). */
@@ -38,10 +39,9 @@ public final class ProposeRevision {
         BackTest backTest = new TryPastJobs(costs.jobs(), settings).test();
         Map<Integer, LeftOut> leftOut =
                 findings.leftOut().stream().collect(Collectors.toMap(LeftOut::repairType, Function.identity()));
-        int[] rows = findings.surelyOwn().rows();
-        PastJobs past = new PastJobs(costs.jobs(), rows, findings.pace());
-        Taken taken = Taken.of(costs.jobs(), rows, findings, leftOut);
-        List<FitCurve> fits = FitCurves.of(costs.jobs(), taken.own(), findings.pace(), taken.once(), Map.of());
+        PastJobs past = new PastJobs(costs.jobs(), findings.surelyOwn().rows(), findings.pace());
+        Taken taken = Taken.of(costs.jobs(), findings, leftOut);
+        List<FitCurve> fits = FitCurves.of(taken.measured(), Map.of());
         double[] rounding = findings.reach().middle();
         UnreadShares unread = UnreadShares.of(ledger, settings, findings.repairs(), findings.reach());
         PriceBook against = Revision.against(decided.coming(), ledger);
@@ -98,10 +98,10 @@ public final class ProposeRevision {
      *
      * @param totals by code; null for a repair without a finding
      * @param once by code, hours per quoted hour without putting right; NaN without jobs
-     * @param own rows of jobs with hours of their own, without those of before a repair got slower and those left out for a cause
+     * @param measured jobs that are no copies, without those of before a repair got slower and those left out for a cause
      */
-    record Taken(JobTotals[] totals, double[] once, int[] own) {
-        private static Taken of(JobLines jobs, int[] own, Findings findings, Map<Integer, LeftOut> leftOut) {
+    record Taken(JobTotals[] totals, double[] once, FitCurves.Measured measured) {
+        private static Taken of(JobLines jobs, Findings findings, Map<Integer, LeftOut> leftOut) {
             double[] pace = findings.pace().corrections(jobs).factor();
             Map<Integer, UsualJob> usual =
                     findings.usualJobs().stream().collect(Collectors.toMap(UsualJob::repairType, Function.identity()));
@@ -110,6 +110,7 @@ public final class ProposeRevision {
             JobTotals[] totals = new JobTotals[pace.length];
             double[] once = new double[pace.length];
             Arrays.fill(once, Double.NaN);
+            double[] typical = once.clone();
             for (RepairFinding finding : findings.repairs()) {
                 int type = finding.repairType();
                 double load = pace[type] * findings.measuredLoad(finding);
@@ -117,15 +118,21 @@ public final class ProposeRevision {
                 Optional<UsualJob> job = Optional.ofNullable(usual.get(type));
                 JobTotals all = JobTotals.of(finding, Optional.ofNullable(slower.get(type)), load);
                 totals[type] = left.map(all::without).orElse(all);
-                once[type] = Target.once(
-                        totals[type], left.flatMap(out -> job.map(out::of)).or(() -> job));
+                Optional<UsualJob> counted =
+                        left.flatMap(out -> job.map(out::of)).or(() -> job);
+                once[type] = Target.once(totals[type], counted);
+                typical[type] = counted.map(UsualJob::typical).orElse(Double.NaN);
             }
             Set<Integer> apart = leftOut.values().stream()
                     .flatMap(left -> left.lines().stream())
                     .collect(Collectors.toSet());
-            int[] others =
-                    Arrays.stream(own).filter(line -> !apart.contains(line)).toArray();
-            return new Taken(totals, once, newest(jobs, others, totals));
+            IntPredicate counts = line -> !apart.contains(line) && newest(jobs, line, totals);
+            int[] own =
+                    Arrays.stream(findings.surelyOwn().rows()).filter(counts).toArray();
+            int[] dealt = Arrays.stream(findings.surelyOwn().dealt(jobs))
+                    .filter(counts)
+                    .toArray();
+            return new Taken(totals, once, new FitCurves.Measured(jobs, own, dealt, findings.pace(), typical));
         }
 
         /** Returns what jobs without causes take over what all take. */
@@ -133,16 +140,10 @@ public final class ProposeRevision {
             return leftOut.containsKey(type) ? leftOut.get(type).load() : 1;
         }
 
-        private static int[] newest(JobLines jobs, int[] own, JobTotals[] totals) {
-            return Arrays.stream(own)
-                    .filter(line -> {
-                        JobTotals total = totals[jobs.ledger().lines().repairType(line)];
-                        int opened = jobs.ledger()
-                                .tickets()
-                                .opened(jobs.ledger().lines().ticket(line));
-                        return total == null || !Absent.has(total.since()) || opened >= total.since();
-                    })
-                    .toArray();
+        private static boolean newest(JobLines jobs, int line, JobTotals[] totals) {
+            JobTotals total = totals[jobs.ledger().lines().repairType(line)];
+            int opened = jobs.ledger().tickets().opened(jobs.ledger().lines().ticket(line));
+            return total == null || !Absent.has(total.since()) || opened >= total.since();
         }
     }
 

@@ -1,7 +1,6 @@
 package benchtrue.revision;
 
 import benchtrue.findings.QuoteSizes;
-import benchtrue.findings.ShopPace;
 import benchtrue.hours.JobLines;
 import java.util.Arrays;
 import java.util.List;
@@ -22,10 +21,10 @@ record SizedShares(Map<Integer, QuoteSizes> sizes, double[] together, List<FitCu
     /**
      * Takes a shop's jobs.
      *
-     * @param own rows of jobs with hours of their own, copied ones left out
      * @param once by code, hours per quoted hour of all jobs of a repair together
      */
-    static SizedShares of(JobLines jobs, int[] own, ShopPace pace, double[] once, List<QuoteSizes> found) {
+    static SizedShares of(FitCurves.Measured measured, double[] once, List<QuoteSizes> found) {
+        JobLines jobs = measured.lines();
         Map<Integer, QuoteSizes> sizes =
                 found.stream().collect(Collectors.toMap(QuoteSizes::repairType, Function.identity()));
         double[] quoted = new double[once.length];
@@ -39,7 +38,7 @@ record SizedShares(Map<Integer, QuoteSizes> sizes, double[] together, List<FitCu
         }
         double[] together = once.clone();
         Arrays.setAll(together, type -> sizes.containsKey(type) ? once[type] * quoted[type] / sized[type] : once[type]);
-        return new SizedShares(sizes, together, FitCurves.of(jobs, own, pace, together, sizes));
+        return new SizedShares(sizes, together, FitCurves.of(measured, sizes));
     }
 
     Optional<QuoteSizes> of(int type) {

@@ -8,7 +8,6 @@ import benchtrue.reconcile.Ledger;
 import benchtrue.reconcile.Reconcile;
 import benchtrue.revision.TryPastJobs.Quarters;
 import benchtrue.sample.LineTruth;
-import benchtrue.sample.Loads;
 import benchtrue.sample.SampleOptions;
 import benchtrue.sample.TrueRatios;
 import benchtrue.sample.Truth;
@@ -19,7 +18,6 @@ import benchtrue.shop.Absent;
 import benchtrue.shop.Hours;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -35,19 +33,23 @@ import java.util.Map;
  * @param raw by method, on true hours
  * @param railed the same within the guard rails and rounded
  * @param oracle what the shop's rule would ask for of other visits without number
+ * @param overTwoYears by which share the proposal lost more per quoted hour than the oracle where two years of records or more stood behind
+ *     it
  * @param estimate what the back-test itself says from the shop's records
  */
 record PastTruth(
-        Map<PastMethod, PastScore> raw, Map<PastMethod, PastScore> railed, PastScore oracle, BackTest estimate) {
+        Map<PastMethod, PastScore> raw,
+        Map<PastMethod, PastScore> railed,
+        PastScore oracle,
+        double overTwoYears,
+        BackTest estimate) {
     private static final int AS_OF = (int) LocalDate.of(2026, 10, 31).toEpochDay();
 
-    static PastTruth of(Path folder, long seed, Loads loads, Settings settings) {
+    static PastTruth of(SampleOptions options, Settings settings) {
         try {
-            SampleOptions options =
-                    SampleOptions.standard(folder).withSeed(seed).with(loads);
             Truth truth = WriteSample.write(options);
             Ledger ledger = new Reconcile()
-                    .reconcile(new ReadExports().read(folder, settings), settings, AS_OF)
+                    .reconcile(new ReadExports().read(options.folder(), settings), settings, AS_OF)
                     .ledger();
             return of(new SplitHours().split(ledger, settings), truth, TrueRatios.of(options), settings);
         } catch (IOException unwritable) {
@@ -64,6 +66,7 @@ record PastTruth(
         Map<PastMethod, PastScore> raw = new EnumMap<>(PastMethod.class);
         Map<PastMethod, PastScore> railed = new EnumMap<>(PastMethod.class);
         PastScore oracle = PastScore.NONE;
+        double[] late = new double[2];
         for (int i = 0; i < days.size(); i++) {
             int from = (int) days.get(i).toEpochDay();
             int before = (int) days.get(i).plusMonths(Quarters.MONTHS).toEpochDay();
@@ -79,9 +82,15 @@ record PastTruth(
                 raw.merge(method, scored.score(quoted, then.raw(method), bookThen, share), PastScore::plus);
                 railed.merge(method, scored.score(quoted, then.railed(method), bookThen, share), PastScore::plus);
             }
-            oracle = oracle.plus(scored.score(quoted, oracle(jobs, ratios, bookThen, settings), bookThen, share));
+            PastScore known = scored.score(quoted, oracle(jobs, ratios, bookThen, settings), bookThen, share);
+            oracle = oracle.plus(known);
+            if (!days.get(i).isBefore(days.get(0).plusYears(1))) {
+                late[0] += scored.score(quoted, then.raw(PastMethod.PROPOSAL), bookThen, share)
+                        .ratioLoss();
+                late[1] += known.ratioLoss();
+            }
         }
-        return new PastTruth(raw, railed, oracle, tried.test(days, factors));
+        return new PastTruth(raw, railed, oracle, late[0] / late[1] - 1, tried.test(days, factors));
     }
 
     private static Factors oracle(JobLines jobs, TrueRatios ratios, double[] bookThen, Settings settings) {

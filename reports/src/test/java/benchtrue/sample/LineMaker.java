@@ -69,7 +69,7 @@ final class LineMaker {
                 * world.classEffects()[draft.instrument()]
                 * world.traitEffect(draft.traits(), spec.family())
                 * world.staff().technicians().get(technician).effect()
-                * (slow ? World.SLOWER : 1);
+                * (slow ? world.options().slowing().factor() : 1);
     }
 
     /** Returns the line that puts an earlier one right, at about half the hours. */

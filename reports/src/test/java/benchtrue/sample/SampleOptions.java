@@ -40,7 +40,7 @@ public record SampleOptions(
 
     /** Returns the options of the committed sample: seed 1, 1,200 tickets over 4 years, untidy. */
     public static SampleOptions standard(Path folder) {
-        return new SampleOptions(folder, 1, 1_200, 4, Tidiness.UNTIDY, Loads.SPREAD, Slowing.PLANTED, 0.6, 0.04);
+        return new SampleOptions(folder, 1, 1_200, 4, Tidiness.UNTIDY, Loads.SPREAD, Slowing.PLAIN, 0.6, 0.04);
     }
 
     public SampleOptions withSeed(long other) {

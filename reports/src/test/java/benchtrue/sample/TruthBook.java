@@ -102,7 +102,7 @@ final class TruthBook implements VisitSink {
                 World.ADJUSTMENT_BORNE_OUT,
                 world.slowType() == Catalogue.ONE_OFF ? "" : world.catalogue().key(world.slowType()),
                 LocalDate.ofEpochDay(world.history().slowFrom()),
-                world.slowType() == Catalogue.ONE_OFF ? 1 : World.SLOWER,
+                world.options().slowing().factor(),
                 together(),
                 found(),
                 tally.counts(),

@@ -26,9 +26,6 @@ record World(
         double[] loads,
         int slowType,
         double[][][] demand) {
-    /** What the slower type's hours are multiplied by from {@link History#slowFrom} on. */
-    static final double SLOWER = 1.3;
-
     /** Share of a quote's adjustment for condition (on the log scale) that the hours bear out. */
     static final double ADJUSTMENT_BORNE_OUT = 0.6;
 
@@ -63,7 +60,7 @@ record World(
                 Staff.of(options, hours, dice),
                 classes,
                 loads,
-                options.slowing() == Slowing.PLANTED ? catalogue.place(GETS_SLOWER) : Catalogue.ONE_OFF,
+                options.slowing() == Slowing.NONE ? Catalogue.ONE_OFF : catalogue.place(GETS_SLOWER),
                 demand);
     }
 

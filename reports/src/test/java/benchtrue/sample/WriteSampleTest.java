@@ -167,7 +167,8 @@ final class WriteSampleTest {
 
     @Test
     void oneRepairGetsSlowerFromAKnownDateAndOnlyWhereThatIsWanted() throws IOException {
-        Truth slow = WriteSample.write(options("slow").with(Tidiness.TIDY).withTickets(4_000));
+        Truth slow = WriteSample.write(
+                options("slow").with(Tidiness.TIDY).withTickets(4_000).with(Slowing.SLIGHT));
         Truth steady = WriteSample.write(
                 options("steady").with(Tidiness.TIDY).withTickets(4_000).with(Slowing.NONE));
         assertThat(slow.slowType()).isEqualTo("nut-replace");
