@@ -83,7 +83,8 @@ class CausesTest {
             assertThat(cause.loadFactor()).isNaN();
         });
         assertThat(why(hidden))
-                .contains("the excess lies with few hands; figures about people are off")
+                .contains("the excess lies with few hands; figures about people are off; training, tools, who gets such"
+                        + " jobs or how they are quoted, not the price")
                 .doesNotContain("Bo");
         assertThat(hidden.leftOut()).singleElement().extracting(LeftOut::words).isEqualTo("that lie with few hands");
         assertThat(hidden.leftOut().get(0).load())
