@@ -5,8 +5,6 @@ import benchtrue.hours.SplitAgain;
 import benchtrue.shop.Hours;
 import java.util.Arrays;
 import java.util.List;
-import java.util.function.IntPredicate;
-import java.util.function.IntToDoubleFunction;
 
 /**
  * What sets jobs of a repair apart from its others.
@@ -72,39 +70,10 @@ record Causes(List<Named> named, List<Circumstance> all, int[] ownJobs, SplitAga
         return sum;
     }
 
-    /**
-     * Returns by repair type the load factor of its jobs without some causes over that of all, tickets as wholes split again by
-     * what is expected of their lines now that causes are known.
-     *
-     * @param left causes whose jobs are left out
-     * @param counts jobs that count
-     */
-    double[] others(JobLines jobs, List<Named> left, IntPredicate counts) {
-        double[] others = loads(
-                jobs,
-                line -> CauseRows.split(jobs, line) ? split.taken()[line] : Hours.of(jobs.actualSeconds(line)),
-                line -> counts.test(line)
-                        && left.stream()
-                                .noneMatch(cause -> cause.repairType()
-                                                == jobs.ledger().lines().repairType(line)
-                                        && cause.has(line)));
-        double[] all = loads(jobs, line -> Hours.of(jobs.actualSeconds(line)), counts);
-        Arrays.setAll(others, type -> others[type] > 0 && all[type] > 0 ? others[type] / all[type] : 1);
-        return others;
-    }
-
-    private double[] loads(JobLines jobs, IntToDoubleFunction hours, IntPredicate counts) {
-        double[] taken = new double[ownJobs.length];
-        double[] quoted = new double[ownJobs.length];
-        for (int line = 0; line < jobs.size(); line++) {
-            if (jobs.judged(line) && counts.test(line)) {
-                int type = jobs.ledger().lines().repairType(line);
-                taken[type] += hours.applyAsDouble(line) + Hours.of(jobs.reworkSeconds(line));
-                quoted[type] += jobs.todayQuotedHours(line);
-            }
-        }
-        Arrays.setAll(taken, type -> taken[type] / quoted[type]);
-        return taken;
+    /** Returns hours that a line took with those that put it right, tickets as wholes split in knowledge of the causes. */
+    double hours(JobLines jobs, int line) {
+        return (CauseRows.split(jobs, line) ? split.taken()[line] : Hours.of(jobs.actualSeconds(line)))
+                + Hours.of(jobs.reworkSeconds(line));
     }
 
     /** Returns ln of what a line took longer for its causes; a period's is the repair's own change and does not count. */
