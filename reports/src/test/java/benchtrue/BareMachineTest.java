@@ -53,7 +53,9 @@ class BareMachineTest {
         Map<String, String> environment = java.environment();
         environment.clear();
         environment.put("HOME", home.toString());
-        environment.put("LC_ALL", "C.UTF-8"); // As the launcher has it: the build may stand in a folder with a letter such as ü.
+        environment.put(
+                "LC_ALL",
+                "C.UTF-8"); // As the launcher has it: the build may stand in a folder with a letter such as ü.
         environment.put("FONTCONFIG_FILE", fontConfiguration);
         Process process =
                 java.redirectErrorStream(true).redirectOutput(log.toFile()).start();

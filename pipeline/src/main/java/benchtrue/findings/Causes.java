@@ -23,8 +23,7 @@ record Causes(List<Named> named, List<Circumstance> all, int[] ownJobs, SplitAga
     static Causes of(List<Named> named, List<Circumstance> all, int[] ownJobs, JobLines jobs) {
         double[] times = new double[jobs.size()];
         Arrays.setAll(
-                times,
-                line -> StrictMath.exp(sizes(named, jobs.ledger().lines().repairType(line), line)));
+                times, line -> StrictMath.exp(sizes(named, jobs.ledger().lines().repairType(line), line)));
         return new Causes(named, all, ownJobs, jobs.model().again(times));
     }
 

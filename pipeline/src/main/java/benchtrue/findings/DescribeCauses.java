@@ -284,7 +284,6 @@ final class DescribeCauses {
         double logged = sum(type, counts, line -> Hours.of(jobs.actualSeconds(line) + jobs.reworkSeconds(line)))
                 .load();
         double load = without(type, left, counts).load() / logged;
-        found.add(new LeftOut(
-                type, String.join(" and ", words), Double.isFinite(load) ? load : 1, lines, variance));
+        found.add(new LeftOut(type, String.join(" and ", words), Double.isFinite(load) ? load : 1, lines, variance));
     }
 }

@@ -16,7 +16,8 @@ final class DescribeLastChange {
     String tell(ChangedTypes changed, FollowUp all) {
         return "The book of " + figures.day(changed.effective()) + " changed "
                 + figures.count(changed.count(), "repair", "repairs") + ". "
-                + hours(all.hoursBefore(), all.hoursSince()) + " " + conditions(all) + acceptance(all.quotesBefore(), all.quotesSince())
+                + hours(all.hoursBefore(), all.hoursSince()) + " " + conditions(all)
+                + acceptance(all.quotesBefore(), all.quotesSince())
                 + " " + money(all);
     }
 
