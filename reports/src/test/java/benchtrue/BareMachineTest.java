@@ -53,9 +53,8 @@ class BareMachineTest {
         Map<String, String> environment = java.environment();
         environment.clear();
         environment.put("HOME", home.toString());
-        environment.put(
-                "LC_ALL",
-                "C.UTF-8"); // As the launcher has it: the build may stand in a folder with a letter such as ü.
+        // As the launcher has it: the build may stand in a folder with a letter such as ü.
+        environment.put("LC_ALL", "C.UTF-8");
         environment.put("FONTCONFIG_FILE", fontConfiguration);
         Process process =
                 java.redirectErrorStream(true).redirectOutput(log.toFile()).start();
