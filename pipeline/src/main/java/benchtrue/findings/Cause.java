@@ -74,7 +74,7 @@ public record Cause(
         /** Who did the work. */
         TECHNICIAN("training, tools or who gets the job, not the price"),
         /** One of the two before, while figures about people are off. */
-        FEW_HANDS("training, tools or how jobs are handed out, not the price"),
+        FEW_HANDS("training, tools, who gets such jobs or how they are quoted, not the price"),
         /** When the job came in. */
         PERIOD("watch it, the price stays"),
         /** Who pays. */

@@ -6,7 +6,6 @@ import benchtrue.shop.Hours;
 import benchtrue.shop.Ints;
 import benchtrue.shop.LineState;
 import java.util.Arrays;
-import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 
 /**
@@ -44,7 +43,7 @@ record CauseRows(int[] line, int own, int[] type, double[] value, double[] weigh
         Arrays.stream(model.rows().line()).limit(model.rows().finished()).forEach(line::add);
         int own = line.size();
         int[] starts = jobs.ledger().lines().starts(jobs.ledger().tickets().size());
-        double[] expected = causes.expected(jobs);
+        double[] expected = causes.split().expected();
         for (int ticket = 0; ticket + 1 < starts.length; ticket++) {
             whole(jobs, expected, starts[ticket], starts[ticket + 1], part, weigh);
         }
@@ -76,22 +75,6 @@ record CauseRows(int[] line, int own, int[] type, double[] value, double[] weigh
                 factors.families().size());
     }
 
-    /** Returns by line the hours that it took, those of tickets as wholes split by what is expected of their lines. */
-    static IntToDoubleFunction splitAgain(JobLines jobs, double[] expected) {
-        double[] taken = new double[jobs.ledger().tickets().size()];
-        double[] sum = new double[taken.length];
-        for (int line = 0; line < jobs.size(); line++) {
-            int ticket = jobs.ledger().lines().ticket(line);
-            taken[ticket] += split(jobs, line) ? Hours.of(jobs.actualSeconds(line)) : 0;
-            sum[ticket] += split(jobs, line) ? expected[line] : 0;
-        }
-        return line -> {
-            int ticket = jobs.ledger().lines().ticket(line);
-            boolean again = split(jobs, line) && sum[ticket] > 0;
-            return again ? expected[line] * taken[ticket] / sum[ticket] : Hours.of(jobs.actualSeconds(line));
-        };
-    }
-
     private static void whole(JobLines jobs, double[] expected, int from, int to, double[] part, double[] weigh) {
         double taken = 0;
         double sum = 0;
@@ -111,7 +94,8 @@ record CauseRows(int[] line, int own, int[] type, double[] value, double[] weigh
         }
     }
 
-    private static boolean split(JobLines jobs, int line) {
+    /** Returns whether some of a line's hours were dealt to it out of its ticket's. */
+    static boolean split(JobLines jobs, int line) {
         return jobs.state(line) == LineState.CLOSED
                 && (jobs.evidence(line) == SplitEvidence.SPLIT || jobs.evidence(line) == SplitEvidence.PARTLY_SPLIT);
     }

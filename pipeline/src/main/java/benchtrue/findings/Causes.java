@@ -1,11 +1,10 @@
 package benchtrue.findings;
 
 import benchtrue.hours.JobLines;
+import benchtrue.hours.SplitAgain;
 import benchtrue.shop.Hours;
 import java.util.Arrays;
 import java.util.List;
-import java.util.function.IntPredicate;
-import java.util.function.IntToDoubleFunction;
 
 /**
  * What sets jobs of a repair apart from its others.
@@ -13,10 +12,19 @@ import java.util.function.IntToDoubleFunction;
  * @param named causes that are told from chance, by repair type
  * @param all everything that was looked at
  * @param ownJobs by repair type, jobs with hours of their own, in which they were looked for
+ * @param split of tickets as wholes, causes known
  */
-record Causes(List<Named> named, List<Circumstance> all, int[] ownJobs) {
+record Causes(List<Named> named, List<Circumstance> all, int[] ownJobs, SplitAgain split) {
     Causes {
         named = List.copyOf(named);
+    }
+
+    /** Returns them with the tickets of a shop split in their knowledge. */
+    static Causes of(List<Named> named, List<Circumstance> all, int[] ownJobs, JobLines jobs) {
+        double[] times = new double[jobs.size()];
+        Arrays.setAll(
+                times, line -> StrictMath.exp(sizes(named, jobs.ledger().lines().repairType(line), line)));
+        return new Causes(named, all, ownJobs, jobs.model().again(times));
     }
 
     /**
@@ -61,57 +69,10 @@ record Causes(List<Named> named, List<Circumstance> all, int[] ownJobs) {
         return sum;
     }
 
-    /** Returns what lines were to be expected to take, causes counted: the split laid these to all jobs of their repair. */
-    double[] expected(JobLines jobs) {
-        double[] plain = new double[ownJobs.length];
-        double[] all = new double[ownJobs.length];
-        double[] expected = new double[jobs.size()];
-        for (int line = 0; line < expected.length; line++) {
-            int type = jobs.ledger().lines().repairType(line);
-            expected[line] = jobs.expectedHours(line) * StrictMath.exp(sizes(type, line));
-            plain[type] += jobs.judged(line) ? jobs.expectedHours(line) : 0;
-            all[type] += jobs.judged(line) ? expected[line] : 0;
-        }
-        for (int line = 0; line < expected.length; line++) {
-            int type = jobs.ledger().lines().repairType(line);
-            expected[line] *= all[type] > 0 ? plain[type] / all[type] : 1;
-        }
-        return expected;
-    }
-
-    /**
-     * Returns by repair type the load factor of its jobs without some causes over that of all, tickets as wholes split again by
-     * what is expected of their lines now that causes are known.
-     *
-     * @param left causes whose jobs are left out
-     * @param counts jobs that count
-     */
-    double[] others(JobLines jobs, List<Named> left, IntPredicate counts) {
-        double[] others = loads(
-                jobs,
-                CauseRows.splitAgain(jobs, expected(jobs)),
-                line -> counts.test(line)
-                        && left.stream()
-                                .noneMatch(cause -> cause.repairType()
-                                                == jobs.ledger().lines().repairType(line)
-                                        && cause.has(line)));
-        double[] all = loads(jobs, line -> Hours.of(jobs.actualSeconds(line)), counts);
-        Arrays.setAll(others, type -> others[type] > 0 && all[type] > 0 ? others[type] / all[type] : 1);
-        return others;
-    }
-
-    private double[] loads(JobLines jobs, IntToDoubleFunction hours, IntPredicate counts) {
-        double[] taken = new double[ownJobs.length];
-        double[] quoted = new double[ownJobs.length];
-        for (int line = 0; line < jobs.size(); line++) {
-            if (jobs.judged(line) && counts.test(line)) {
-                int type = jobs.ledger().lines().repairType(line);
-                taken[type] += hours.applyAsDouble(line) + Hours.of(jobs.reworkSeconds(line));
-                quoted[type] += jobs.todayQuotedHours(line);
-            }
-        }
-        Arrays.setAll(taken, type -> taken[type] / quoted[type]);
-        return taken;
+    /** Returns hours that a line took with those that put it right, tickets as wholes split in knowledge of the causes. */
+    double hours(JobLines jobs, int line) {
+        return (CauseRows.split(jobs, line) ? split.taken()[line] : Hours.of(jobs.actualSeconds(line)))
+                + Hours.of(jobs.reworkSeconds(line));
     }
 
     /** Returns ln of what a line took longer for its causes; a period's is the repair's own change and does not count. */

@@ -28,7 +28,9 @@ final class Circumstances {
     private static final double EXACT = 1e-6;
     private static final int MONTHS_A_QUARTER = 3;
     private static final int[] QUARTERS = {1, 2, 3, 4, 6};
-    private static final int DECADE = 10;
+    /** Parts into which years of building are cut, each with about as many visits. */
+    private static final int YEARS = 25;
+
     private final JobLines jobs;
     private final Ledger ledger;
     private final Tickets tickets;
@@ -96,13 +98,15 @@ final class Circumstances {
     }
 
     private void years() {
-        IntStream.range(0, tickets.size())
+        int[] known = IntStream.range(0, tickets.size())
                 .map(tickets::builtYear)
                 .filter(Absent::has)
-                .map(year -> Math.floorDiv(year, DECADE) * DECADE)
-                .distinct()
                 .sorted()
-                .skip(1)
+                .toArray();
+        IntStream.range(1, known.length > 0 ? YEARS : 0)
+                .map(part -> known[(int) ((long) part * known.length / YEARS)])
+                .distinct()
+                .filter(year -> year > known[0])
                 .forEach(year -> all.add(Circumstance.of(
                         Kind.CONDITION, "built-before-" + year, "of instruments built before " + year, line -> {
                             int built = tickets.builtYear(ticket(line));

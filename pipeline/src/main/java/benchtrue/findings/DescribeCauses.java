@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.IntPredicate;
+import java.util.function.IntToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
@@ -34,7 +35,6 @@ final class DescribeCauses {
     private final Causes causes;
     private final long shopRate;
     private final LastYear year;
-    private final double[] others;
     private final Map<Integer, Slowing> slowings = new HashMap<>();
     private final List<List<Integer>> judged = new ArrayList<>();
 
@@ -44,7 +44,6 @@ final class DescribeCauses {
         this.settings = settings;
         this.causes = causes;
         year = LastYear.of(jobs);
-        others = causes.others(jobs, causes.named(), line -> true);
         slowings.forEach(slowing -> this.slowings.put(slowing.repairType(), slowing));
         jobs.ledger().repairTypes().all().forEach(name -> judged.add(new ArrayList<>()));
         for (int line = 0; line < jobs.size(); line++) {
@@ -55,9 +54,17 @@ final class DescribeCauses {
     }
 
     /** Sums over some jobs. */
-    private record Sum(int jobs, double hours, double quoted, double yearly) {}
+    private record Sum(int jobs, double hours, double quoted, double yearly) {
+        double load() {
+            return hours / quoted;
+        }
+    }
 
     private Sum sum(int type, IntPredicate counts) {
+        return sum(type, counts, line -> causes.hours(jobs, line));
+    }
+
+    private Sum sum(int type, IntPredicate counts, IntToDoubleFunction taken) {
         int count = 0;
         double hours = 0;
         double quoted = 0;
@@ -65,13 +72,19 @@ final class DescribeCauses {
         for (int line : judged.get(type)) {
             if (counts.test(line)) {
                 count++;
-                hours += Hours.of(jobs.actualSeconds(line) + jobs.reworkSeconds(line));
+                hours += taken.applyAsDouble(line);
                 quoted += jobs.todayQuotedHours(line);
                 yearly +=
                         year.holds(jobs.ledger().lines().ticket(line)) ? jobs.todayQuotedHours(line) * year.scale() : 0;
             }
         }
         return new Sum(count, hours, quoted, yearly);
+    }
+
+    /** Returns sums over the jobs without any of some causes; over all where there is none. */
+    private Sum without(int type, List<Named> left, IntPredicate counts) {
+        Sum others = sum(type, line -> counts.test(line) && left.stream().noneMatch(cause -> cause.has(line)));
+        return others.hours > 0 ? others : sum(type, counts);
     }
 
     /** Returns the causes of a repair; where it runs over or under for none that shows, what is told instead. */
@@ -103,8 +116,7 @@ final class DescribeCauses {
     private Cause told(Named cause) {
         int type = cause.repairType();
         Sum with = sum(type, cause::has);
-        Sum all = sum(type, line -> true);
-        double load = all.hours / all.quoted * others[type];
+        double load = without(type, causes.of(type), line -> true).load();
         double reach = -StudentT.quantile(TAIL, cause.freedom()) * cause.error();
         double size = StrictMath.exp(cause.size());
         double lower = StrictMath.exp(cause.size() - reach);
@@ -151,14 +163,14 @@ final class DescribeCauses {
 
     private Cause.Group group(int type, String label, IntPredicate holds) {
         Sum sum = sum(type, holds);
-        double load = sum.hours / sum.quoted;
+        double load = sum.load();
         int[] lines = judged.get(type).stream()
                 .mapToInt(Integer::intValue)
                 .filter(holds)
                 .toArray();
         double error = RatioOfSums.logError(
                 IntStream.of(lines)
-                        .mapToDouble(line -> Hours.of(jobs.actualSeconds(line) + jobs.reworkSeconds(line)))
+                        .mapToDouble(line -> causes.hours(jobs, line))
                         .toArray(),
                 IntStream.of(lines).mapToDouble(jobs::todayQuotedHours).toArray());
         double reach = -StudentT.quantile(TAIL, sum.jobs - 1.0) * error;
@@ -269,7 +281,9 @@ final class DescribeCauses {
                         && left.stream().anyMatch(cause -> cause.has(line)))
                 .boxed()
                 .collect(Collectors.toSet());
-        found.add(new LeftOut(
-                type, String.join(" and ", words), causes.others(jobs, left, counts)[type], lines, variance));
+        double logged = sum(type, counts, line -> Hours.of(jobs.actualSeconds(line) + jobs.reworkSeconds(line)))
+                .load();
+        double load = without(type, left, counts).load() / logged;
+        found.add(new LeftOut(type, String.join(" and ", words), Double.isFinite(load) ? load : 1, lines, variance));
     }
 }

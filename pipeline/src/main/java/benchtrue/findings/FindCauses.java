@@ -67,11 +67,11 @@ final class FindCauses {
             named.addAll(surest(rows(first), first));
             named.sort(Comparator.comparingInt(Named::repairType));
         }
-        return new Causes(named, all, ownJobs(plain));
+        return Causes.of(named, all, ownJobs(plain), jobs);
     }
 
     private CauseRows rows(List<Named> before) {
-        return CauseRows.of(jobs, model, pace, new Causes(before, List.of(), new int[load.length]));
+        return CauseRows.of(jobs, model, pace, Causes.of(before, List.of(), new int[load.length], jobs));
     }
 
     /** What a ticket as a whole tells of a line is told to first order; so sizes are told again from where they lead. */

@@ -24,6 +24,8 @@ final class FindRestorations {
     private static final Set<Cause.Kind> FIRST_SIGNS =
             EnumSet.of(Cause.Kind.INSTRUMENT_CLASS, Cause.Kind.TRAIT, Cause.Kind.CONDITION);
 
+    private static final int AGES_HELD = 5;
+
     private final JobLines jobs;
     private final JobFactors factors;
     private final Settings settings;
@@ -87,13 +89,22 @@ final class FindRestorations {
         families.forEach(
                 family -> add(sums(By.KIND, family, lines -> leading(lines).equals(family))));
         families.forEach(this::stage);
-        circumstances.stream()
-                .filter(sign -> FIRST_SIGNS.contains(sign.kind()))
-                .forEach(sign -> firstSign(sign.label(), sign.holds()));
+        firstSigns(circumstances).forEach(sign -> firstSign(sign.label(), sign.holds()));
         double[] adjusted = BenjaminiHochberg.adjust(
                 groups.stream().mapToDouble(RestorationSums::chance).toArray());
         return IntStream.range(0, adjusted.length)
                 .mapToObj(i -> groups.get(i).judged(adjusted[i], settings))
+                .toList();
+    }
+
+    /** Ages hold each other: where a few tell what there is, more of them would tell the same again. */
+    private static List<Circumstance> firstSigns(List<Circumstance> circumstances) {
+        List<Circumstance> ages = circumstances.stream()
+                .filter(sign -> sign.kind() == Cause.Kind.CONDITION)
+                .toList();
+        return circumstances.stream()
+                .filter(sign -> FIRST_SIGNS.contains(sign.kind()))
+                .filter(sign -> sign.kind() != Cause.Kind.CONDITION || ages.indexOf(sign) % AGES_HELD == 0)
                 .toList();
     }
 

@@ -47,7 +47,7 @@ final class Reason {
 
     private String cause(Cause cause) {
         return switch (cause.kind()) {
-            case FEW_HANDS -> "; the excess lies with few hands; figures about people are off";
+            case FEW_HANDS -> "; the excess lies with few hands; figures about people are off; " + cause.remedy();
             case SPREAD -> "; as far as the records tell it is spread over all of them: " + cause.remedy();
             case UNKNOWN -> "; too few jobs have hours of their own to tell where it lies: " + cause.remedy();
             default ->

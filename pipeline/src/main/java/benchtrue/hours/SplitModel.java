@@ -15,6 +15,9 @@ public final class SplitModel {
     private static final int MOST_STEPS = 2;
 
     private static final double TOLERANCE = 2e-3;
+    /** Longer moves than those of a resample take a few steps more. */
+    private static final int MOST_STEPS_AGAIN = 12;
+
     private final SplitData data;
     private final EffectFit fit;
     private final double[] fittedHours;
@@ -89,16 +92,42 @@ public final class SplitModel {
         double visitScore = fitted.add(ticketWeights, scores);
         double change = step(scores, visitScore, parameters);
         for (int step = 1; step < MOST_STEPS && change > TOLERANCE; step++) {
-            ScorePass pass = new ScorePass(data, fit.spreads(), split(parameters, effects), scores);
-            pass.clear();
-            for (int ticket : data.tickets) {
-                if (ticketWeights[ticket] != 0) {
-                    pass.add(ticket, ticketWeights[ticket]);
-                }
-            }
-            change = step(scores, pass.visitScore(), parameters);
+            change = step(ticketWeights, fittedHours, effects, scores, parameters);
         }
         return loads(ticketWeights, split(parameters, effects));
+    }
+
+    /** Steps to where the scores of tickets lead; returns the longest move. */
+    private double step(double[] weights, double[] base, Effects effects, Effects scores, double[] parameters) {
+        ScorePass pass = new ScorePass(data, fit.spreads(), split(base, parameters, effects), scores);
+        pass.clear();
+        for (int ticket : data.tickets) {
+            if (weights[ticket] != 0) {
+                pass.add(ticket, weights[ticket]);
+            }
+        }
+        return step(scores, pass.visitScore(), parameters);
+    }
+
+    /**
+     * Returns the split as it is once some lines are known to take longer than others of their repair; what is expected of all
+     * others is fitted again.
+     *
+     * @param times by line, hours over those of a line of which nothing of the kind is known
+     */
+    public SplitAgain again(double[] times) {
+        double[] base = fittedHours.clone();
+        Arrays.setAll(base, line -> base[line] * times[line]);
+        Effects effects = new Effects(data, technicians);
+        Effects scores = new Effects(data, technicians);
+        double[] ones = new double[tickets()];
+        Arrays.fill(ones, 1);
+        double[] parameters = fit.parameters().clone();
+        double change = 1;
+        for (int step = 0; step < MOST_STEPS_AGAIN && change > TOLERANCE; step++) {
+            change = step(ones, base, effects, scores, parameters);
+        }
+        return SplitAgain.of(data, split(base, parameters, effects));
     }
 
     /**
@@ -133,12 +162,16 @@ public final class SplitModel {
 
     /** Effects are moves away from the fit, whose expected hours stand in for the base. */
     private TicketSplit split(double[] parameters, Effects effects) {
+        return split(fittedHours, parameters, effects);
+    }
+
+    private TicketSplit split(double[] base, double[] parameters, Effects effects) {
         double[] moved = parameters.clone();
         for (int i = 0; i < moved.length; i++) {
             moved[i] -= fit.parameters()[i];
         }
         fit.layout().write(moved, effects);
-        return new TicketSplit(data, fittedHours, effects, fit.spreads(), parameters[fit.layout().visit]);
+        return new TicketSplit(data, base, effects, fit.spreads(), parameters[fit.layout().visit]);
     }
 
     /** Steps by the information at the fit; returns the longest move. */

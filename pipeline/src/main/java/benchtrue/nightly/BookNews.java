@@ -53,7 +53,13 @@ final class BookNews {
 
     private String decided(Sitting sitting) {
         return "Decided on " + figures.day(sitting.decidedOn()) + " and adopted: "
-                + figures.count(sitting.rows().size(), "repair", "repairs") + " of the price book from "
+                + figures.count(sitting.rows().size(), "repair", "repairs")
+                + (sitting.surcharges() == 0
+                        ? ""
+                        : " and "
+                                + figures.count(
+                                        sitting.surcharges(), "line with a condition", "lines with a condition"))
+                + " of the price book from "
                 + figures.day(sitting.effective())
                 + (files.standing().contains(sitting) ? "." : ", withdrawn since.");
     }

@@ -22,8 +22,9 @@ import java.util.Optional;
  * @param decidedOn day of the decision
  * @param draft digest of the draft
  * @param rows what was decided
+ * @param surcharges how many lines with a condition were decided beside them
  */
-record Sitting(String file, int effective, int decidedOn, String draft, List<Row> rows) {
+record Sitting(String file, int effective, int decidedOn, String draft, List<Row> rows, int surcharges) {
     Sitting {
         rows = List.copyOf(rows);
     }
@@ -61,7 +62,12 @@ record Sitting(String file, int effective, int decidedOn, String draft, List<Row
                     kept ? day(row.text("until")) : Absent.DAY));
         }
         return new Sitting(
-                file, day(record.text("effective")), day(record.text("decided_on")), record.text("draft_sha256"), rows);
+                file,
+                day(record.text("effective")),
+                day(record.text("decided_on")),
+                record.text("draft_sha256"),
+                rows,
+                record.has("surcharges") ? record.objects("surcharges").size() : 0);
     }
 
     static int day(String date) {

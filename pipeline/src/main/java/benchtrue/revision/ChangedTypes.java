@@ -66,6 +66,12 @@ record ChangedTypes(
         return labour(newest, key, ticket) - labour(earlier, key, ticket);
     }
 
+    /** Returns whether a quote is priced by the newest version's surcharges rather than by those of the one before. */
+    boolean follows(long labour, int type, String key, Ticket ticket) {
+        long beside = labour - since[type].bookLabour();
+        return Math.abs(beside - labour(newest, key, ticket)) <= Math.abs(beside - labour(earlier, key, ticket));
+    }
+
     private static long labour(PriceBook book, String key, Ticket ticket) {
         return book.surcharges(key, ticket).stream()
                 .mapToLong(Surcharge::labour)

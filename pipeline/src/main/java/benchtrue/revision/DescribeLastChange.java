@@ -16,7 +16,8 @@ final class DescribeLastChange {
     String tell(ChangedTypes changed, FollowUp all) {
         return "The book of " + figures.day(changed.effective()) + " changed "
                 + figures.count(changed.count(), "repair", "repairs") + ". "
-                + hours(all.hoursBefore(), all.hoursSince()) + " " + acceptance(all.quotesBefore(), all.quotesSince())
+                + hours(all.hoursBefore(), all.hoursSince()) + " " + conditions(all)
+                + acceptance(all.quotesBefore(), all.quotesSince())
                 + " " + money(all);
     }
 
@@ -27,6 +28,14 @@ final class DescribeLastChange {
         }
         return verdict(before, since) + ": jobs took " + range(before) + " hours per book hour before and "
                 + range(since) + " since.";
+    }
+
+    private String conditions(FollowUp all) {
+        return all.conditioned() == 0
+                ? ""
+                : "Where a line with a condition was changed, " + figures.count(all.following()) + " of "
+                        + figures.count(all.conditioned(), "accepted quote", "accepted quotes")
+                        + " since are priced by it. ";
     }
 
     private static String verdict(BookedHours before, BookedHours since) {

@@ -7,6 +7,7 @@ import benchtrue.shop.Absent;
 import benchtrue.shop.Hours;
 import benchtrue.shop.LineState;
 import benchtrue.shop.QuotedLines;
+import benchtrue.shop.Ticket;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -82,7 +83,15 @@ final class FollowLastChange {
     }
 
     private static FollowUp of(SpanSums before, SpanSums since, long forecast, long realised) {
-        return new FollowUp(before.hours(), since.hours(), before.acceptance(), since.acceptance(), forecast, realised);
+        return new FollowUp(
+                before.hours(),
+                since.hours(),
+                before.acceptance(),
+                since.acceptance(),
+                since.conditioned,
+                since.following,
+                forecast,
+                realised);
     }
 
     private void add(int line, int day) {
@@ -94,10 +103,14 @@ final class FollowLastChange {
             yearBefore[type]++;
             surchargesBefore[type] += surcharges(line);
         }
-        surchargesSince[type] += accepted && day >= changed.effective() ? surcharges(line) : 0;
         long labour = Absent.firstOf(lines.billedLabour(line), lines.quotedLabour(line));
         if (accepted && Absent.has(labour)) {
             sums.charged(labour);
+            if (day >= changed.effective() && surcharges(line) != 0) {
+                boolean follows = changed.follows(labour, type, key(line), ticket(line));
+                sums.conditioned(follows);
+                surchargesSince[type] += follows ? surcharges(line) : 0;
+            }
         }
         if (jobs.judged(line) && jobs.evidence(line) == SplitEvidence.LOGGED && jobs.bookSecondsThen(line) > 0) {
             sums.took(Hours.of(jobs.actualSeconds(line)), Hours.of(jobs.bookSecondsThen(line)));
@@ -105,9 +118,15 @@ final class FollowLastChange {
     }
 
     private long surcharges(int line) {
-        return changed.surcharges(
-                jobs.ledger().repairTypes().name(lines.repairType(line)),
-                jobs.ledger().tickets().get(lines.ticket(line)));
+        return changed.surcharges(key(line), ticket(line));
+    }
+
+    private String key(int line) {
+        return jobs.ledger().repairTypes().name(lines.repairType(line));
+    }
+
+    private Ticket ticket(int line) {
+        return jobs.ledger().tickets().get(lines.ticket(line));
     }
 
     private long forecast(int type, double yearsBefore) {
@@ -132,6 +151,8 @@ final class FollowLastChange {
         private int quotes;
         private int accepted;
         private long labour;
+        private int conditioned;
+        private int following;
 
         void quoted(boolean wasAccepted) {
             quotes++;
@@ -140,6 +161,11 @@ final class FollowLastChange {
 
         void charged(long amount) {
             labour = Math.addExact(labour, amount);
+        }
+
+        void conditioned(boolean follows) {
+            conditioned++;
+            following += follows ? 1 : 0;
         }
 
         void took(double hours, double bookHours) {
@@ -153,6 +179,8 @@ final class FollowLastChange {
             quotes += other.quotes;
             accepted += other.accepted;
             labour = Math.addExact(labour, other.labour);
+            conditioned += other.conditioned;
+            following += other.following;
         }
 
         long labour() {

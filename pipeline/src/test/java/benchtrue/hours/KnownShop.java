@@ -23,6 +23,7 @@ final class KnownShop {
     private double spread = 0.2;
     private double vintage = 1;
     private double quoteSlope = 0.6;
+    private int slower = -1;
 
     KnownShop(long seed, int tickets) {
         random = new Random(seed);
@@ -52,17 +53,27 @@ final class KnownShop {
         return this;
     }
 
+    /** Every second ticket's jobs of a repair take twice as long. */
+    KnownShop slower(int type) {
+        slower = type;
+        return this;
+    }
+
+    static boolean isSlower(int ticket) {
+        return ticket % 2 == 0;
+    }
+
     ShopBuilder build() {
         for (int ticket = 0; ticket < tickets; ticket++) {
-            add(String.format(Locale.ROOT, "t%05d", ticket));
+            add(ticket);
         }
         return shop;
     }
 
-    private void add(String key) {
+    private void add(int ticket) {
         boolean old = random.nextInt(3) == 0;
         int person = random.nextInt(PEOPLE.length);
-        shop.ticket(key).of(old ? "vintage" : "modern", "wren");
+        shop.ticket(String.format(Locale.ROOT, "t%05d", ticket)).of(old ? "vintage" : "modern", "wren");
         boolean whole = random.nextDouble() < wholeShare;
         double unnamed = whole ? visitHours : 0;
         int lines = 1 + random.nextInt(3);
@@ -76,6 +87,7 @@ final class KnownShop {
                     * LOAD[type]
                     * PACE[person]
                     * (old ? vintage : 1)
+                    * (type == slower && isSlower(ticket) ? 2 : 1)
                     * Math.exp(quoteSlope * condition)
                     * noise;
             hours = Math.max(0.02, Math.round(hours * 50) / 50.0);

@@ -46,6 +46,42 @@ class SplitModelTest {
     }
 
     @Test
+    void nothingNewOfAnyLineLeavesTheSplitAsItWas() {
+        SplitAgain again = SHOP.model().again(ones(SHOP.size()));
+        for (int line = 0; line < SHOP.size(); line++) {
+            assertThat(again.expected()[line]).isCloseTo(SHOP.expectedHours(line), within(1e-4));
+            assertThat(again.taken()[line]).isCloseTo(SHOP.actualSeconds(line) / 3_600.0, within(1e-3));
+        }
+    }
+
+    /** Every second job of a repair takes twice as long: once that is known, the others are dealt what they took before. */
+    @Test
+    void whatSomeJobsTakeLongerIsNoLongerDealtToTheOthersOnceItIsKnown() {
+        int type = 1;
+        JobLines slow = split(new KnownShop(1, 500).slower(type));
+        double[] times = ones(slow.size());
+        double blind = 0;
+        double known = 0;
+        double before = 0;
+        Arrays.setAll(
+                times,
+                line -> slow.ledger().lines().repairType(line) == type
+                                && KnownShop.isSlower(slow.ledger().lines().ticket(line))
+                        ? 2
+                        : 1);
+        SplitAgain again = slow.model().again(times);
+        for (int line = 0; line < slow.size(); line++) {
+            if (slow.ledger().lines().repairType(line) == type && times[line] == 1) {
+                blind += slow.actualSeconds(line) / 3_600.0;
+                known += again.taken()[line];
+                before += SHOP.actualSeconds(line) / 3_600.0;
+            }
+        }
+        assertThat(blind / before).isGreaterThan(1.05);
+        assertThat(known / before).isCloseTo(1, within(0.04));
+    }
+
+    @Test
     void leavingTicketsOutComesNearToAShopThatNeverHadThem() {
         int kept = 400;
         JobLines fewer = split(new KnownShop(1, kept));

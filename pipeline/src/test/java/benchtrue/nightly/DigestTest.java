@@ -139,7 +139,8 @@ class DigestTest {
                 ShopBuilder.day("2026-12-01"),
                 ShopBuilder.day("2026-10-30"),
                 "d",
-                List.of(new Sitting.Row("refret", false, 1, 1, "", Absent.DAY)));
+                List.of(new Sitting.Row("refret", false, 1, 1, "", Absent.DAY)),
+                0);
         DecisionFiles files = new DecisionFiles(
                 List.of(sitting),
                 List.of(new DecisionFiles.Withdrawal(

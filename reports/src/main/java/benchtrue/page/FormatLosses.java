@@ -46,8 +46,8 @@ final class FormatLosses {
 
     private String from(ShortfallParts parts) {
         List<Part> all = List.of(
-                new Part("the book", parts.book()),
-                new Part("quotes written below it", parts.quotes()),
+                new Part("hours beyond the book", parts.book()),
+                new Part("quotes written below the book", parts.quotes()),
                 new Part("slower work", parts.slower()),
                 new Part("jobs that came back", parts.rework()));
         long whole = all.stream().mapToLong(part -> Math.abs(part.amount)).sum();

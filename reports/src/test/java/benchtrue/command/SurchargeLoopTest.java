@@ -72,6 +72,20 @@ class SurchargeLoopTest {
         takenAndQuoted(taken());
     }
 
+    @Test
+    void aLineThatNobodyQuotesIsSaidToBringNothing() throws Exception {
+        night();
+        run("adopt", taken().toString(), "--effective", BOOK, "--as-of", FIRST);
+        jobs.jobs("B", LocalDate.parse(BOOK), 60, 1, 2);
+        run("nightly", "--as-of", LATER);
+        assertThat(Files.readString(shop.resolve("out/" + LATER + "/review.html")))
+                .containsPattern("Where a line with a condition was changed, 0 of [0-9]+ accepted quotes since are"
+                        + " priced by it\\.")
+                .contains("It changed takings by about €0 so far");
+        assertThat(Files.readString(shop.resolve("out/" + LATER + "/digest.txt")))
+                .contains("adopted: 0 repairs and 1 line with a condition of the price book from");
+    }
+
     /** A letter less in a condition, and the line would hold for no instrument at all. */
     @Test
     void aLineForOtherInstrumentsThanWereDraftedIsNeverAdopted() throws Exception {
@@ -146,7 +160,8 @@ class SurchargeLoopTest {
         assertThat(Files.readString(shop.resolve("out/" + LATER + "/review.html")))
                 .as("the follow-up knows what the line changed")
                 .contains("changed 1 repair", "It worked: jobs took 1.")
-                .doesNotContain("It changed takings by 0 ");
+                .containsPattern("Where a line with a condition was changed, ([0-9]+) of \\1 accepted quotes since")
+                .doesNotContain("It changed takings by about €0 ");
         assertThat(Files.readString(shop.resolve("out/" + LATER + "/quote-table.html")))
                 .as("who writes quotes is told")
                 .contains("Nut, on banjo instruments: add ");

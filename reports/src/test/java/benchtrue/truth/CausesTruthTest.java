@@ -34,10 +34,9 @@ import org.junit.jupiter.api.Test;
  */
 class CausesTruthTest {
     private static final Settings SETTINGS = InventedShop.settings("en", "EUR", Disclosure.SHOWN);
-    private static final Set<Cause.Kind> KINDS = EnumSet.range(Cause.Kind.INSTRUMENT_CLASS, Cause.Kind.RETURNING);
-    private static final double[] TIMES = {1.5, 2};
+    private static final Set<Cause.Kind> KINDS = kinds();
 
-    /** What is counted of each kind and times, one after another. */
+    /** What is counted of each kind, one after another. */
     private static final int PLANTED = 0;
 
     private static final int NAMED = 1;
@@ -54,40 +53,52 @@ class CausesTruthTest {
 
     @Test
     void causesAreNamedInAFewShops() {
-        hold(SeedTable.of("causes-few", 61, 1), 0.7, 0.06, 0.6);
+        double[] all = hold(SeedTable.of("causes-few", 61, 1), 2);
+        assertThat(all[NAMED] / all[PLANTED]).isGreaterThanOrEqualTo(0.7);
+        assertThat(Math.abs(all[MOVED] / all[LEFT_OUT])).isLessThan(0.06);
+        assertThat(all[WITHIN_APART] / all[LEFT_OUT]).isGreaterThanOrEqualTo(0.8);
     }
 
     @Test
     @Tag("proof")
     void causesAreNamedInTwoHundredShops() {
-        hold(SeedTable.of("causes", 20_001, 200), 0.8, LITTLE, 0.7);
+        double[] all = hold(SeedTable.of("causes", 20_001, 200), 2);
+        assertThat(all[NAMED] / all[PLANTED]).isGreaterThanOrEqualTo(0.8);
+        assertThat(Math.abs(all[MOVED] / all[LEFT_OUT])).isLessThan(LITTLE);
+        assertThat(all[WITHIN_APART] / all[LEFT_OUT]).isGreaterThanOrEqualTo(0.85);
     }
 
-    private static void hold(SeedTable table, double least, double mostMoved, double leastWithin) {
-        double[] sums = table.sums(CausesTruthTest::shop);
+    /** How many of them are named is not asked where jobs take half as long again only; that none is blamed in error is. */
+    @Test
+    @Tag("proof")
+    void hardlyAWrongCauseIsNamedInSixtyShopsWhereJobsTakeHalfAsLongAgain() {
+        hold(SeedTable.of("causes-half", 23_001, 60), 1.5);
+    }
+
+    /** Returns the sums over all kinds of cause. */
+    private static double[] hold(SeedTable table, double times) {
+        double[] sums = table.sums(seed -> shop(seed, times));
         StringBuilder text = new StringBuilder(table.range() + "\n");
         double[] all = new double[COUNTS];
         int at = 2;
-        for (double times : TIMES) {
-            for (Cause.Kind kind : KINDS) {
-                if (kind != Cause.Kind.FEW_HANDS) {
-                    double[] row = Arrays.copyOfRange(sums, at, at + COUNTS);
-                    text.append(row(kind + " x " + times, row));
-                    for (int i = 0; i < COUNTS && times == 2; i++) {
-                        all[i] += row[i];
-                    }
-                    at += COUNTS;
-                }
-            }
+        for (Cause.Kind kind : KINDS) {
+            double[] row = Arrays.copyOfRange(sums, at, at + COUNTS);
+            text.append(row(kind + " x " + times, row));
+            Arrays.setAll(all, i -> all[i] + row[i]);
+            at += COUNTS;
         }
-        text.append(row("all x 2.0", all));
+        text.append(row("all x " + times, all));
         text.append(String.format(Locale.ROOT, "without a cause: %.0f of %.0f repairs name one%n", sums[0], sums[1]));
         System.getLogger("benchtrue").log(System.Logger.Level.INFO, text.toString());
-        assertThat(all[NAMED] / all[PLANTED]).as(text.toString()).isGreaterThanOrEqualTo(least);
         assertThat(all[WRONG] / all[PLANTED]).as(text.toString()).isLessThanOrEqualTo(0.05);
         assertThat(sums[0] / sums[1]).as(text.toString()).isLessThanOrEqualTo(0.1);
-        assertThat(Math.abs(all[MOVED] / all[LEFT_OUT])).as(text.toString()).isLessThan(mostMoved);
-        assertThat(all[WITHIN_APART] / all[LEFT_OUT]).as(text.toString()).isGreaterThanOrEqualTo(leastWithin);
+        return all;
+    }
+
+    private static Set<Cause.Kind> kinds() {
+        Set<Cause.Kind> kinds = EnumSet.range(Cause.Kind.INSTRUMENT_CLASS, Cause.Kind.RETURNING);
+        kinds.remove(Cause.Kind.FEW_HANDS);
+        return kinds;
     }
 
     private static String row(String name, double[] row) {
@@ -108,31 +119,27 @@ class CausesTruthTest {
                 row[WITHIN_APART] / row[LEFT_OUT]);
     }
 
-    private static double[] shop(long seed) {
+    private static double[] shop(long seed, double times) {
         KnownShop known = KnownShop.of(
                 seed, (SampleOptions options) -> options.with(Tidiness.TIDY).with(Slowing.NONE));
         Random random = new Random(seed);
         Ledger plain = PlantedCause.withReturnsAndPayers(known.ledger(), random);
         JobLines jobs = new SplitHours().split(plain, SETTINGS);
         Findings without = find(jobs);
-        double[] counts = new double[2 + TIMES.length * 10 * COUNTS];
+        double[] counts = new double[2 + KINDS.size() * COUNTS];
         counts[0] = named(without).stream().map(Cause::repairType).distinct().count();
         counts[1] = without.repairs().stream()
                 .filter(repair -> !Double.isNaN(repair.lower()))
                 .count();
         int at = 2;
-        for (double times : TIMES) {
-            for (Cause.Kind kind : KINDS) {
-                if (kind != Cause.Kind.FEW_HANDS) {
-                    PlantedCause planted = PlantedCause.any(kind, jobs, random);
-                    if (planted != null) {
-                        Ledger slow = planted.in(plain, known.truth().lines(), times);
-                        Findings with = find(new SplitHours().split(slow, SETTINGS));
-                        count(planted, without, with, jobs, counts, at);
-                    }
-                    at += COUNTS;
-                }
+        for (Cause.Kind kind : KINDS) {
+            PlantedCause planted = PlantedCause.any(kind, jobs, random);
+            if (planted != null) {
+                Ledger slow = planted.in(plain, known.truth().lines(), times);
+                Findings with = find(new SplitHours().split(slow, SETTINGS));
+                count(planted, without, with, jobs, counts, at);
             }
+            at += COUNTS;
         }
         return counts;
     }

@@ -35,7 +35,7 @@ final class AnswerLosses {
                         "Repair",
                         "Lost a year: at least (90 % sure)",
                         "at most (90 % sure)",
-                        "about, from the book",
+                        "about, from hours beyond the book",
                         "from quotes below it",
                         "from slower work",
                         "from jobs that came back",
