@@ -6,6 +6,8 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.function.IntPredicate;
+import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 
 /**
@@ -15,7 +17,8 @@ import java.util.stream.IntStream;
  * <p>y = ln(hours / quote) = repair + slope x (day opened), over jobs with hours of their own; the slope's error is clustered by
  * ticket (Liang, Zeger 1986). A step is told from a slope by comparing both at the likeliest point of change (Hinkley 1970) with
  * the price of further parameters (Schwarz 1978). Beyond two errors it counts, and only where it still does so without the repair
- * that bears most of it: what one repair does alone is that repair's own slowing. Between one error and two nothing is brought to
+ * that bears most of it. What one repair does alone, beyond {@value #ALONE} errors of what the others do, is that repair's own slowing
+ * and tells nothing of the shop. Between one error and two nothing is brought to
  * today, but every range reaches as far as the pace may have moved the load.
  */
 public final class ShopPace {
@@ -24,6 +27,9 @@ public final class ShopPace {
 
     /** Errors beyond which it can't be left out of account: a range must hold with it and without. */
     private static final double PERHAPS = 1;
+
+    /** Errors beyond which a repair changes otherwise than all others: one of some thirty passes it by chance in one shop of ten. */
+    private static final double ALONE = 3;
 
     /** A step's day is looked for among all days, which costs about as much as another parameter. */
     private static final int PARAMETERS_OF_A_STEP = 2;
@@ -77,7 +83,16 @@ public final class ShopPace {
         double[] x = age.clone();
         withinRepairs(jobs, order, x);
         Fit slope = Fit.of(jobs, order, x, y);
-        Fit others = withoutTheFastestChanging(jobs, order, x, y, slope.estimate);
+        IntPredicate alone = only(jobs, order, mostUnlike(jobs, order, x, y, slope.estimate));
+        if (Fit.of(jobs, order, x, y, alone).apart(Fit.of(jobs, order, x, y, alone.negate()))) {
+            int[] others = IntStream.range(0, order.length)
+                    .filter(alone.negate())
+                    .map(i -> order[i])
+                    .toArray();
+            return of(jobs, others);
+        }
+        IntPredicate most = only(jobs, order, fastestChanging(jobs, order, x, y, slope.estimate));
+        Fit others = Fit.of(jobs, order, x, y, most.negate());
         if (!slope.beyond(SURE) || !others.beyond(SURE)) {
             return slope.beyond(PERHAPS) && others.beyond(PERHAPS)
                     ? new ShopPace(false, slope.estimate, slope.error, asOf, NEVER)
@@ -97,32 +112,40 @@ public final class ShopPace {
                 : new ShopPace(true, slope.estimate, slope.error, asOf, NEVER);
     }
 
-    private static Fit withoutTheFastestChanging(JobLines jobs, int[] rows, double[] x, double[] y, double slope) {
-        double[] borne = new double[jobs.ledger().repairTypes().size()];
+    private static IntPredicate only(JobLines jobs, int[] rows, int type) {
+        return i -> jobs.ledger().lines().repairType(rows[i]) == type;
+    }
+
+    /** Returns the repair that bears most of a slope. */
+    private static int fastestChanging(JobLines jobs, int[] rows, double[] x, double[] y, double slope) {
+        double[] borne = byType(jobs, rows, i -> x[i] * y[i] * StrictMath.signum(slope));
+        return largest(borne);
+    }
+
+    /** Returns the repair whose own slope is farthest from the shop's, in errors of it. */
+    private static int mostUnlike(JobLines jobs, int[] rows, double[] x, double[] y, double slope) {
+        double[] left = byType(jobs, rows, i -> x[i] * (y[i] - slope * x[i]));
+        double[] squares = byType(jobs, rows, i -> x[i] * x[i]);
+        Arrays.setAll(left, type -> squares[type] > 0 ? left[type] * left[type] / squares[type] : 0);
+        return largest(left);
+    }
+
+    private static double[] byType(JobLines jobs, int[] rows, IntToDoubleFunction of) {
+        double[] sums = new double[jobs.ledger().repairTypes().size()];
         for (int i = 0; i < rows.length; i++) {
-            int type = jobs.ledger().lines().repairType(rows[i]);
-            borne[type] += x[i] * y[i] * StrictMath.signum(slope);
+            sums[jobs.ledger().lines().repairType(rows[i])] += of.applyAsDouble(i);
         }
-        int most = IntStream.range(0, borne.length).reduce(0, (a, b) -> borne[b] > borne[a] ? b : a);
-        int[] kept = IntStream.range(0, rows.length)
-                .filter(i -> jobs.ledger().lines().repairType(rows[i]) != most)
-                .toArray();
-        return Fit.of(
-                jobs,
-                IntStream.of(kept).map(i -> rows[i]).toArray(),
-                IntStream.of(kept).mapToDouble(i -> x[i]).toArray(),
-                IntStream.of(kept).mapToDouble(i -> y[i]).toArray());
+        return sums;
+    }
+
+    private static int largest(double[] values) {
+        return IntStream.range(0, values.length).reduce(0, (a, b) -> values[b] > values[a] ? b : a);
     }
 
     /** Takes each repair's own mean off. */
     private static void withinRepairs(JobLines jobs, int[] rows, double[] values) {
-        double[] sum = new double[jobs.ledger().repairTypes().size()];
-        int[] count = new int[sum.length];
-        for (int i = 0; i < rows.length; i++) {
-            int type = jobs.ledger().lines().repairType(rows[i]);
-            sum[type] += values[i];
-            count[type]++;
-        }
+        double[] sum = byType(jobs, rows, i -> values[i]);
+        double[] count = byType(jobs, rows, i -> 1);
         for (int i = 0; i < rows.length; i++) {
             int type = jobs.ledger().lines().repairType(rows[i]);
             values[i] -= sum[type] / count[type];
@@ -133,6 +156,19 @@ public final class ShopPace {
     private record Fit(double estimate, double error, double squares) {
         private boolean beyond(double errors) {
             return StrictMath.abs(estimate) > errors * error;
+        }
+
+        private boolean apart(Fit other) {
+            return new Fit(estimate - other.estimate, StrictMath.hypot(error, other.error), 0).beyond(ALONE);
+        }
+
+        private static Fit of(JobLines jobs, int[] rows, double[] x, double[] y, IntPredicate some) {
+            int[] kept = IntStream.range(0, rows.length).filter(some).toArray();
+            return of(
+                    jobs,
+                    IntStream.of(kept).map(i -> rows[i]).toArray(),
+                    IntStream.of(kept).mapToDouble(i -> x[i]).toArray(),
+                    IntStream.of(kept).mapToDouble(i -> y[i]).toArray());
         }
 
         private static Fit of(JobLines jobs, int[] rows, double[] x, double[] y) {

@@ -1,6 +1,7 @@
 package benchtrue.truth;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import benchtrue.answers.Answers;
 import benchtrue.calendar.PlanCalendar;
@@ -69,6 +70,15 @@ class ShopPaceTest {
     @Test
     void aSteadyShopHasNoPace() throws IOException {
         assertThat(shop(73, 1_000, day -> 1).findings().pace().sure()).isFalse();
+    }
+
+    @Test
+    void oneRepairThatGetsSlowerByItselfDoesNotMoveTheShopsClock() throws IOException {
+        double ratio = 0;
+        for (long seed = 74; seed < 77; seed++) {
+            ratio += shop(seed, 2_000, aYear(-0.05)).findings().pace().ratio() / 3;
+        }
+        assertThat(ratio).isCloseTo(0.95, within(0.008));
     }
 
     @Test
