@@ -9,6 +9,10 @@ import benchtrue.findings.ShopPace;
 import benchtrue.revision.AlreadyDecided;
 import benchtrue.revision.ProposeRevision;
 import benchtrue.sample.RewrittenLog;
+import benchtrue.sample.SampleOptions;
+import benchtrue.sample.Slowing;
+import benchtrue.sample.Tidiness;
+import benchtrue.sample.TrueRatios;
 import benchtrue.truth.ScenarioTruth.Found;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -90,6 +94,24 @@ class ShopPaceTest {
     @Tag("proof")
     void rangesHoldTodaysLoadWhateverThePaceInThirtyShops() throws IOException {
         hold(LongStream.range(201, 231), 1_200, 0.85);
+    }
+
+    @Test
+    @Tag("proof")
+    void theShareThatFitsIsTheShareAskedForWhateverThePace() throws IOException {
+        for (double change : new double[] {-0.09, -0.04, 0, 0.04, 0.10}) {
+            FitTruth truth = new FitTruth();
+            for (long seed = 7_101; seed <= 7_112; seed++) {
+                SampleOptions steady = SampleOptions.standard(folder.resolve("truth"))
+                        .withSeed(seed)
+                        .with(Tidiness.TIDY)
+                        .with(Slowing.NONE);
+                truth.add(shop(seed, 1_200, aYear(change)), TrueRatios.of(steady));
+            }
+            System.out.print(truth.row(String.format(Locale.ROOT, "%+.2f a year", change)));
+            assertThat(truth.share()).isBetween(0.57, 0.63);
+            assertThat(truth.beyondTheOracle()).isLessThan(0.02);
+        }
     }
 
     private void hold(LongStream seeds, int tickets, double least) throws IOException {
