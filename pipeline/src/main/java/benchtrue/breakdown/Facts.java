@@ -56,7 +56,7 @@ public final class Facts {
     private static final int LONGEST_CELL = 1 << 20;
     private static final String JARS = "java.class.path";
 
-    static { // Else the library looks through every jar for readers, none of which is needed, when its first table is made.
+    static { // Else the first table looks through every jar for readers, none of which is needed.
         String jars = System.setProperty(JARS, "");
         Table.create();
         System.setProperty(JARS, jars);

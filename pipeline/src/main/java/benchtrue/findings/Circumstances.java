@@ -175,8 +175,10 @@ final class Circumstances {
     }
 
     private void periods() {
-        int[] days =
-                Arrays.stream(model.rows().line()).map(line -> opened[line]).sorted().toArray();
+        int[] days = Arrays.stream(model.rows().line())
+                .map(line -> opened[line])
+                .sorted()
+                .toArray();
         if (days.length == 0) {
             return;
         }

@@ -58,7 +58,7 @@ final class Contrasts {
         }
     }
 
-    /** Weights, means and squares, four for each repair type: of jobs with hours of their own (0, 1) and split ones (2, 3), without and with. */
+    /** Sums of four cells a repair type: jobs with hours of their own (0, 1) and split ones (2, 3), without and with. */
     private static final class Sums {
         private final int[] count;
         private final double[] weight;
