@@ -54,6 +54,13 @@ public final class Facts {
     static final String VISIT = "visit";
 
     private static final int LONGEST_CELL = 1 << 20;
+    private static final String JARS = "java.class.path";
+
+    static { // Else the first table looks through every jar for readers, none of which is needed.
+        String jars = System.setProperty(JARS, "");
+        Table.create();
+        System.setProperty(JARS, jars);
+    }
 
     private final Table table;
 
@@ -129,6 +136,7 @@ public final class Facts {
                 text.reset();
                 CsvParserSettings settings = new CsvParserSettings();
                 settings.setLineSeparatorDetectionEnabled(true);
+                settings.setReadInputOnSeparateThread(false);
                 settings.getFormat().setComment('\0');
                 settings.setMaxCharsPerColumn(LONGEST_CELL);
                 settings.selectIndexes(needed.stream()

@@ -88,15 +88,16 @@ public record Question(
 
     /** Returns the columns of {@code lines.csv} that it needs; those of its jobs and what was left out included. */
     Set<String> columns() {
-        Set<String> columns = new LinkedHashSet<>(
-                List.of("state", "actual_hours", "margin", date.field().column()));
+        Set<String> columns = new LinkedHashSet<>(List.of("state", "actual_hours", "margin"));
         groups().forEach(field -> columns.add(field.column()));
         where.forEach(condition -> columns.add(condition.field().column()));
         show.forEach(measure -> columns.addAll(measure.columns()));
         if (columns.contains(Field.REPAIR.column())) {
             columns.add("repair_type");
         }
-        columns.remove("");
+        if (columns.remove("") || dated()) { // A year, quarter or month has no column of its own.
+            columns.add(date.field().column());
+        }
         return columns;
     }
 

@@ -123,7 +123,8 @@ final class SelectJobs {
     /** A line that is not finished stands with all of its price and a part of its hours, so it is told apart. */
     private Table closed(Selection kept) {
         StringColumn state = table.stringColumn(Field.STATE.column());
-        Table left = table.where(all().and(kept).and(state.isNotEqualTo("closed")));
+        Table left = Table.create(table.columns(Field.STATE.column(), "actual_hours", "margin"))
+                .where(all().and(kept).and(state.isNotEqualTo("closed")));
         if (!left.isEmpty()) {
             Map<String, Long> states = new LinkedHashMap<>();
             left.stringColumn(Field.STATE.column()).forEach(word -> states.merge(word, 1L, Long::sum));

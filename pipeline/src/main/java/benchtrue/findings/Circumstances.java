@@ -36,6 +36,7 @@ final class Circumstances {
     private final Tickets tickets;
     private final JobModel model;
     private final Figures figures;
+    private final int[] opened;
     private final List<Circumstance> all = new ArrayList<>();
 
     private Circumstances(JobLines jobs, JobModel model, Figures figures) {
@@ -44,6 +45,9 @@ final class Circumstances {
         this.figures = figures;
         ledger = jobs.ledger();
         tickets = ledger.tickets();
+        opened = IntStream.range(0, jobs.size())
+                .map(line -> tickets.opened(ticket(line)))
+                .toArray();
     }
 
     /** Returns them all; which jobs have one does not depend on hours. */
@@ -61,10 +65,6 @@ final class Circumstances {
 
     private int ticket(int line) {
         return ledger.lines().ticket(line);
-    }
-
-    private int opened(int line) {
-        return tickets.opened(ticket(line));
     }
 
     private void instruments() {
@@ -172,15 +172,17 @@ final class Circumstances {
         return ledger.books()
                 .type(
                         ledger.repairTypes().name(ledger.lines().repairType(line)),
-                        Absent.firstOf(ledger.lines().quotedOn(line), opened(line)))
+                        Absent.firstOf(ledger.lines().quotedOn(line), opened[line]))
                 .filter(type -> type.bookSeconds() > 0 && type.bookLabour() > 0)
                 .map(type -> StrictMath.log(labour / (double) seconds * type.bookSeconds() / type.bookLabour()))
                 .orElse(0.0);
     }
 
     private void periods() {
-        int[] days =
-                Arrays.stream(model.rows().line()).map(this::opened).sorted().toArray();
+        int[] days = Arrays.stream(model.rows().line())
+                .map(line -> opened[line])
+                .sorted()
+                .toArray();
         if (days.length == 0) {
             return;
         }
@@ -206,7 +208,7 @@ final class Circumstances {
                         Kind.PERIOD,
                         "since-" + month,
                         "that came in since " + figures.monthOf(from),
-                        line -> opened(line) >= from)
+                        line -> opened[line] >= from)
                 .orElse("before-" + month, "that came in before " + figures.monthOf(from))
                 .since(from);
     }
@@ -218,7 +220,7 @@ final class Circumstances {
                 Kind.PERIOD,
                 begin + "-to-" + end,
                 "that came in from " + figures.monthOf(from) + " to " + figures.monthOf(until - 1),
-                line -> opened(line) >= from && opened(line) < until);
+                line -> opened[line] >= from && opened[line] < until);
     }
 
     /** Who pays, and whether the instrument was here before. */

@@ -1,6 +1,8 @@
 package benchtrue.findings;
 
 import benchtrue.statistics.StudentT;
+import java.util.Arrays;
+import java.util.function.IntPredicate;
 
 /**
  * Jobs with a circumstance held against jobs without it, repair by repair, on the scale of ln(hours).
@@ -35,10 +37,10 @@ final class Contrasts {
      * Takes the jobs.
      *
      * @param value ln of each job's hours over what is expected of it but for the circumstance
-     * @param holds whether the job has it
+     * @param holds by line, whether the job has it
      * @param lent by repair type, variance of such values
      */
-    Contrasts(CauseRows rows, double[] value, boolean[] holds, double[] lent) {
+    Contrasts(CauseRows rows, double[] value, IntPredicate holds, double[] lent) {
         familyOfType = rows.familyOfType();
         this.lent = lent;
         int types = familyOfType.length;
@@ -56,69 +58,61 @@ final class Contrasts {
         }
     }
 
-    /** Weights, sums and squares by repair type, of jobs with hours of their own (0, 1) and split ones (2, 3), without and with. */
+    /** Sums of four cells a repair type: jobs with hours of their own (0, 1) and split ones (2, 3), without and with. */
     private static final class Sums {
-        private final int[][] count;
-        private final double[][] weight;
-        private final double[][] mean;
-        private final double[][] squares;
+        private final int[] count;
+        private final double[] weight;
+        private final double[] mean;
+        private final double[] squares;
 
-        private Sums(CauseRows rows, double[] value, boolean[] holds) {
-            int types = rows.familyOfType().length;
-            int[] type = rows.type();
+        private Sums(CauseRows rows, double[] value, IntPredicate holds) {
+            int cells = CELLS * rows.familyOfType().length;
             double[] weights = rows.weight();
-            count = new int[CELLS][types];
-            weight = new double[CELLS][types];
-            mean = new double[CELLS][types];
-            squares = new double[CELLS][types];
-            for (int i = 0; i < value.length; i++) {
-                int cell = (i < rows.own() ? 0 : 2) + (holds[i] ? 1 : 0);
-                int k = type[i];
-                count[cell][k]++;
-                weight[cell][k] += weights[i];
-                mean[cell][k] += weights[i] * value[i];
+            int[] cellOf = new int[value.length];
+            count = new int[cells];
+            weight = new double[cells];
+            mean = new double[cells];
+            squares = new double[cells];
+            for (int i = 0; i < cellOf.length; i++) {
+                int cell = CELLS * rows.type()[i] + (i < rows.own() ? 0 : 2) + (holds.test(rows.line()[i]) ? 1 : 0);
+                cellOf[i] = cell;
+                count[cell]++;
+                weight[cell] += weights[i];
+                mean[cell] += weights[i] * value[i];
             }
-            for (int cell = 0; cell < CELLS; cell++) {
-                for (int k = 0; k < types; k++) {
-                    mean[cell][k] /= weight[cell][k];
-                }
-            }
-            for (int i = 0; i < value.length; i++) {
-                int cell = (i < rows.own() ? 0 : 2) + (holds[i] ? 1 : 0);
-                double off = value[i] - mean[cell][type[i]];
-                squares[cell][type[i]] += weights[i] * off * off;
+            Arrays.setAll(mean, cell -> mean[cell] / weight[cell]);
+            for (int i = 0; i < cellOf.length; i++) {
+                double off = value[i] - mean[cellOf[i]];
+                squares[cellOf[i]] += weights[i] * off * off;
             }
         }
 
         /** Variance of one job of weight 1 with or without, leaning on what is lent. */
-        private double spread(int k, int side, double lent) {
-            int jobs = Math.max(0, count[side][k] - 1) + Math.max(0, count[side + 2][k] - 1);
-            return (squares[side][k] + squares[side + 2][k] + LENT_JOBS * lent) / (jobs + LENT_JOBS);
-        }
-
-        private int jobs(int k, int side) {
-            return count[side][k] + count[side + 2][k];
+        private double spread(int first, double lent) {
+            int jobs = Math.max(0, count[first] - 1) + Math.max(0, count[first + 2] - 1);
+            return (squares[first] + squares[first + 2] + LENT_JOBS * lent) / (jobs + LENT_JOBS);
         }
     }
 
     private void contrast(int k, Sums sums) {
-        with[k] = sums.count[1][k];
-        without[k] = sums.count[0][k];
-        double spreadWith = sums.spread(k, 1, lent[k]);
-        double spreadWithout = sums.spread(k, 0, lent[k]);
+        int first = CELLS * k;
+        with[k] = sums.count[first + 1];
+        without[k] = sums.count[first];
+        double spreadWith = sums.spread(first + 1, lent[k]);
+        double spreadWithout = sums.spread(first, lent[k]);
         double precision = 0;
         double sum = 0;
-        for (int cell = 0; cell < CELLS; cell += 2) {
-            boolean both = sums.count[cell][k] > 0 && sums.count[cell + 1][k] > 0;
-            double own = both ? 1 / (spreadWith / sums.weight[cell + 1][k] + spreadWithout / sums.weight[cell][k]) : 0;
-            double difference = both ? sums.mean[cell + 1][k] - sums.mean[cell][k] : 0;
+        for (int cell = first; cell < first + CELLS; cell += 2) {
+            boolean both = sums.count[cell] > 0 && sums.count[cell + 1] > 0;
+            double own = both ? 1 / (spreadWith / sums.weight[cell + 1] + spreadWithout / sums.weight[cell]) : 0;
+            double difference = both ? sums.mean[cell + 1] - sums.mean[cell] : 0;
             precision += own;
             sum += own * difference;
-            ownScore[k] = cell == 0 ? difference * StrictMath.sqrt(own) : ownScore[k];
+            ownScore[k] = cell == first ? difference * StrictMath.sqrt(own) : ownScore[k];
         }
         size[k] = sum / precision;
         variance[k] = 1 / precision;
-        freedom[k] = LENT_JOBS + sums.jobs(k, 1) - 1.0;
+        freedom[k] = LENT_JOBS + sums.count[first + 1] + sums.count[first + 3] - 1.0;
         if (counted(k)) {
             familyWeight[familyOfType[k]] += weight(k);
             familySum[familyOfType[k]] += weight(k) * size[k];

@@ -167,10 +167,6 @@ final class FindCauses {
 
     private static Contrasts contrasts(Circumstance circumstance, CauseRows rows, double[] spread) {
         int[] line = rows.line();
-        boolean[] holds = new boolean[line.length];
-        for (int i = 0; i < holds.length; i++) {
-            holds[i] = circumstance.holds().test(line[i]);
-        }
         double[] value = rows.value();
         if (circumstance.isModelled()) {
             value = value.clone();
@@ -178,7 +174,7 @@ final class FindCauses {
                 value[i] += circumstance.modelled().applyAsDouble(line[i]);
             }
         }
-        return new Contrasts(rows, value, holds, spread);
+        return new Contrasts(rows, value, circumstance.holds(), spread);
     }
 
     private static boolean enough(int with, int without, Circumstance circumstance) {

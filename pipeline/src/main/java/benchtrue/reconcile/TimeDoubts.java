@@ -7,6 +7,7 @@ import benchtrue.shop.Tickets;
 import benchtrue.shop.TimeEntries;
 import benchtrue.shop.Wage;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -66,23 +67,27 @@ final class TimeDoubts {
      * @param wages by technician and first day
      */
     void keyUsedAgain(List<Wage> wages) {
+        Map<Integer, int[]> days = new HashMap<>();
         for (int i = 1; i < wages.size(); i++) {
             Wage before = wages.get(i - 1);
             Wage since = wages.get(i);
             if (before.technician() == since.technician()) {
-                firstDayAgain(before, since)
+                firstDayAgain(before, since, days.computeIfAbsent(since.technician(), this::days))
                         .ifPresent(
                                 first -> again(since.technician(), first, Math.max(first, since.effectiveFrom() - 1)));
             }
         }
     }
 
-    private OptionalInt firstDayAgain(Wage before, Wage since) {
-        int[] days = IntStream.range(0, order.length)
-                .filter(i -> entries.technician(i) == since.technician())
+    private int[] days(int technician) {
+        return IntStream.range(0, order.length)
+                .filter(i -> entries.technician(i) == technician)
                 .map(entries::workDay)
                 .sorted()
                 .toArray();
+    }
+
+    private static OptionalInt firstDayAgain(Wage before, Wage since, int[] days) {
         int away = since.hourlyWage() < before.hourlyWage() ? A_MONTH : HALF_A_YEAR;
         return IntStream.range(1, days.length)
                 .filter(i -> days[i] - days[i - 1] >= away

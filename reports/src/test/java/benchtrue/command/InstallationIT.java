@@ -164,11 +164,14 @@ class InstallationIT {
                         .run(environment(java, ""), "nightly", "--shop=shop")
                         .out())
                 .contains("TieredStopAtLevel=1");
-        Files.write(exports.resolve("time-log.csv"), new byte[250_000_000]);
-        assertThat(installed
-                        .run(environment(java, ""), "nightly", "--shop", "shop")
-                        .out())
-                .doesNotContain("TieredStopAtLevel");
+        Files.write(exports.resolve("time-log.csv"), new byte[70_000_000]);
+        for (String command : List.of("nightly", "breakdown")) {
+            assertThat(installed
+                            .run(environment(java, ""), command, "--shop", "shop")
+                            .out())
+                    .contains("Tier4InvocationThreshold")
+                    .doesNotContain("TieredStopAtLevel");
+        }
         assertThat(installed.run(environment(java, ""), "--help").out()).contains("TieredStopAtLevel=1");
     }
 
