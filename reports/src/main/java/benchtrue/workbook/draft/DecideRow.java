@@ -46,7 +46,7 @@ public final class DecideRow {
         }
         standing();
         put(DecideColumn.TAKE_PRICE, DecideFormulas.TAKE_PRICE, Money.units(change.proposedLabour()));
-        put(DecideColumn.TAKE_EFFECT, DecideFormulas.TAKE_EFFECT, effect());
+        put(DecideColumn.TAKE_EFFECT, DecideFormulas.TAKE_EFFECT, Money.units(change.annualEffect()));
         at(DecideColumn.WHY).text(why, DecideColumn.WHY.kind());
         return this;
     }
@@ -60,11 +60,6 @@ public final class DecideRow {
                         DecideFormulas.at(template, row, family),
                         change.proposedSeconds() == change.bookSeconds() ? "stays" : changes,
                         DecideColumn.STANDING.kind());
-    }
-
-    private double effect() {
-        return Money.units(change.proposedLabour() - change.bookLabour())
-                * change.grounds().jobsAYear();
     }
 
     DecideRow decision() {
@@ -147,12 +142,12 @@ public final class DecideRow {
                 + "IF(OR({INSIDE}>{HIGHEST}+0.0001,{INSIDE}<{LOWEST}-0.0001),MAX({HOURS},{LOWEST}),"
                 + "IF(AND(({INSIDE}-{HOURS})*({ASKED}-{HOURS})<=0,{HOURS}>={LOWEST}-0.0001),{HOURS},{INSIDE}))))";
         static final String TAKE_PRICE = price("{PROPOSED}");
-        static final String TAKE_EFFECT = "({TAKE_PRICE}-{PRICE})*{YEARLY}";
+        static final String TAKE_EFFECT = "ROUND(({TAKE_PRICE}-{PRICE})*{YEARLY},4)";
         static final String NEW_HOURS = "IF({DECISION}=\"take\",{PROPOSED},"
                 + "IF(AND({DECISION}=\"own\",ISNUMBER({OWN_HOURS})),{OWN_HOURS},{HOURS}))";
         static final String NEW_PRICE = price("{NEW_HOURS}");
         static final String CHANGE = "{NEW_HOURS}/{HOURS}-1";
-        static final String EFFECT = "({NEW_PRICE}-{PRICE})*{YEARLY}";
+        static final String EFFECT = "ROUND(({NEW_PRICE}-{PRICE})*{YEARLY},4)";
         static final String FIT_TODAY = fit("1");
         static final String FIT_NEW = fit("{NEW_HOURS}/{HOURS}");
 
