@@ -166,12 +166,11 @@ final class FindCauses {
     }
 
     private static Contrasts contrasts(Circumstance circumstance, CauseRows rows, double[] spread) {
-        int[] line = rows.line();
         double[] value = rows.value();
         if (circumstance.isModelled()) {
             value = value.clone();
             for (int i = 0; i < value.length; i++) {
-                value[i] += circumstance.modelled().applyAsDouble(line[i]);
+                value[i] += circumstance.modelled().applyAsDouble(rows.line()[i]);
             }
         }
         return new Contrasts(rows, value, circumstance.holds(), spread);
