@@ -165,13 +165,20 @@ class InstallationIT {
                         .out())
                 .contains("TieredStopAtLevel=1");
         Files.write(exports.resolve("time-log.csv"), new byte[70_000_000]);
-        for (String command : List.of("nightly", "breakdown")) {
-            assertThat(installed
-                            .run(environment(java, ""), command, "--shop", "shop")
-                            .out())
-                    .contains("Tier4InvocationThreshold")
-                    .doesNotContain("TieredStopAtLevel");
-        }
+        assertThat(installed
+                        .run(environment(java, ""), "breakdown", "--shop", "shop")
+                        .out())
+                .contains("Tier4InvocationThreshold")
+                .doesNotContain("TieredStopAtLevel");
+        assertThat(installed
+                        .run(environment(java, ""), "nightly", "--shop", "shop")
+                        .out())
+                .contains("TieredStopAtLevel=1");
+        Files.write(exports.resolve("parts-usage.csv"), new byte[180_000_000]);
+        assertThat(installed
+                        .run(environment(java, ""), "nightly", "--shop", "shop")
+                        .out())
+                .doesNotContain("Tier");
         assertThat(installed.run(environment(java, ""), "--help").out()).contains("TieredStopAtLevel=1");
     }
 
