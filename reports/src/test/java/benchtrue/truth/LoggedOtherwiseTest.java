@@ -24,11 +24,14 @@ class LoggedOtherwiseTest {
     @TempDir
     Path folder;
 
+    private Path shops;
+
     private ScenarioTruth truth(String name, LongStream seeds, LongFunction<Consumer<List<Entry>>> log)
             throws IOException {
         ScenarioTruth truth = new ScenarioTruth();
+        shops = Files.createTempDirectory(folder, "shops");
         for (long seed : seeds.toArray()) {
-            truth.add(ScenarioTruth.shop(folder.resolve("shop-" + seed), seed, 1_200, log.apply(seed)));
+            truth.add(ScenarioTruth.shop(shops.resolve("shop-" + seed), seed, 1_200, log.apply(seed)));
         }
         System.out.print(truth.row(name));
         return truth;
@@ -39,7 +42,7 @@ class LoggedOtherwiseTest {
         return entries -> {
             log.accept(entries);
             try {
-                Files.delete(folder.resolve("shop-" + seed).resolve("exports/paid-hours.csv"));
+                Files.delete(shops.resolve("shop-" + seed).resolve("exports/paid-hours.csv"));
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }
