@@ -20,10 +20,13 @@ import java.util.stream.IntStream;
  * The {@link FitCurve} of every repair (methods, section 13): empirical quantiles of ln(hours / quoted hours).
  *
  * <p>The middle is the mean over all jobs that are not copied, each with one vote, leaning on the model of hours as if it had lent
- * {@value #LENT_MIDDLES} jobs. The shape about it is that of jobs with hours surely their own, since dealt hours scatter too
- * little; by half of the variance that they lack they are lowered, since dealing keeps the mean of hours and not of logarithms. In units of the repair's own scatter it leans on the family as if it had lent {@value #LENT_SHAPES} jobs, the
- * family's on the shop; quantiles lean by averaging at equal shares (Ratcliff 1979, Psychological Bulletin 86, 446-461), each with
- * the share of a further job below it (type 6 of Hyndman, Fan 1996). The scatter leans by {@value #LENT_SCATTERS} jobs.
+ * {@value #LENT_MIDDLES} jobs. Dealing keeps the mean of hours and not of their logarithms, so dealt jobs are lowered by half of the
+ * variance that they lack.
+ *
+ * <p>The shape about it is that of jobs with hours surely their own, since dealt hours scatter too little. In units of the repair's
+ * own scatter it leans on the family as if it had lent {@value #LENT_SHAPES} jobs, the family's on the shop; quantiles lean by
+ * averaging at equal shares (Ratcliff 1979, Psychological Bulletin 86, 446-461), each with the share of a further job below it (type
+ * 6 of Hyndman, Fan 1996). The scatter leans by {@value #LENT_SCATTERS} jobs.
  */
 final class FitCurves {
     private static final int LENT_MIDDLES = 5;
